@@ -115,7 +115,7 @@ export interface QuantityValue {
   readonly kind: 'quantity';
   /** A number written without a unit has `unit: undefined` and the dimension `number`. */
   readonly quantity: Quantity;
-  /** As written, e.g. `1 3/4 in`. */
+  /** As written, e.g. `1 3/4 in`; empty for a value that was computed. */
   readonly written: string;
   readonly span: Span;
   readonly unitSpan?: Span;

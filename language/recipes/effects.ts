@@ -1,0 +1,90 @@
+/** What a change does: each voicing quantity before and after, and whether a difference of that size can be told apart. */
+import type { DerivedQuantity, Evaluation } from './evaluation.js';
+
+export interface Effect {
+  readonly path: string;
+  readonly quantity: DerivedQuantity;
+  /** SI. */
+  readonly before: number;
+  readonly after: number;
+  readonly difference: number;
+  /**
+   * The smallest difference between two such instruments that the shop's tolerances and the wood's own uncertainty
+   * would not produce anyway: twice the standard uncertainty of the difference (JCGM 100:2008, 6.2.1, k = 2), SI.
+   */
+  readonly discernible: number;
+}
+
+/** Every derived quantity with its `*` filled in by the members both instruments have. */
+export function concretePaths(quantities: Iterable<DerivedQuantity>, ...evaluations: Evaluation[]): readonly string[] {
+  const paths: string[] = [];
+  for (const { path } of quantities) {
+    const star = path.indexOf('.*');
+    if (star < 0) {
+      paths.push(path);
+      continue;
+    }
+    const part = path.slice(0, star);
+    const [first, ...others] = evaluations.map((evaluation) => evaluation.ground.members(part));
+    const shared = (first ?? []).filter((member) => others.every((members) => members.includes(member)));
+    paths.push(...shared.map((member) => `${part}.${member}${path.slice(star + 2)}`));
+  }
+  return paths;
+}
+
+/** The voicing quantities that differ between two evaluations, largest against what can be told apart first. */
+export function effectsBetween(before: Evaluation, after: Evaluation): readonly Effect[] {
+  const voicing = before.derivations.all.filter((quantity) => quantity.voicing);
+  const effects: Effect[] = [];
+  for (const path of concretePaths(voicing, before, after)) {
+    const effect = effectOn(path, before, after);
+    if (effect && Math.abs(effect.difference) > 1e-9 * Math.abs(effect.before)) effects.push(effect);
+  }
+  return effects.sort((a, b) => size(b) - size(a));
+}
+
+export function effectOn(path: string, before: Evaluation, after: Evaluation): Effect | undefined {
+  const a = before.derived(path);
+  const b = after.derived(path);
+  if (!a?.known || !b?.known) return undefined;
+  return {
+    path,
+    quantity: a.quantity,
+    before: a.si,
+    after: b.si,
+    difference: b.si - a.si,
+    discernible: 2 * uncertaintyOfDifference(path, before, after),
+  };
+}
+
+export function isDiscernible(effect: Effect): boolean {
+  return Math.abs(effect.difference) > effect.discernible;
+}
+
+/**
+ * Standard uncertainty of the difference of one quantity between two instruments. What both share (the very same wood
+ * set) cancels as far as both lean on it; what each has of its own (a thickness planed twice) does not.
+ */
+export function uncertaintyOfDifference(path: string, a: Evaluation, b: Evaluation): number {
+  const slopesA = a.gradient(path);
+  const slopesB = b.gradient(path);
+  let sum = 0;
+  for (const [id, slope] of slopesA) {
+    if (isShared(id)) sum += ((slope - (slopesB.get(id) ?? 0)) * a.sigma(id)) ** 2;
+    else sum += (slope * a.sigma(id)) ** 2;
+  }
+  for (const [id, slope] of slopesB) {
+    if (isShared(id) && slopesA.has(id)) continue;
+    sum += (slope * b.sigma(id)) ** 2;
+  }
+  return Math.sqrt(sum);
+}
+
+/** Leaves of things with a name of their own carry it before a space: `wood sitka-118: mass`. */
+function isShared(id: string): boolean {
+  return id.includes(' ');
+}
+
+function size(effect: Effect): number {
+  return Math.abs(effect.difference) / (effect.discernible || Math.abs(effect.before) * 1e-6 || 1);
+}

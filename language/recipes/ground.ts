@@ -1,0 +1,118 @@
+/** What evaluations stand on: the values of an instrument, of a measured wood set with its species, of a string set. */
+import { type Dimension, sameDimension } from '../quantities/dimension.js';
+import type { Basis, Evaluation, Ground, Leaf } from './evaluation.js';
+import type { QuantityValue, Value } from './facts.js';
+import type { Held } from './instrument.js';
+import { standardUncertainty, type Tolerances } from './tolerances.js';
+
+export interface Layer {
+  readonly values: ReadonlyMap<string, Held>;
+  /** Put before the paths of this layer: `species.` for a wood's species; empty for its own. */
+  readonly prefix: string;
+  /** Makes leaf ids unique where several evaluations share the thing; empty where each instrument has its own. */
+  readonly shared: string;
+  readonly basis: Basis;
+  /** Handbook scatter is given as a standard deviation; a bench tolerance as a half-width. */
+  readonly spread: 'half-width' | 'standard deviation';
+}
+
+/** Other evaluations that answer for a part: `top.wood` → the wood set, `strings` → the string set. */
+export type Elsewhere = (part: string, name: string) => Evaluation | undefined;
+
+export class ValueGround implements Ground {
+  constructor(
+    private readonly layers: readonly Layer[],
+    private readonly tolerances: Tolerances,
+    private readonly dimensionOf: (path: string) => Dimension | undefined,
+    private readonly others: Elsewhere = () => undefined,
+  ) {}
+
+  leaf(path: string): Leaf | undefined {
+    const found = this.find(path);
+    if (!found) return undefined;
+    const { layer, value, own } = found;
+    const wanted = this.dimensionOf(path);
+    if (!hasRightDimension(value, wanted)) return undefined;
+    return {
+      id: `${layer.shared}${path}`,
+      si: value.quantity.si,
+      sigma:
+        layer.spread === 'standard deviation'
+          ? (value.quantity.tolerance ?? 0)
+          : standardUncertainty(own, value, this.tolerances),
+      basis: layer.basis,
+    };
+  }
+
+  value(path: string): Value | undefined {
+    for (const layer of this.layers) {
+      if (!path.startsWith(layer.prefix)) continue;
+      const held = layer.values.get(path.slice(layer.prefix.length));
+      if (held && held.value.kind !== 'unknown') return held.value;
+    }
+    return undefined;
+  }
+
+  members(part: string): readonly string[] {
+    const start = `${part}.`;
+    const names = new Set<string>();
+    for (const layer of this.layers) {
+      for (const path of layer.values.keys()) {
+        const full = layer.prefix + path;
+        if (!full.startsWith(start)) continue;
+        const rest = full.slice(start.length);
+        const dot = rest.indexOf('.');
+        if (dot > 0) names.add(rest.slice(0, dot));
+      }
+    }
+    return [...names];
+  }
+
+  elsewhere(path: string): { evaluation: Evaluation; path: string; prefix: string } | undefined {
+    for (let dot = path.indexOf('.'); dot > 0; dot = path.indexOf('.', dot + 1)) {
+      const part = path.slice(0, dot);
+      const value = this.value(part);
+      if (value?.kind !== 'name') continue;
+      const evaluation = this.others(part, value.name);
+      const rest = path.slice(dot + 1);
+      if (!evaluation) continue;
+      if (evaluation.ground.leaf(rest) || evaluation.derivations.find(rest)) {
+        return { evaluation, path: rest, prefix: value.name };
+      }
+    }
+    return undefined;
+  }
+
+  /** The quantity at a path; a part of a point, size or list is reached by one more word. */
+  private find(path: string): { layer: Layer; value: QuantityValue; own: string } | undefined {
+    for (const layer of this.layers) {
+      if (!path.startsWith(layer.prefix)) continue;
+      const own = path.slice(layer.prefix.length);
+      const whole = layer.values.get(own)?.value;
+      if (whole?.kind === 'quantity') return { layer, value: whole, own };
+      const dot = own.lastIndexOf('.');
+      const part = partOf(layer.values.get(own.slice(0, dot))?.value, own.slice(dot + 1));
+      if (part) return { layer, value: part, own };
+    }
+    return undefined;
+  }
+}
+
+/** `from.station`, `from.offset`, `blank.length`, `blank.width`, `blank.thickness`, `gauges.1` (counted from 1). */
+function partOf(value: Value | undefined, word: string): QuantityValue | undefined {
+  if (value?.kind === 'point') return word === 'station' ? value.station : word === 'offset' ? value.offset : undefined;
+  if (value?.kind === 'size') {
+    const place = ['length', 'width', 'thickness'].indexOf(word);
+    return value.parts[place];
+  }
+  if (value?.kind === 'list') {
+    const item = value.items[Number(word) - 1];
+    return item?.kind === 'quantity' ? item : undefined;
+  }
+  return undefined;
+}
+
+/** A number without a unit where one is needed is no value at all: a finding asks what it means. */
+function hasRightDimension(value: QuantityValue, wanted: Dimension | undefined): boolean {
+  return wanted === undefined || sameDimension(value.quantity.dimension, wanted);
+}

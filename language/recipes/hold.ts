@@ -1,0 +1,186 @@
+/**
+ * `hold q by p`: find the value of p, within its plausible range, at which the derived quantity q equals the parent's
+ * (or the value asked for). What a hold solves is a consequence of the other changes, not a change of its own.
+ */
+import type { Derived, Evaluation } from './evaluation.js';
+import type { QuantityValue, Value } from './facts.js';
+import { computed, type Held, type HoldRequest, type Instrument } from './instrument.js';
+
+export type HoldOutcome =
+  /** `before` is the value of p without the hold. */
+  | { readonly kind: 'solved'; readonly value: QuantityValue; readonly before: QuantityValue; readonly target: number }
+  | { readonly kind: 'unknown'; readonly missing: readonly string[]; readonly trouble?: string }
+  /** q is not a derived quantity, or p not a number of the recipe. */
+  | { readonly kind: 'not-possible'; readonly what: 'quantity' | 'by' }
+  /** q does not depend on p. */
+  | { readonly kind: 'no-effect' }
+  /** Within the range of p the nearest q is `reached`, at p = `closest`. All SI. */
+  | {
+      readonly kind: 'out-of-reach';
+      readonly target: number;
+      readonly reached: number;
+      readonly closest: number;
+      readonly low: number;
+      readonly high: number;
+    }
+  /** The holds need each other; `paths` names the loop. */
+  | { readonly kind: 'loop'; readonly paths: readonly string[] };
+
+export interface SolvedHold {
+  readonly request: HoldRequest;
+  readonly outcome: HoldOutcome;
+}
+
+export interface HoldContext {
+  readonly parent: Evaluation | undefined;
+  readonly evaluate: (values: ReadonlyMap<string, Held>) => Evaluation;
+  /** Plausible range of a path, SI. */
+  readonly range: (path: string) => { readonly low: number; readonly high: number } | undefined;
+}
+
+export interface SolvedInstrument {
+  readonly values: ReadonlyMap<string, Held>;
+  readonly holds: readonly SolvedHold[];
+}
+
+export function solveHolds(instrument: Instrument, context: HoldContext): SolvedInstrument {
+  if (instrument.holds.length === 0) return { values: instrument.values, holds: [] };
+  const order = inOrderOfNeed(instrument, context);
+  const outcomes = new Map<HoldRequest, HoldOutcome>(order.loops);
+  let values: ReadonlyMap<string, Held> = instrument.values;
+  for (const request of order.solvable) {
+    const outcome = solve(request, values, context);
+    outcomes.set(request, outcome);
+    if (outcome.kind === 'solved') values = withValue(values, request.by, outcome.value, request);
+  }
+  return { values, holds: instrument.holds.map((request) => ({ request, outcome: outcomes.get(request)! })) };
+}
+
+/** The same values with one of them replaced. */
+export function withValue(
+  values: ReadonlyMap<string, Held>,
+  path: string,
+  value: Value,
+  request: HoldRequest,
+): ReadonlyMap<string, Held> {
+  const next = new Map(values);
+  next.set(path, { path, value, from: request.from, via: 'solved', before: values.get(path) });
+  return next;
+}
+
+/** A hold whose quantity depends on what another hold solves comes after it; a ring of such holds cannot be solved. */
+function inOrderOfNeed(
+  instrument: Instrument,
+  context: HoldContext,
+): { solvable: readonly HoldRequest[]; loops: readonly [HoldRequest, HoldOutcome][] } {
+  const evaluation = context.evaluate(instrument.values);
+  const needs = new Map(
+    instrument.holds.map((hold) => {
+      const gradient = evaluation.gradient(hold.quantity);
+      return [hold, instrument.holds.filter((other) => other !== hold && gradient.has(other.by))] as const;
+    }),
+  );
+  const solvable: HoldRequest[] = [];
+  let waiting = [...instrument.holds];
+  for (let ready = waiting; ready.length > 0; ) {
+    ready = waiting.filter((hold) => needs.get(hold)!.every((other) => solvable.includes(other)));
+    solvable.push(...ready);
+    waiting = waiting.filter((hold) => !ready.includes(hold));
+  }
+  const paths = waiting.map((hold) => `${hold.quantity} by ${hold.by}`);
+  return { solvable, loops: waiting.map((hold) => [hold, { kind: 'loop', paths }]) };
+}
+
+function solve(request: HoldRequest, values: ReadonlyMap<string, Held>, context: HoldContext): HoldOutcome {
+  const now = values.get(request.by)?.value;
+  if (now?.kind !== 'quantity') return { kind: 'not-possible', what: 'by' };
+  const evaluation = context.evaluate(values);
+  const present = evaluation.derived(request.quantity);
+  if (!present) return { kind: 'not-possible', what: 'quantity' };
+  if (!present.known) return unknown(present);
+  const target = targetOf(request, context.parent);
+  if (typeof target !== 'number') return target;
+
+  const valueAt = (si: number): QuantityValue =>
+    computed({ ...now.quantity, si, tolerance: undefined }, request.statement.span) as QuantityValue;
+  const miss = (si: number): number => {
+    const derived = context.evaluate(withValue(values, request.by, valueAt(si), request)).derived(request.quantity);
+    return derived?.known ? derived.si - target : Number.NaN;
+  };
+  const scale = Math.max(Math.abs(target), Math.abs(present.si)) || 1;
+  const range = context.range(request.by) ?? { low: now.quantity.si / 4, high: now.quantity.si * 4 };
+  const found = findRoot(miss, now.quantity.si, range.low, range.high, 1e-9 * scale);
+  if (found.kind === 'root') return { kind: 'solved', value: valueAt(found.at), before: now, target };
+  if (found.kind === 'flat') return { kind: 'no-effect' };
+  return { kind: 'out-of-reach', target, reached: found.miss + target, closest: found.at, ...range };
+}
+
+function targetOf(request: HoldRequest, parent: Evaluation | undefined): number | HoldOutcome {
+  const { at } = request.statement;
+  if (at?.kind === 'quantity') return at.quantity.si;
+  const held = parent?.derived(request.quantity);
+  if (!held) return { kind: 'unknown', missing: [], trouble: 'there is no parent to hold it to; say `at` a value' };
+  return held.known ? held.si : unknown(held);
+}
+
+function unknown(derived: Derived & { known: false }): HoldOutcome {
+  return { kind: 'unknown', missing: derived.missing, trouble: derived.trouble };
+}
+
+type Search =
+  | { readonly kind: 'root'; readonly at: number }
+  | { readonly kind: 'flat' }
+  | { readonly kind: 'none'; readonly at: number; readonly miss: number };
+
+/**
+ * Secant steps from the present value, since a hold usually moves p by a few per cent; if they leave the range or
+ * stall, the range is scanned for a change of sign and bisected (Brent would save a few evaluations, not clarity).
+ */
+function findRoot(f: (x: number) => number, start: number, low: number, high: number, close: number): Search {
+  let a = start;
+  let fa = f(a);
+  if (Math.abs(fa) <= close) return { kind: 'root', at: a };
+  let b = start * 1.01 || low + 0.01 * (high - low);
+  let fb = f(b);
+  for (let round = 0; round < 12 && fb !== fa; round++) {
+    const next = b - (fb * (b - a)) / (fb - fa);
+    if (!Number.isFinite(next) || next < low || next > high) break;
+    [a, fa] = [b, fb];
+    b = next;
+    fb = f(b);
+    if (Math.abs(fb) <= close) return { kind: 'root', at: b };
+  }
+  return scan(f, low, high, close);
+}
+
+function scan(f: (x: number) => number, low: number, high: number, close: number): Search {
+  const STEPS = 24;
+  let best = { at: low, miss: Number.POSITIVE_INFINITY };
+  let largest = Number.NEGATIVE_INFINITY;
+  let smallest = Number.POSITIVE_INFINITY;
+  let previous: { at: number; miss: number } | undefined;
+  for (let i = 0; i <= STEPS; i++) {
+    const at = low + ((high - low) * i) / STEPS;
+    const miss = f(at);
+    if (!Number.isFinite(miss)) continue;
+    if (Math.abs(miss) < Math.abs(best.miss)) best = { at, miss };
+    largest = Math.max(largest, miss);
+    smallest = Math.min(smallest, miss);
+    if (previous && previous.miss * miss <= 0) return { kind: 'root', at: bisect(f, previous.at, at, close) };
+    previous = { at, miss };
+  }
+  return largest - smallest <= close ? { kind: 'flat' } : { kind: 'none', ...best };
+}
+
+function bisect(f: (x: number) => number, from: number, to: number, close: number): number {
+  let [a, b] = [from, to];
+  let fa = f(a);
+  for (let round = 0; round < 80; round++) {
+    const middle = (a + b) / 2;
+    const fm = f(middle);
+    if (Math.abs(fm) <= close) return middle;
+    if (fa * fm <= 0) b = middle;
+    else [a, fa] = [middle, fm];
+  }
+  return (a + b) / 2;
+}

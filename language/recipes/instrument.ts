@@ -1,0 +1,254 @@
+/**
+ * An instrument as a recipe describes it: every path with its value and where that value comes from, and the list of
+ * what this recipe changed in its parent.
+ *
+ * `applyRecipe` is a pure function of the parent's instrument and one recipe's statements. It judges nothing: whether
+ * a change is stale, silent or one too many is for `checks` to say, from the facts recorded here.
+ */
+import type { Quantity } from '../quantities/quantity.js';
+import type {
+  AddStatement,
+  ChangeStatement,
+  Definition,
+  DropStatement,
+  HoldStatement,
+  PropertyStatement,
+  Span,
+  Statement,
+  TogetherStatement,
+  Value,
+  WithStatement,
+} from './facts.js';
+import { allStatements, propertiesOf, sameValue } from './values.js';
+
+/** Where something was said. */
+export interface Provenance {
+  readonly definition: Definition;
+  readonly span: Span;
+}
+
+export interface Held {
+  /** Canonical path. */
+  readonly path: string;
+  readonly value: Value;
+  readonly from: Provenance;
+  /** `solved`: found by a `hold`. `package`: brought by appointments. */
+  readonly via: 'stated' | 'changed' | 'added' | 'package' | 'solved' | 'built';
+  /** The value it replaced, one step back along the chain. */
+  readonly before?: Held;
+}
+
+/** One difference a recipe makes to its parent, before anybody counts it. */
+export interface Change {
+  readonly kind: 'value' | 'add' | 'drop';
+  /** Canonical path; for `add` and `drop` the member's. */
+  readonly path: string;
+  readonly before?: Held;
+  readonly after?: Held;
+  /** For `add` and `drop`: the values that came or went. */
+  readonly members: readonly Held[];
+  /** What `change` says the parent had. */
+  readonly stated?: Value;
+  /** `plain`: written as a bare property. */
+  readonly written: 'change' | 'plain' | 'add' | 'drop' | 'with';
+  readonly statement: ChangeStatement | PropertyStatement | AddStatement | DropStatement | WithStatement;
+  readonly group?: TogetherStatement;
+  readonly from: Provenance;
+}
+
+export interface HoldRequest {
+  readonly statement: HoldStatement;
+  /** Canonical paths. */
+  readonly quantity: string;
+  readonly by: string;
+  readonly from: Provenance;
+}
+
+export interface Instrument {
+  readonly name: string;
+  readonly definition: Definition;
+  readonly values: ReadonlyMap<string, Held>;
+  /** What the recipe itself changes, in the order written. Empty for a model. */
+  readonly changes: readonly Change[];
+  readonly holds: readonly HoldRequest[];
+}
+
+export interface RecipeContext {
+  /** The catalogue's word for a path a maker wrote. */
+  readonly canonical: (path: string) => string;
+  readonly appointments: (name: string) => Definition | undefined;
+}
+
+/** The instrument a definition of its own makes: a model, or a recipe whose parent cannot be found. */
+export function applyModel(model: Definition, context: RecipeContext): Instrument {
+  const draft = new Draft(model, new Map(), context);
+  draft.apply(model.statements);
+  return { ...draft.finish(), changes: [] };
+}
+
+/** The parent's instrument with one recipe's statements applied. */
+export function applyRecipe(parent: Instrument | undefined, recipe: Definition, context: RecipeContext): Instrument {
+  const draft = new Draft(recipe, parent?.values ?? new Map(), context);
+  draft.apply(recipe.statements);
+  return draft.finish();
+}
+
+/** Only the values: what the numbers of an instrument depend on. */
+export function sameValues(a: ReadonlyMap<string, Held>, b: ReadonlyMap<string, Held>): boolean {
+  if (a.size !== b.size) return false;
+  for (const [path, held] of a) {
+    const other = b.get(path);
+    if (!other || !sameValue(held.value, other.value)) return false;
+  }
+  return true;
+}
+
+class Draft {
+  private readonly values: Map<string, Held>;
+  private readonly changes: Change[] = [];
+  private readonly holds: HoldRequest[] = [];
+
+  constructor(
+    private readonly definition: Definition,
+    private readonly inherited: ReadonlyMap<string, Held>,
+    private readonly context: RecipeContext,
+  ) {
+    this.values = new Map(inherited);
+  }
+
+  apply(statements: readonly Statement[], group?: TogetherStatement): void {
+    for (const statement of statements) {
+      switch (statement.kind) {
+        case 'property':
+          this.plain(statement, group);
+          break;
+        case 'block':
+          this.apply(statement.statements, group);
+          break;
+        case 'change':
+          this.change(statement, group);
+          break;
+        case 'add':
+          this.add(statement, group);
+          break;
+        case 'drop':
+          this.drop(statement, group);
+          break;
+        case 'together':
+          this.apply(statement.statements, statement);
+          break;
+        case 'with':
+          this.package(statement);
+          break;
+        case 'hold':
+          this.hold(statement);
+          break;
+        default:
+          break;
+      }
+    }
+  }
+
+  finish(): Instrument {
+    return {
+      name: this.definition.name.text,
+      definition: this.definition,
+      values: this.values,
+      changes: this.changes,
+      holds: this.holds,
+    };
+  }
+
+  private plain(statement: PropertyStatement, group?: TogetherStatement): void {
+    const path = this.context.canonical(statement.path.text);
+    const after = this.set(path, statement.value, 'stated', statement.span);
+    this.record({ kind: 'value', path, after, written: 'plain', statement, group });
+  }
+
+  private change(statement: ChangeStatement, group?: TogetherStatement): void {
+    const path = this.context.canonical(statement.path.text);
+    const value = statement.by ? stepped(this.values.get(path)?.value, statement) : statement.new;
+    const after = value && this.set(path, value, 'changed', statement.span);
+    this.record({ kind: 'value', path, after, stated: statement.old, written: 'change', statement, group });
+  }
+
+  private add(statement: AddStatement, group?: TogetherStatement): void {
+    const path = this.context.canonical(statement.path.text);
+    const members = [...propertiesOf(statement.statements)].map(({ statement: property }) =>
+      this.set(this.context.canonical(property.path.text), property.value, 'added', property.span),
+    );
+    this.record({ kind: 'add', path, members, written: 'add', statement, group });
+  }
+
+  private drop(statement: DropStatement, group?: TogetherStatement): void {
+    const path = this.context.canonical(statement.path.text);
+    const members = [...this.values.values()].filter((held) => isWithin(held.path, path));
+    for (const held of members) this.values.delete(held.path);
+    this.record({ kind: 'drop', path, members, written: 'drop', statement, group });
+  }
+
+  private package(statement: WithStatement): void {
+    const appointments = this.context.appointments(statement.name.text);
+    if (!appointments) return;
+    for (const inner of allStatements(appointments.statements)) {
+      if (inner.kind !== 'property') continue;
+      const path = this.context.canonical(inner.path.text);
+      const before = this.values.get(path);
+      const from = { definition: appointments, span: inner.span };
+      const after: Held = { path, value: inner.value, from, via: 'package', before };
+      this.values.set(path, after);
+      this.record({ kind: 'value', path, after, written: 'with', statement });
+    }
+  }
+
+  private hold(statement: HoldStatement): void {
+    if (!statement.by) return;
+    this.holds.push({
+      statement,
+      quantity: this.context.canonical(statement.quantity.text),
+      by: this.context.canonical(statement.by.text),
+      from: { definition: this.definition, span: statement.span },
+    });
+  }
+
+  private set(path: string, value: Value, via: Held['via'], span: Span): Held {
+    const held: Held = {
+      path,
+      value,
+      from: { definition: this.definition, span },
+      via,
+      before: this.values.get(path),
+    };
+    this.values.set(path, held);
+    return held;
+  }
+
+  private record(change: Omit<Change, 'from' | 'members' | 'before'> & { members?: readonly Held[] }): void {
+    this.changes.push({
+      members: [],
+      // What the parent says, even where this recipe sets the same path twice.
+      before: this.inherited.get(change.path),
+      ...change,
+      from: { definition: this.definition, span: change.statement.span },
+    });
+  }
+}
+
+/** `bracing.x-bass` holds `bracing.x-bass.height` and itself. */
+export function isWithin(path: string, part: string): boolean {
+  return path === part || path.startsWith(`${part}.`);
+}
+
+/** The parent's value moved by `by`: a step in its own dimension, or per cent of itself. */
+function stepped(before: Value | undefined, { by, span }: ChangeStatement): Value | undefined {
+  if (!by || before?.kind !== 'quantity') return undefined;
+  const { quantity } = before;
+  if (by.quantity.unit?.symbol === '%') return computed({ ...quantity, si: quantity.si * (1 + by.quantity.si) }, span);
+  if (by.quantity.dimension.name !== quantity.dimension.name) return undefined;
+  return computed({ ...quantity, si: quantity.si + by.quantity.si }, span);
+}
+
+/** A value nobody wrote as a text. */
+export function computed(quantity: Quantity, span: Span): Value {
+  return { kind: 'quantity', quantity, written: '', span };
+}

@@ -1,0 +1,49 @@
+/** What the shop has settled once for all its instruments. */
+import type { Definition } from './facts.js';
+import type { Held } from './instrument.js';
+import { type Tolerances, tolerancesOf } from './tolerances.js';
+
+export interface ShopSettings {
+  readonly title?: string;
+  readonly tolerances: Tolerances;
+  /** Fraction, and kelvin; 45 % and 20 °C (common practice) where the shop is silent. */
+  readonly humidity: number;
+  readonly temperature: number;
+  readonly climateAssumed: boolean;
+  /** Changes an instrument may make. One, unless the shop says otherwise. */
+  readonly varyAtMost: number;
+}
+
+/** How many changes a recipe may make, and who says so. */
+export interface Limit {
+  readonly count: number;
+  readonly by: 'shop' | 'recipe';
+  /** The recipe's reason for allowing more. */
+  readonly reason?: string;
+}
+
+export function settingsOf(shop: Definition | undefined, stated: ReadonlyMap<string, Held>): ShopSettings {
+  const value = (path: string) => stated.get(path)?.value;
+  const number = (path: string) => {
+    const found = value(path);
+    return found?.kind === 'quantity' && found.quantity.unit ? found.quantity.si : undefined;
+  };
+  const title = value('title');
+  const humidity = number('climate.humidity');
+  const temperature = number('climate.temperature');
+  const vary = shop?.statements.find((statement) => statement.kind === 'vary');
+  return {
+    title: title?.kind === 'text' ? title.text : undefined,
+    tolerances: tolerancesOf(value),
+    humidity: humidity ?? 0.45,
+    temperature: temperature ?? 293.15,
+    climateAssumed: humidity === undefined || temperature === undefined,
+    varyAtMost: vary?.count ?? 1,
+  };
+}
+
+export function limitOf(recipe: Definition, settings: ShopSettings): Limit {
+  const allow = recipe.statements.find((statement) => statement.kind === 'allow');
+  if (allow) return { count: allow.count, by: 'recipe', reason: allow.reason?.text };
+  return { count: settings.varyAtMost, by: 'shop' };
+}

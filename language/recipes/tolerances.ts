@@ -1,0 +1,63 @@
+/** What a shop can hold to and read: the half-widths it states, or common practice where it states none. */
+import type { Value } from './facts.js';
+
+export interface Tolerances {
+  /** Half-widths, SI. */
+  readonly thickness: number;
+  readonly height: number;
+  readonly length: number;
+  readonly mass: number;
+  readonly frequency: number;
+  /** Which of them the shop did not state. */
+  readonly assumed: readonly ToleranceName[];
+}
+
+export type ToleranceName = 'thickness' | 'height' | 'length' | 'mass' | 'frequency';
+
+/** Common practice at the bench: plate ±0.05 mm, brace height ±0.2 mm, layout ±0.5 mm, scale ±1 g, tap ±1 Hz. */
+const COMMON: Readonly<Record<ToleranceName, number>> = {
+  thickness: 0.05e-3,
+  height: 0.2e-3,
+  length: 0.5e-3,
+  mass: 1e-3,
+  frequency: 1,
+};
+
+export function tolerancesOf(shop: (path: string) => Value | undefined): Tolerances {
+  const assumed: ToleranceName[] = [];
+  const read = (name: ToleranceName): number => {
+    const value = shop(`tolerance.${name}`);
+    if (value?.kind === 'quantity' && value.quantity.unit && value.quantity.si > 0) return value.quantity.si;
+    assumed.push(name);
+    return COMMON[name];
+  };
+  return {
+    thickness: read('thickness'),
+    height: read('height'),
+    length: read('length'),
+    mass: read('mass'),
+    frequency: read('frequency'),
+    assumed,
+  };
+}
+
+/**
+ * Standard uncertainty of a value as made or read, SI. A half-width is read as the bound of a rectangular
+ * distribution, u = a/√3 (JCGM 100:2008, 4.3.7).
+ */
+export function standardUncertainty(path: string, value: Value, tolerances: Tolerances): number {
+  if (value.kind !== 'quantity') return 0;
+  const { quantity } = value;
+  const halfWidth = quantity.tolerance ?? usualHalfWidth(path, quantity.dimension.name, tolerances);
+  return halfWidth / Math.sqrt(3);
+}
+
+function usualHalfWidth(path: string, dimension: string, tolerances: Tolerances): number {
+  const last = path.slice(path.lastIndexOf('.') + 1);
+  if (dimension === 'mass') return tolerances.mass;
+  if (dimension === 'frequency') return tolerances.frequency;
+  if (dimension !== 'length') return 0;
+  if (last.endsWith('thickness')) return tolerances.thickness;
+  if (last.endsWith('height')) return tolerances.height;
+  return tolerances.length;
+}

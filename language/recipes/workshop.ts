@@ -1,0 +1,335 @@
+/**
+ * The workshop: every question that can be asked of a bookshelf, as remembered queries. This file is the table of
+ * contents of `recipes/`; each answer is worked out in a file of its own.
+ */
+import type { Catalogue } from '../catalogue/catalogue.js';
+import type { VariableClass } from '../catalogue/property.js';
+import type { Dimension } from '../quantities/dimension.js';
+import { type BuildRecord, recordOf } from './builds.js';
+import type { Bookshelf } from './bookshelf.js';
+import { type Count, countChanges, withChanges } from './counting.js';
+import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
+import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
+import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
+import { Derivations, Evaluation } from './evaluation.js';
+import { checkExpectations, type Expectation } from './expectations.js';
+import type { Definition } from './facts.js';
+import { type Layer, ValueGround } from './ground.js';
+import { solveHolds, type SolvedHold } from './hold.js';
+import { applyModel, applyRecipe, type Change, type Held, type Instrument, sameValues } from './instrument.js';
+import { type Lineage, lineageOf, ringOf } from './lineage.js';
+import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.js';
+import { propertiesOf } from './values.js';
+
+/** An instrument with its holds solved. */
+export interface Solved extends Instrument {
+  readonly solvedHolds: readonly SolvedHold[];
+}
+
+export class Workshop {
+  private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
+  private readonly woodDerivations = new Derivations(WOOD_QUANTITIES);
+  private readonly stringDerivations = new Derivations(STRING_SET_QUANTITIES);
+
+  constructor(
+    readonly shelf: Bookshelf,
+    readonly catalogue: Catalogue,
+  ) {}
+
+  // ---- the shop -----------------------------------------------------------------------------------------------------
+
+  /** Tolerances, climate and the limit of changes, with common practice where the shop is silent. */
+  settings(): ShopSettings {
+    return this.settingsQuery.get('');
+  }
+
+  /** How many changes this recipe may make, and who says so. */
+  limit(recipe: Definition): Limit {
+    return limitOf(recipe, this.settings());
+  }
+
+  // ---- plain definitions --------------------------------------------------------------------------------------------
+
+  /** The values a definition states itself, by canonical path. */
+  stated(definition: Definition): ReadonlyMap<string, Held> {
+    return this.statedQuery.get(definition);
+  }
+
+  /** A wood set (or, failing that, a species of this name) with everything that can be worked out about it. */
+  wood(name: string): Evaluation | undefined {
+    return this.woodQuery.get(name);
+  }
+
+  /** The species a wood set is said to be, through other sets if need be. */
+  speciesOf(wood: string): Definition | undefined {
+    return this.speciesQuery.get(wood);
+  }
+
+  strings(name: string): Evaluation | undefined {
+    return this.stringsQuery.get(name);
+  }
+
+  // ---- recipes ------------------------------------------------------------------------------------------------------
+
+  lineage(recipe: string): Lineage {
+    return this.lineageQuery.get(recipe);
+  }
+
+  /** The parent's name, for a recipe that has a proper one. */
+  parentOf(recipe: string): string | undefined {
+    const definition = this.shelf.find('recipe', recipe);
+    const relation = definition?.relation;
+    if (relation?.word !== 'from' || this.ring(recipe)) return undefined;
+    return this.shelf.find('recipe', relation.target.text) ? relation.target.text : undefined;
+  }
+
+  /** The ring of recipes this one is part of, if its parents lead back to itself. */
+  ring(recipe: string): readonly string[] | undefined {
+    return this.ringQuery.get(recipe);
+  }
+
+  model(name: string): Instrument | undefined {
+    return this.modelQuery.get(name);
+  }
+
+  /** The recipe with all it inherits, its holds solved. */
+  instrument(recipe: string): Solved | undefined {
+    return this.instrumentQuery.get(recipe);
+  }
+
+  evaluation(recipe: string): Evaluation | undefined {
+    return this.evaluationQuery.get(recipe);
+  }
+
+  /** The instrument a recipe starts from: its parent, or for a base recipe its model. */
+  startOf(recipe: string): Instrument | undefined {
+    const parent = this.parentOf(recipe);
+    if (parent !== undefined) return this.instrument(parent);
+    const { model } = this.lineage(recipe);
+    return model && this.model(model.name.text);
+  }
+
+  count(recipe: string): Count {
+    return this.countQuery.get(recipe);
+  }
+
+  expectations(recipe: string): readonly Expectation[] {
+    return this.expectationsQuery.get(recipe);
+  }
+
+  // ---- builds -------------------------------------------------------------------------------------------------------
+
+  /** A build: the recipe's values as made, what was measured, and under which conditions. */
+  build(name: string): BuildRecord | undefined {
+    return this.buildQuery.get(name);
+  }
+
+  /** Builds of a recipe, by name. */
+  buildsOf(recipe: string): readonly Definition[] {
+    return this.shelf.targeting('build', recipe);
+  }
+
+  /** The nearest ancestor (the parent first) that has been built. */
+  lastBuiltAncestor(recipe: string): string | undefined {
+    const { recipes } = this.lineage(recipe);
+    for (let i = recipes.length - 2; i >= 0; i--) {
+      const name = recipes[i]!.name.text;
+      if (this.buildsOf(name).length > 0) return name;
+    }
+    return undefined;
+  }
+
+  // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
+
+  evaluate(values: ReadonlyMap<string, Held>): Evaluation {
+    const layer: Layer = { values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' };
+    const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, this.elsewhere);
+    return new Evaluation(this.instrumentDerivations, ground);
+  }
+
+  /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
+  evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation {
+    const values = withChanges(parent.values, changes);
+    return this.evaluate(this.solve({ ...recipe, values }, this.evaluationOf(parent)).values);
+  }
+
+  classOf = (path: string): VariableClass =>
+    this.catalogue.property(path)?.class ?? this.catalogue.classOfPart(path) ?? 'appointment';
+
+  // ---- queries ------------------------------------------------------------------------------------------------------
+
+  private readonly memo = this.shelf.memo;
+
+  private readonly settingsQuery = this.memo.query((_: string) => {
+    const shop = this.shelf.shop();
+    return settingsOf(shop, shop ? this.stated(shop) : new Map());
+  }, { equal: sameJson });
+
+  private readonly statedQuery = this.memo.query((definition: Definition): ReadonlyMap<string, Held> => {
+    const values = new Map<string, Held>();
+    for (const { statement } of propertiesOf(definition.statements)) {
+      const path = this.catalogue.canonical(statement.path.text, definition.kind);
+      values.set(path, {
+        path,
+        value: statement.value,
+        from: { definition, span: statement.span },
+        via: 'stated',
+        before: values.get(path),
+      });
+    }
+    return values;
+  });
+
+  private readonly speciesQuery = this.memo.query((name: string): Definition | undefined => {
+    const seen = new Set<string>();
+    for (let next: string | undefined = name; next !== undefined && !seen.has(next); ) {
+      seen.add(next);
+      const wood: Definition | undefined = this.shelf.find('wood', next);
+      if (!wood) return this.shelf.find('species', next);
+      next = wood.relation?.target.text;
+    }
+    return undefined;
+  });
+
+  private readonly woodQuery = this.memo.query((name: string): Evaluation | undefined => {
+    const wood = this.shelf.find('wood', name);
+    const species = this.speciesOf(name);
+    if (!wood && !species) return undefined;
+    const layers: Layer[] = [];
+    if (wood) {
+      const values = this.stated(wood);
+      layers.push({ values, prefix: '', shared: `wood ${name}: `, basis: 'measured', spread: 'half-width' });
+    }
+    if (species) {
+      const values = this.stated(species);
+      const shared = `species ${species.name.text}: `;
+      layers.push({ values, prefix: 'species.', shared, basis: 'handbook', spread: 'standard deviation' });
+    }
+    const rigs = (part: string, rig: string) => (part.endsWith('rig') ? this.rig(rig) : undefined);
+    const ground = new ValueGround(layers, this.settings().tolerances, this.woodDimensionOf, rigs);
+    return new Evaluation(this.woodDerivations, ground);
+  });
+
+  private readonly stringsQuery = this.memo.query((name: string): Evaluation | undefined => {
+    const set = this.shelf.find('strings', name);
+    return set && this.recordEvaluation(set, `strings ${name}: `, this.stringDerivations);
+  });
+
+  private readonly rigQuery = this.memo.query((name: string): Evaluation | undefined => {
+    const rig = this.shelf.find('rig', name);
+    return rig && this.recordEvaluation(rig, `rig ${name}: `, new Derivations([]));
+  });
+
+  private readonly lineageQuery = this.memo.query((recipe: string) => lineageOf(this.shelf, recipe));
+
+  private readonly ringQuery = this.memo.query((recipe: string) => ringOf(this.shelf, recipe));
+
+  private readonly modelQuery = this.memo.query((name: string): Instrument | undefined => {
+    const model = this.shelf.find('model', name);
+    return model && applyModel(model, this.recipeContext);
+  });
+
+  private readonly instrumentQuery = this.memo.query((name: string): Solved | undefined => {
+    const definition = this.shelf.find('recipe', name);
+    if (!definition) return undefined;
+    const parent = this.startOf(name);
+    const instrument = applyRecipe(parent, definition, this.recipeContext);
+    const { values, holds } = this.solve(instrument, parent && this.evaluationOf(parent));
+    return { ...instrument, values, solvedHolds: holds };
+  });
+
+  private readonly valuesQuery = this.memo.query(
+    (recipe: string) => this.instrument(recipe)?.values ?? NO_VALUES,
+    { equal: sameValues },
+  );
+
+  private readonly evaluationQuery = this.memo.query((recipe: string): Evaluation | undefined => {
+    if (!this.shelf.find('recipe', recipe)) return undefined;
+    return this.evaluate(this.valuesQuery.get(recipe));
+  });
+
+  private readonly modelValuesQuery = this.memo.query(
+    (model: string) => this.model(model)?.values ?? NO_VALUES,
+    { equal: sameValues },
+  );
+
+  private readonly modelEvaluationQuery = this.memo.query((model: string) =>
+    this.evaluate(this.modelValuesQuery.get(model)),
+  );
+
+  private readonly countQuery = this.memo.query((recipe: string): Count => {
+    const instrument = this.instrument(recipe);
+    const parentName = this.parentOf(recipe);
+    const parent = parentName === undefined ? undefined : this.instrument(parentName);
+    if (!instrument || !parent) return { variables: [], total: 0 };
+    return countChanges(instrument, this.evaluationOf(parent), {
+      classOf: this.classOf,
+      speciesOf: (wood) => this.speciesOf(wood)?.name.text,
+      evaluateWith: (changes) => this.evaluateWith(instrument, parent, changes),
+    });
+  });
+
+  private readonly expectationsQuery = this.memo.query((recipe: string): readonly Expectation[] => {
+    const definition = this.shelf.find('recipe', recipe);
+    const evaluation = this.evaluation(recipe);
+    return definition && evaluation ? checkExpectations(definition, evaluation, this.catalogue.canonical) : [];
+  });
+
+  private readonly buildQuery = this.memo.query((name: string): BuildRecord | undefined => {
+    const build = this.shelf.find('build', name);
+    if (!build) return undefined;
+    const recipe = build.relation && this.instrument(build.relation.target.text);
+    return recordOf(build, recipe, {
+      canonical: (path) => this.catalogue.canonical(path),
+      evaluate: (values) => this.evaluate(values),
+    });
+  });
+
+  private rig(name: string): Evaluation | undefined {
+    return this.rigQuery.get(name);
+  }
+
+  private evaluationOf(instrument: Instrument): Evaluation | undefined {
+    const { kind, name } = instrument.definition;
+    return kind === 'model' ? this.modelEvaluationQuery.get(name.text) : this.evaluation(name.text);
+  }
+
+  private solve(instrument: Instrument, parent: Evaluation | undefined) {
+    return solveHolds(instrument, {
+      parent,
+      evaluate: (values) => this.evaluate(values),
+      range: (path) => this.catalogue.plausibleSpan(path),
+    });
+  }
+
+  private recordEvaluation(definition: Definition, shared: string, derivations: Derivations): Evaluation {
+    const values = this.stated(definition);
+    const layer: Layer = { values, prefix: '', shared, basis: 'recipe', spread: 'half-width' };
+    const dimensionOf = (path: string) => this.catalogue.property(path, definition.kind)?.dimension;
+    return new Evaluation(derivations, new ValueGround([layer], this.settings().tolerances, dimensionOf));
+  }
+
+  private readonly recipeContext = {
+    canonical: (path: string) => this.catalogue.canonical(path),
+    appointments: (name: string) => this.shelf.find('appointments', name),
+  };
+
+  private readonly elsewhere = (part: string, name: string): Evaluation | undefined =>
+    part === 'strings' ? this.strings(name) : part.endsWith('wood') ? this.wood(name) : undefined;
+
+  private readonly dimensionOf = (path: string): Dimension | undefined =>
+    this.catalogue.property(path)?.dimension ?? this.instrumentDerivations.find(path)?.quantity.dimension;
+
+  private readonly woodDimensionOf = (path: string): Dimension | undefined =>
+    (path.startsWith('species.')
+      ? this.catalogue.property(path.slice('species.'.length), 'species')
+      : this.catalogue.property(path, 'wood')
+    )?.dimension;
+}
+
+const NO_VALUES: ReadonlyMap<string, Held> = new Map();
+
+function sameJson(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
+
