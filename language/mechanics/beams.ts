@@ -1,0 +1,37 @@
+/** Textbook deflections (m) of a uniform beam of bending stiffness EI (N·m²). From memory; each is checked in the tests by integration. */
+import { positive } from './error.js';
+
+/** Load F (N) at the middle of a simple span L (m): F L³ / (48 EI). */
+export function simpleBeamCentreLoad(force: number, span: number, bendingStiffness: number): number {
+  return stem(force, span, bendingStiffness) / 48;
+}
+
+/** Load F in two halves at the third points of a simple span, at the centre: 23 F L³ / (1296 EI). */
+export function simpleBeamThirdPoints(force: number, span: number, bendingStiffness: number): number {
+  return (23 / 1296) * stem(force, span, bendingStiffness);
+}
+
+/** Uniform load q (N/m) on a simple span, at the centre: 5 q L⁴ / (384 EI). */
+export function simpleBeamUniform(forcePerLength: number, span: number, bendingStiffness: number): number {
+  return (5 / 384) * span * stem(forcePerLength, span, bendingStiffness);
+}
+
+/** Load F at the end of a cantilever: F L³ / (3 EI). */
+export function cantileverEndLoad(force: number, length: number, bendingStiffness: number): number {
+  return stem(force, length, bendingStiffness) / 3;
+}
+
+/** Load F at the middle of a beam clamped at both ends: F L³ / (192 EI). */
+export function clampedBeamCentreLoad(force: number, span: number, bendingStiffness: number): number {
+  return stem(force, span, bendingStiffness) / 192;
+}
+
+/** Frequency (Hz) of a bending mode of root βL: (βL)² / (2π L²) √(EI / mass per length). */
+export function beamFrequency(root: number, length: number, bendingStiffness: number, massPerLength: number): number {
+  const speed = Math.sqrt(positive('bending stiffness', bendingStiffness) / positive('mass per length', massPerLength));
+  return (positive('root', root) / positive('length', length)) ** 2 * (speed / (2 * Math.PI));
+}
+
+function stem(force: number, span: number, bendingStiffness: number): number {
+  return (positive('load', force) * positive('span', span) ** 3) / positive('bending stiffness', bendingStiffness);
+}

@@ -1,0 +1,138 @@
+/** Mass and stiffness of a carved brace, free and glued to its plate. SI throughout. */
+import { braceHeight, type BraceCarving } from './braceHeight.js';
+import { MechanicsError, computed, positive } from './error.js';
+import { braceSection, compositeSection, type GabledShape, type Layer, type Profile } from './sections.js';
+
+export interface Brace extends BraceCarving {
+  /** m, at the glued face */
+  readonly width: number;
+  readonly profile: Profile;
+  readonly gable?: GabledShape;
+}
+
+export interface BraceWood {
+  /** Pa, along the brace */
+  readonly modulus: number;
+  /** kg/m³ */
+  readonly density: number;
+}
+
+/** Plate that works with a brace: a strip under it. */
+export interface PlateStrip {
+  /** m, width counted with the brace; half the distance to each neighbour, or the brace's width plus 20 thicknesses (common practice) */
+  readonly width: number;
+  /** m */
+  readonly thickness: number;
+  /** Pa, in the direction of the brace */
+  readonly modulus: number;
+}
+
+/** Volume (m³) of a carved brace. */
+export function braceVolume(brace: Brace): number {
+  return integrate(brace, (x) => sectionAt(brace, x)?.area ?? 0);
+}
+
+/** Mass (kg) of a carved brace. */
+export function braceMass(brace: Brace, density: number): number {
+  return computed('brace mass', positive('density', density) * braceVolume(brace));
+}
+
+/** Bending stiffness EI (N·m²) of the brace alone at distance `x` (m) from its first end; zero where it is carved to nothing. */
+export function braceStiffnessAt(brace: Brace, modulus: number, x: number): number {
+  return positive('stiffness', modulus) * (sectionAt(brace, place(brace, x))?.secondMoment ?? 0);
+}
+
+/** Bending stiffness EI (N·m²) at `x` of the brace glued to its strip of plate: transformed section, parallel axis. */
+export function gluedStiffnessAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
+  return compositeSection(layersAt(brace, modulus, strip, place(brace, x))).bending;
+}
+
+export interface EffectiveStiffness {
+  /** N·m²: ∫ EI dx / L, the mean; what an even curvature feels, an upper bound */
+  readonly mean: number;
+  /** N·m²: L / ∫ dx / EI, the springs in series; what an even bending moment feels, a lower bound; zero if carved to nothing anywhere */
+  readonly series: number;
+  /** N·m²: (2/L) ∫ EI sin²(πx/L) dx, Rayleigh's quotient for one half-wave over the brace: near what the main top mode feels */
+  readonly halfWave: number;
+}
+
+/** One number for the stiffness of a brace whose EI varies, three ways, because no single one is right for every use. */
+export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateStrip): EffectiveStiffness {
+  const at = strip
+    ? (x: number): number => gluedStiffnessAt(brace, modulus, strip, x)
+    : (x: number): number => braceStiffnessAt(brace, modulus, x);
+  const { length } = brace;
+  const give = integrate(brace, (x) => 1 / at(x));
+  return {
+    mean: computed('stiffness', integrate(brace, at) / length),
+    series: Number.isFinite(give) ? length / give : 0,
+    halfWave: computed('stiffness', (2 / length) * integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2)),
+  };
+}
+
+/** Share (0 … 1) of the braced strip's bending stiffness at `x` that the brace adds: 1 − EI of the bare strip / EI glued. */
+export function braceShareAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
+  const bare = (positive('stiffness', strip.modulus) * strip.width * strip.thickness ** 3) / 12;
+  return 1 - bare / gluedStiffnessAt(brace, modulus, strip, x);
+}
+
+export interface HalfLap {
+  /** m, both braces */
+  readonly width: number;
+  readonly height: number;
+  /** Pa, along the brace looked at */
+  readonly along: number;
+  /** Pa, of the other brace's wood across its grain */
+  readonly across: number;
+}
+
+/**
+ * Bending stiffness EI (N·m²) of one brace at a half-lap crossing: half its height runs through, the other half is the other
+ * brace lying across its grain, glued in without gaps.
+ */
+export function halfLapStiffness({ width, height, along, across }: HalfLap): number {
+  const half = braceSection('rectangular', width, positive('brace height', height) / 2);
+  return compositeSection([
+    { ...half, modulus: along },
+    { ...half, modulus: across, centroid: half.centroid + height / 2 },
+  ]).bending;
+}
+
+function layersAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): Layer[] {
+  const plate = braceSection('rectangular', positive('strip width', strip.width), positive('plate thickness', strip.thickness));
+  const layers: Layer[] = [{ ...plate, centroid: -strip.thickness / 2, modulus: strip.modulus }];
+  const section = sectionAt(brace, x);
+  if (section) layers.push({ ...section, modulus });
+  return layers;
+}
+
+function sectionAt(brace: Brace, x: number): ReturnType<typeof braceSection> | undefined {
+  const height = braceHeight(brace)(x);
+  return height > 0 ? braceSection(brace.profile, brace.width, height, brace.gable) : undefined;
+}
+
+function place(brace: Brace, x: number): number {
+  if (!(x >= 0 && x <= brace.length)) throw new MechanicsError('place along the brace', 'That place is off the brace.');
+  return x;
+}
+
+/** Simpson's rule over every stretch between the places where the carving has a corner. */
+function integrate(brace: Brace, f: (x: number) => number): number {
+  const { length, ends, scallops = [], stations = [] } = brace;
+  positive('brace length', length);
+  const corners = [0, length, ...stations.map((station) => station.distance)];
+  if (ends) corners.push(ends.length, length - ends.length);
+  for (const { at, length: hollow } of scallops) corners.push(at - hollow / 2, at, at + hollow / 2);
+  const sorted = [...new Set(corners.filter((x) => x >= 0 && x <= length))].sort((a, b) => a - b);
+  let sum = 0;
+  for (let i = 1; i < sorted.length; i += 1) {
+    const h = (sorted[i]! - sorted[i - 1]!) / STEPS;
+    for (let k = 0; k <= STEPS; k += 1) {
+      const weight = k === 0 || k === STEPS ? 1 : k % 2 === 1 ? 4 : 2;
+      sum += (weight * h * f(Math.min(length, sorted[i - 1]! + k * h))) / 3;
+    }
+  }
+  return sum;
+}
+
+const STEPS = 24;

@@ -1,0 +1,59 @@
+/** A plate thinned towards its edge: one number for its mass and one for its stiffness. SI throughout. */
+import { MechanicsError, positive } from './error.js';
+
+export interface EdgeTaper {
+  /** m, over the middle of the plate */
+  readonly centre: number;
+  /** m, at the outline */
+  readonly edge: number;
+  /** m, width of the band along the outline over which thickness goes evenly from edge to centre */
+  readonly band: number;
+}
+
+/** Width of the thinned band when a recipe gives only two thicknesses: 60 mm. (common practice) */
+export const USUAL_BAND = 0.06;
+
+export interface TaperedPlate {
+  /** m³ */
+  readonly volume: number;
+  /** m, volume over area */
+  readonly mean: number;
+  /** m, cube root of the mean of h³: the even plate with the same bending stiffness averaged over its area */
+  readonly stiff: number;
+}
+
+/**
+ * Volume and mean thicknesses of a plate of area `area` (m²) and outline length `perimeter` (m) whose thickness depends only on
+ * the distance d from the outline. The strip at distance d has area (P − 2πd) dd (J. Steiner's formula for inner parallel
+ * curves, exact while d is below every radius of the outline; within 1 % of volume on guitar outlines with a 60 mm band).
+ * Throws if a length is not above zero or the band holds more area than the plate has.
+ */
+export function taperedPlate(taper: EdgeTaper, area: number, perimeter: number): TaperedPlate {
+  positive('thickness', taper.centre);
+  positive('edge thickness', taper.edge);
+  positive('width of the thinned edge', taper.band);
+  positive('area', area);
+  const bandArea = positive('perimeter', perimeter) * taper.band - Math.PI * taper.band ** 2;
+  if (bandArea > area || perimeter <= 2 * Math.PI * taper.band) {
+    throw new MechanicsError('width of the thinned edge', 'The thinned edge is wider than the plate allows.');
+  }
+  const moment = (power: number): number =>
+    taper.centre ** power * (area - bandArea) +
+    bandIntegral((d) => (taper.edge + ((taper.centre - taper.edge) * d) / taper.band) ** power, taper.band, perimeter);
+  const volume = moment(1);
+  return { volume, mean: volume / area, stiff: Math.cbrt(moment(3) / area) };
+}
+
+/** ∫ f(d) (P − 2πd) dd over the band; three-point Gauss is exact for the polynomials of degree 4 met here. */
+function bandIntegral(f: (d: number) => number, band: number, perimeter: number): number {
+  const offset = Math.sqrt(0.6);
+  const points: [number, number][] = [
+    [-offset, 5 / 18],
+    [0, 8 / 18],
+    [offset, 5 / 18],
+  ];
+  return points.reduce((sum, [at, weight]) => {
+    const d = (band / 2) * (1 + at);
+    return sum + weight * band * f(d) * (perimeter - 2 * Math.PI * d);
+  }, 0);
+}
