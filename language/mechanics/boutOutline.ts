@@ -134,5 +134,8 @@ function checkShape(outline: Outline, stations: readonly number[]): void {
 }
 
 function noOutline(): MechanicsError {
-  return new MechanicsError('outline', 'No smooth outline has these widths at these stations: check them, and the end radii if given.');
+  return new MechanicsError(
+    'outline',
+    'No smooth outline has these widths at these stations: check them, and the end radii if given.',
+  );
 }

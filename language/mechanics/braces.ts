@@ -1,7 +1,14 @@
 /** Mass and stiffness of a carved brace, free and glued to its plate. SI throughout. */
 import { braceHeight, type BraceCarving } from './braceHeight.js';
 import { MechanicsError, computed, positive } from './error.js';
-import { braceSection, compositeSection, type GabledShape, type Layer, type Profile } from './sections.js';
+import {
+  braceSection,
+  compositeSection,
+  type GabledShape,
+  type Layer,
+  type Profile,
+  type Section,
+} from './sections.js';
 
 export interface Brace extends BraceCarving {
   /** m, at the glued face */
@@ -29,7 +36,8 @@ export interface PlateStrip {
 
 /** Volume (m³) of a carved brace. */
 export function braceVolume(brace: Brace): number {
-  return integrate(brace, (x) => sectionAt(brace, x)?.area ?? 0);
+  const sectionAt = sections(brace);
+  return integrate(brace, (x) => sectionAt(x)?.area ?? 0);
 }
 
 /** Mass (kg) of a carved brace. */
@@ -39,12 +47,12 @@ export function braceMass(brace: Brace, density: number): number {
 
 /** Bending stiffness EI (N·m²) of the brace alone at distance `x` (m) from its first end; zero where it is carved to nothing. */
 export function braceStiffnessAt(brace: Brace, modulus: number, x: number): number {
-  return positive('stiffness', modulus) * (sectionAt(brace, place(brace, x))?.secondMoment ?? 0);
+  return positive('stiffness', modulus) * (sections(brace)(place(brace, x))?.secondMoment ?? 0);
 }
 
 /** Bending stiffness EI (N·m²) at `x` of the brace glued to its strip of plate: transformed section, parallel axis. */
 export function gluedStiffnessAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
-  return compositeSection(layersAt(brace, modulus, strip, place(brace, x))).bending;
+  return glued(sections(brace), modulus, strip)(place(brace, x));
 }
 
 export interface EffectiveStiffness {
@@ -58,15 +66,20 @@ export interface EffectiveStiffness {
 
 /** One number for the stiffness of a brace whose EI varies, three ways, because no single one is right for every use. */
 export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateStrip): EffectiveStiffness {
+  positive('stiffness', modulus);
+  const sectionAt = sections(brace);
   const at = strip
-    ? (x: number): number => gluedStiffnessAt(brace, modulus, strip, x)
-    : (x: number): number => braceStiffnessAt(brace, modulus, x);
+    ? glued(sectionAt, modulus, strip)
+    : (x: number): number => modulus * (sectionAt(x)?.secondMoment ?? 0);
   const { length } = brace;
   const give = integrate(brace, (x) => 1 / at(x));
   return {
     mean: computed('stiffness', integrate(brace, at) / length),
     series: Number.isFinite(give) ? length / give : 0,
-    halfWave: computed('stiffness', (2 / length) * integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2)),
+    halfWave: computed(
+      'stiffness',
+      (2 / length) * integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2),
+    ),
   };
 }
 
@@ -98,17 +111,24 @@ export function halfLapStiffness({ width, height, along, across }: HalfLap): num
   ]).bending;
 }
 
-function layersAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): Layer[] {
-  const plate = braceSection('rectangular', positive('strip width', strip.width), positive('plate thickness', strip.thickness));
-  const layers: Layer[] = [{ ...plate, centroid: -strip.thickness / 2, modulus: strip.modulus }];
-  const section = sectionAt(brace, x);
-  if (section) layers.push({ ...section, modulus });
-  return layers;
+type SectionAt = (x: number) => Section | undefined;
+
+function sections(brace: Brace): SectionAt {
+  const heightAt = braceHeight(brace);
+  return (x) => {
+    const height = heightAt(x);
+    return height > 0 ? braceSection(brace.profile, brace.width, height, brace.gable) : undefined;
+  };
 }
 
-function sectionAt(brace: Brace, x: number): ReturnType<typeof braceSection> | undefined {
-  const height = braceHeight(brace)(x);
-  return height > 0 ? braceSection(brace.profile, brace.width, height, brace.gable) : undefined;
+function glued(sectionAt: SectionAt, modulus: number, strip: PlateStrip): (x: number) => number {
+  const thickness = positive('plate thickness', strip.thickness);
+  const plate = braceSection('rectangular', positive('strip width', strip.width), thickness);
+  const below: Layer = { ...plate, centroid: -thickness / 2, modulus: strip.modulus };
+  return (x) => {
+    const section = sectionAt(x);
+    return compositeSection(section ? [below, { ...section, modulus }] : [below]).bending;
+  };
 }
 
 function place(brace: Brace, x: number): number {

@@ -64,7 +64,10 @@ export function handbookElasticity(bendingModulus: number, ratios: ElasticRatios
  */
 export function reciprocalPoisson(poissonLR: number, along: number, across: number): number {
   const major = between('Poisson ratio', poissonLR, -1, 3);
-  const minor = computed('Poisson ratio', (major * positive('stiffness across', across)) / positive('stiffness along', along));
+  const minor = computed(
+    'Poisson ratio',
+    (major * positive('stiffness across', across)) / positive('stiffness along', along),
+  );
   if (1 - major * minor <= 0) {
     throw new MechanicsError(
       'Poisson ratio',

@@ -32,7 +32,10 @@ export function hingedUniformDeflection(
 ): number {
   return oddSum(terms, (m, n) => {
     const sign = (m + n) % 4 === 2 ? 1 : -1;
-    return (16 * positive('pressure', pressure) * sign) / (Math.PI ** 6 * m * n * modalStiffness(bending, length, width, m, n));
+    return (
+      (16 * positive('pressure', pressure) * sign) /
+      (Math.PI ** 6 * m * n * modalStiffness(bending, length, width, m, n))
+    );
   });
 }
 
@@ -44,7 +47,8 @@ export function hingedPointDeflection(
   width: number,
   terms = 401,
 ): number {
-  const scale = (4 * notNegative('load', load)) / (Math.PI ** 4 * positive('length', length) * positive('width', width));
+  const scale =
+    (4 * notNegative('load', load)) / (Math.PI ** 4 * positive('length', length) * positive('width', width));
   return oddSum(terms, (m, n) => scale / modalStiffness(bending, length, width, m, n));
 }
 

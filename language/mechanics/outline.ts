@@ -49,7 +49,10 @@ export function outlineThrough(
   const spline = naturalSpline(xs, ys);
   for (let i = 0; i <= CHECKS; i += 1) {
     if (!(spline.value((length * i) / CHECKS) > 0)) {
-      throw new MechanicsError('outline', 'The outline closes on itself between tail and neck: check stations and widths.');
+      throw new MechanicsError(
+        'outline',
+        'The outline closes on itself between tail and neck: check stations and widths.',
+      );
     }
   }
   return {

@@ -48,7 +48,10 @@ export function plankFlexibility(test: PlankTest): number {
  */
 export function shearShareOfDeflection(modulus: number, shear: number, thickness: number, span: number): number {
   const slenderness = positive('thickness', thickness) / positive('span', span);
-  return computed('shear deflection', 1.2 * (positive('stiffness', modulus) / positive('shear stiffness', shear)) * slenderness ** 2);
+  return computed(
+    'shear deflection',
+    1.2 * (positive('stiffness', modulus) / positive('shear stiffness', shear)) * slenderness ** 2,
+  );
 }
 
 function onSpan(quantity: string, place: number, span: number): number {

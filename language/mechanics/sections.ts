@@ -72,11 +72,14 @@ export function compositeSection(layers: readonly Layer[]): CompositeSection {
   }
   const neutralAxis = moment / axial;
   const bending = layers.reduce(
-    (sum, layer) =>
-      sum + layer.modulus * (layer.secondMoment + layer.area * (layer.centroid - neutralAxis) ** 2),
+    (sum, layer) => sum + layer.modulus * (layer.secondMoment + layer.area * (layer.centroid - neutralAxis) ** 2),
     0,
   );
-  return { axial: computed('stiffness', axial), neutralAxis: computed('neutral axis', neutralAxis), bending: computed('stiffness', bending) };
+  return {
+    axial: computed('stiffness', axial),
+    neutralAxis: computed('neutral axis', neutralAxis),
+    bending: computed('stiffness', bending),
+  };
 }
 
 /**
