@@ -1,0 +1,95 @@
+/** What a number without a unit could mean, asked rather than guessed. */
+import { sameDimension, type Dimension } from './dimension.js';
+import { readNumber } from './number.js';
+import { otherUnit, shopUnit } from './shop-units.js';
+import type { Unit } from './unit.js';
+import { toSi, unit, unitsOf } from './units.js';
+import { writeQuantity } from './write.js';
+
+export interface PlausibleSpan {
+  /** SI. */
+  readonly low: number;
+  readonly high: number;
+  /** The usual value; readings near it come first. */
+  readonly typical?: number;
+}
+
+export interface SensibleReading {
+  readonly unit: Unit;
+  readonly si: number;
+  /** What to write instead of the bare number: `0.110 in`. */
+  readonly replacement: string;
+  /** The replacement and, where it is of the other system, what it comes to: `0.110 in = 2.79 mm`. */
+  readonly text: string;
+}
+
+/**
+ * The readings of a bare number that fall into the plausible range, best first: the nearest to the usual value, and
+ * among equals the more usual unit. Without a range, the dimension's everyday units. A number given as text keeps its
+ * spelling. Whole numbers are also tried as 64ths of an inch, as action and braces are measured. Empty for text that
+ * is not a number, and for an improper fraction (`6/4` is two readings, not one).
+ */
+export function sensibleReadings(
+  written: number | string,
+  dimension: Dimension,
+  range?: PlausibleSpan,
+): SensibleReading[] {
+  const reading = readNumber(String(written));
+  if (!reading.ok || isImproper(String(written))) return [];
+  const text = tidy(String(written));
+  const candidates = unitsOf(dimension).map((one) => readingIn(one, text, toSi(reading.number, one)));
+  if (sameDimension(dimension, INCH.dimension) && /^\d{1,2}$/.test(text) && reading.number > 0 && reading.number < 64) {
+    candidates.push(readingIn(INCH, `${text}/64`, toSi(reading.number / 64, INCH)));
+  }
+  if (range === undefined) return everyday(candidates, dimension);
+  const fitting = candidates.filter(({ si }) => si >= range.low && si <= range.high);
+  return bestFirst(fitting, range);
+}
+
+const INCH = unit('in')!;
+
+/** Films are so thin that a thousandth of an inch is called a mil. */
+const FILM = 0.6e-3;
+
+function bestFirst(fitting: readonly SensibleReading[], range: PlausibleSpan): SensibleReading[] {
+  const centre = range.typical ?? (range.low > 0 ? Math.sqrt(range.low * range.high) : (range.low + range.high) / 2);
+  const farFrom = (si: number): number =>
+    si > 0 && centre > 0 ? Math.abs(Math.log(si / centre)) : Math.abs(si - centre) / (Math.abs(range.high) || 1);
+  const film = range.high < FILM;
+  const habit = (one: SensibleReading): number => (one.unit.symbol === (film ? 'thou' : 'mil') ? 1 : 0);
+  const ordered = fitting
+    .map((one, place) => ({ one, place }))
+    .sort((a, b) => farFrom(a.one.si) - farFrom(b.one.si) || habit(a.one) - habit(b.one) || a.place - b.place);
+  // Two names of one size (thou and mil, N/mm and kN/m) are one reading.
+  return ordered
+    .map(({ one }) => one)
+    .filter((one, i, all) => all.findIndex((other) => nearly(other.si, one.si)) === i);
+}
+
+function everyday(candidates: readonly SensibleReading[], dimension: Dimension): SensibleReading[] {
+  const metric = shopUnit(dimension);
+  const inch = metric === undefined ? undefined : otherUnit(metric);
+  return [metric, inch].flatMap((wanted) => candidates.find(({ unit: one }) => one === wanted) ?? []);
+}
+
+function readingIn(one: Unit, number: string, si: number): SensibleReading {
+  const replacement = `${number} ${one.symbol}`;
+  const metric = one.system === 'inch' ? otherUnit(one) : undefined;
+  const text =
+    metric === undefined ? replacement : `${replacement} = ${writeQuantity(si, one.dimension, { unit: metric })}`;
+  return { unit: one, si, replacement, text };
+}
+
+function nearly(a: number, b: number): boolean {
+  return Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** `.110` is written `0.110`. */
+function tidy(written: string): string {
+  return written.trim().replace(/^([+-]?)\./, '$10.');
+}
+
+function isImproper(written: string): boolean {
+  const parts = /^\s*(\d+)\s*\/\s*(\d+)\s*$/.exec(written);
+  return parts !== null && Number(parts[1]) >= Number(parts[2]);
+}

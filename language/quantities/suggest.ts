@@ -1,0 +1,90 @@
+/** "Did you mean": near matches for a mistyped unit, name or dotted path. */
+import { distance } from 'fastest-levenshtein';
+
+/** Longer words are not worth comparing: nobody mistypes a sentence. */
+const LONGEST = 80;
+
+/**
+ * The candidates a maker may have meant by `word`, best first; empty when nothing is near. Understands slips of case,
+ * a dropped, doubled, swapped or wrong letter, words in another order (`bass-x` for `x-bass`), singular for plural,
+ * and, in dotted paths, a right last word under the wrong part.
+ */
+export function didYouMean(
+  word: string,
+  candidates: readonly string[],
+  { most = 3 }: { most?: number } = {},
+): string[] {
+  const wanted = word.trim();
+  if (wanted.length === 0 || wanted.length > LONGEST) return [];
+  const scored: { candidate: string; cost: number }[] = [];
+  for (const candidate of new Set(candidates)) {
+    if (candidate === wanted) continue;
+    const cost = costOf(wanted, candidate);
+    if (cost !== undefined) scored.push({ candidate, cost });
+  }
+  scored.sort((a, b) => a.cost - b.cost);
+  const best = scored[0]?.cost ?? 0;
+  // A near-certain match makes distant ones noise.
+  const worthNaming = scored.filter(({ cost }) => cost <= Math.max(1.2, best * 2));
+  return worthNaming.slice(0, most).map(({ candidate }) => candidate);
+}
+
+/** Smaller is nearer; undefined is too far to mention. The fixed costs only set the order among kinds of slip. */
+function costOf(wanted: string, candidate: string): number | undefined {
+  const a = wanted.toLowerCase();
+  const b = candidate.toLowerCase();
+  if (a === b) return 0.1;
+  const whole = slipCost(a, b);
+  const costs = [whole];
+  if (sameWords(a, b)) costs.push(0.5);
+  const lastA = lastSegment(a);
+  const lastB = lastSegment(b);
+  if (lastA !== a || lastB !== b) {
+    const last = lastA === lastB ? 0 : slipCost(lastA, lastB);
+    if (last !== undefined) {
+      // The same last word elsewhere: better, the more of the way there is the same.
+      const way = distance(withoutLast(a), withoutLast(b)) / Math.max(withoutLast(a).length, withoutLast(b).length, 1);
+      costs.push(1 + last + way);
+    }
+  }
+  const possible = costs.filter((cost) => cost !== undefined);
+  return possible.length === 0 ? undefined : Math.min(...possible);
+}
+
+/** Number of slips that turn one word into the other, or undefined when there are too many for words so short. */
+function slipCost(a: string, b: string): number | undefined {
+  if (stem(a) === stem(b)) return 0.4;
+  const shorter = Math.min(a.length, b.length);
+  const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : shorter <= 7 ? 2 : 3;
+  if (Math.abs(a.length - b.length) > allowed) return undefined;
+  const slips = isOneSwap(a, b) ? 0.9 : distance(a, b);
+  return slips <= allowed ? slips : undefined;
+}
+
+function isOneSwap(a: string, b: string): boolean {
+  if (a.length !== b.length) return false;
+  let i = 0;
+  while (i < a.length && a[i] === b[i]) i++;
+  return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
+}
+
+function stem(word: string): string {
+  return word.length > 3 ? word.replace(/(?<=s|x|z|ch|sh)es$|(?<!s)s$/, '') : word;
+}
+
+function sameWords(a: string, b: string): boolean {
+  const words = (text: string): string[] =>
+    text
+      .split(/[-.\s_]+/)
+      .map(stem)
+      .sort();
+  return words(a).join(' ') === words(b).join(' ');
+}
+
+function lastSegment(path: string): string {
+  return path.slice(path.lastIndexOf('.') + 1);
+}
+
+function withoutLast(path: string): string {
+  return path.slice(0, Math.max(path.lastIndexOf('.'), 0));
+}
