@@ -54,11 +54,21 @@ export interface PlausibleRange {
   readonly low: number;
   readonly typical: number;
   readonly high: number;
-  /** When the range fits only some instruments: `steel`, `classical`, `parlor`, … Absent: any. */
+  /** When the range fits only some: tags parted by spaces, all of which must hold (`om sitka-spruce`). Absent: any. */
   readonly of?: string;
   readonly note?: string;
   /** Where the range comes from: a citation, `common practice`, or `from memory`. */
   readonly source: string;
+}
+
+/** Until when a change is free, when it means re-work, and when it can no longer be made. */
+export interface Freeze {
+  /** A change after this stage means re-work. */
+  readonly costly?: Stage;
+  /** A change after this stage means scrapping or re-making a part. */
+  readonly impossible?: Stage;
+  /** The one way that stays open longer: plates and braces only get thinner, a soundhole only larger. */
+  readonly easier?: { readonly way: 'smaller' | 'larger'; readonly costly?: Stage; readonly impossible?: Stage };
 }
 
 export interface Property {
@@ -71,11 +81,13 @@ export interface Property {
   readonly dimension?: Dimension;
   /** Symbol of the unit offered first. */
   readonly unit?: string;
+  /** For `choice`: every value. */
   readonly choices?: readonly string[];
+  /** Words accepted in place of the value (`flat` for a radius, `middle` for the place of a load). */
+  readonly words?: readonly string[];
   readonly ranges: readonly PlausibleRange[];
   readonly class: VariableClass;
-  /** After `costly` a change means re-work; after `impossible`, scrapping a part. */
-  readonly freeze?: { readonly costly?: Stage; readonly impossible?: Stage };
+  readonly freeze?: Freeze;
   /** Other words makers use for the last word of the path. */
   readonly synonyms: readonly string[];
   /** One plain sentence. */
@@ -85,6 +97,8 @@ export interface Property {
 /** A named part: the inner words of paths (`top`, `bracing`, `bracing.*`, `bridge.plate`). */
 export interface Part {
   readonly path: string;
+  /** Usual names in place of a closing `*`, most usual first. */
+  readonly members?: readonly string[];
   readonly synonyms: readonly string[];
   readonly sentence: string;
 }
