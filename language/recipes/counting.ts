@@ -93,8 +93,7 @@ function grouped(instrument: Instrument): readonly (readonly Change[])[] {
 function describe(changes: readonly Change[], parent: Evaluation, context: CountingContext): Variable {
   const first = changes[0]!;
   const label =
-    first.group?.reason?.text ??
-    (first.statement.kind === 'with' ? `with ${first.statement.name.text}` : first.path);
+    first.group?.reason?.text ?? (first.statement.kind === 'with' ? `with ${first.statement.name.text}` : first.path);
   const classes = changes.map((change) => context.classOf(change.path));
   return {
     label,

@@ -93,7 +93,9 @@ export interface Ground {
   value(path: string): Value | undefined;
   members(part: string): readonly string[];
   /** A path that another evaluation answers: `top.wood.density` is the wood set's `density`. */
-  elsewhere(path: string): { readonly evaluation: Evaluation; readonly path: string; readonly prefix: string } | undefined;
+  elsewhere(
+    path: string,
+  ): { readonly evaluation: Evaluation; readonly path: string; readonly prefix: string } | undefined;
 }
 
 /** The derived quantities an evaluation knows, found by path. */

@@ -50,7 +50,8 @@ export class ValueGround implements Ground {
       const held = layer.values.get(path.slice(layer.prefix.length));
       if (held && held.value.kind !== 'unknown') return held.value;
     }
-    return undefined;
+    const other = this.other(path);
+    return other?.evaluation.ground.value(other.path);
   }
 
   members(part: string): readonly string[] {
@@ -65,20 +66,38 @@ export class ValueGround implements Ground {
         if (dot > 0) names.add(rest.slice(0, dot));
       }
     }
-    return [...names];
+    if (names.size > 0) return [...names];
+    const value = this.value(part);
+    if (value?.kind === 'list') return value.items.map((_, i) => String(i + 1));
+    // `strings: light-12` has the strings of the set for members, counted from the highest.
+    const set = value?.kind === 'name' ? this.others(part, value.name) : undefined;
+    const count = set?.derived('count');
+    return count?.known ? Array.from({ length: count.si }, (_, i) => String(i + 1)) : [];
   }
 
   elsewhere(path: string): { evaluation: Evaluation; path: string; prefix: string } | undefined {
+    const other = this.other(path);
+    if (!other) return undefined;
+    const { evaluation, path: rest } = other;
+    return evaluation.ground.leaf(rest) || evaluation.derivations.find(rest) ? other : undefined;
+  }
+
+  /** The thing a path leads to by name, and the rest of the path inside it. */
+  private other(path: string): { evaluation: Evaluation; path: string; prefix: string } | undefined {
     for (let dot = path.indexOf('.'); dot > 0; dot = path.indexOf('.', dot + 1)) {
       const part = path.slice(0, dot);
-      const value = this.value(part);
-      if (value?.kind !== 'name') continue;
-      const evaluation = this.others(part, value.name);
-      const rest = path.slice(dot + 1);
-      if (!evaluation) continue;
-      if (evaluation.ground.leaf(rest) || evaluation.derivations.find(rest)) {
-        return { evaluation, path: rest, prefix: value.name };
-      }
+      const name = this.nameAt(part);
+      const evaluation = name === undefined ? undefined : this.others(part, name);
+      if (evaluation) return { evaluation, path: path.slice(dot + 1), prefix: name! };
+    }
+    return undefined;
+  }
+
+  private nameAt(path: string): string | undefined {
+    for (const layer of this.layers) {
+      if (!path.startsWith(layer.prefix)) continue;
+      const value = layer.values.get(path.slice(layer.prefix.length))?.value;
+      if (value?.kind === 'name') return value.name;
     }
     return undefined;
   }

@@ -82,7 +82,7 @@ function inOrderOfNeed(
   );
   const solvable: HoldRequest[] = [];
   let waiting = [...instrument.holds];
-  for (let ready = waiting; ready.length > 0; ) {
+  for (let ready = waiting; ready.length > 0;) {
     ready = waiting.filter((hold) => needs.get(hold)!.every((other) => solvable.includes(other)));
     solvable.push(...ready);
     waiting = waiting.filter((hold) => !ready.includes(hold));

@@ -62,8 +62,7 @@ export class Memo {
       },
       set: (key, value) => {
         const cell = cellOf(key);
-        const same =
-          value === undefined || cell.value === undefined ? value === cell.value : equal(cell.value, value);
+        const same = value === undefined || cell.value === undefined ? value === cell.value : equal(cell.value, value);
         if (same) return;
         cell.value = value;
         cell.changedAt = ++this.revision;

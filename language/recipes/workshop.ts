@@ -19,6 +19,7 @@ import { solveHolds, type SolvedHold } from './hold.js';
 import { applyModel, applyRecipe, type Change, type Held, type Instrument, sameValues } from './instrument.js';
 import { type Lineage, lineageOf, ringOf } from './lineage.js';
 import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.js';
+import type { Memo } from './memo.js';
 import { propertiesOf } from './values.js';
 
 /** An instrument with its holds solved. */
@@ -26,15 +27,22 @@ export interface Solved extends Instrument {
   readonly solvedHolds: readonly SolvedHold[];
 }
 
-export class Workshop {
-  private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
-  private readonly woodDerivations = new Derivations(WOOD_QUANTITIES);
-  private readonly stringDerivations = new Derivations(STRING_SET_QUANTITIES);
+/** What every question stands on. A class of its own so that it is in place before the queries below are made. */
+class Stand {
+  protected readonly memo: Memo;
 
   constructor(
     readonly shelf: Bookshelf,
     readonly catalogue: Catalogue,
-  ) {}
+  ) {
+    this.memo = shelf.memo;
+  }
+}
+
+export class Workshop extends Stand {
+  private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
+  private readonly woodDerivations = new Derivations(WOOD_QUANTITIES);
+  private readonly stringDerivations = new Derivations(STRING_SET_QUANTITIES);
 
   // ---- the shop -----------------------------------------------------------------------------------------------------
 
@@ -158,12 +166,13 @@ export class Workshop {
 
   // ---- queries ------------------------------------------------------------------------------------------------------
 
-  private readonly memo = this.shelf.memo;
-
-  private readonly settingsQuery = this.memo.query((_: string) => {
-    const shop = this.shelf.shop();
-    return settingsOf(shop, shop ? this.stated(shop) : new Map());
-  }, { equal: sameJson });
+  private readonly settingsQuery = this.memo.query(
+    (_: string) => {
+      const shop = this.shelf.shop();
+      return settingsOf(shop, shop ? this.stated(shop) : new Map());
+    },
+    { equal: sameJson },
+  );
 
   private readonly statedQuery = this.memo.query((definition: Definition): ReadonlyMap<string, Held> => {
     const values = new Map<string, Held>();
@@ -182,7 +191,7 @@ export class Workshop {
 
   private readonly speciesQuery = this.memo.query((name: string): Definition | undefined => {
     const seen = new Set<string>();
-    for (let next: string | undefined = name; next !== undefined && !seen.has(next); ) {
+    for (let next: string | undefined = name; next !== undefined && !seen.has(next);) {
       seen.add(next);
       const wood: Definition | undefined = this.shelf.find('wood', next);
       if (!wood) return this.shelf.find('species', next);
@@ -204,6 +213,16 @@ export class Workshop {
       const values = this.stated(species);
       const shared = `species ${species.name.text}: `;
       layers.push({ values, prefix: 'species.', shared, basis: 'handbook', spread: 'standard deviation' });
+    }
+    const shop = this.shelf.shop();
+    if (shop) {
+      layers.push({
+        values: this.stated(shop),
+        prefix: 'shop.',
+        shared: 'shop: ',
+        basis: 'recipe',
+        spread: 'half-width',
+      });
     }
     const rigs = (part: string, rig: string) => (part.endsWith('rig') ? this.rig(rig) : undefined);
     const ground = new ValueGround(layers, this.settings().tolerances, this.woodDimensionOf, rigs);
@@ -238,20 +257,18 @@ export class Workshop {
     return { ...instrument, values, solvedHolds: holds };
   });
 
-  private readonly valuesQuery = this.memo.query(
-    (recipe: string) => this.instrument(recipe)?.values ?? NO_VALUES,
-    { equal: sameValues },
-  );
+  private readonly valuesQuery = this.memo.query((recipe: string) => this.instrument(recipe)?.values ?? NO_VALUES, {
+    equal: sameValues,
+  });
 
   private readonly evaluationQuery = this.memo.query((recipe: string): Evaluation | undefined => {
     if (!this.shelf.find('recipe', recipe)) return undefined;
     return this.evaluate(this.valuesQuery.get(recipe));
   });
 
-  private readonly modelValuesQuery = this.memo.query(
-    (model: string) => this.model(model)?.values ?? NO_VALUES,
-    { equal: sameValues },
-  );
+  private readonly modelValuesQuery = this.memo.query((model: string) => this.model(model)?.values ?? NO_VALUES, {
+    equal: sameValues,
+  });
 
   private readonly modelEvaluationQuery = this.memo.query((model: string) =>
     this.evaluate(this.modelValuesQuery.get(model)),
@@ -272,7 +289,9 @@ export class Workshop {
   private readonly expectationsQuery = this.memo.query((recipe: string): readonly Expectation[] => {
     const definition = this.shelf.find('recipe', recipe);
     const evaluation = this.evaluation(recipe);
-    return definition && evaluation ? checkExpectations(definition, evaluation, this.catalogue.canonical) : [];
+    return definition && evaluation
+      ? checkExpectations(definition, evaluation, (path) => this.catalogue.canonical(path))
+      : [];
   });
 
   private readonly buildQuery = this.memo.query((name: string): BuildRecord | undefined => {
@@ -280,7 +299,8 @@ export class Workshop {
     if (!build) return undefined;
     const recipe = build.relation && this.instrument(build.relation.target.text);
     return recordOf(build, recipe, {
-      canonical: (path) => this.catalogue.canonical(path),
+      canonical: (path) => this.catalogue.canonical(path, 'build'),
+      isOfInstrument: (path) => this.catalogue.property(path, 'recipe') !== undefined,
       evaluate: (values) => this.evaluate(values),
     });
   });
@@ -315,16 +335,23 @@ export class Workshop {
   };
 
   private readonly elsewhere = (part: string, name: string): Evaluation | undefined =>
-    part === 'strings' ? this.strings(name) : part.endsWith('wood') ? this.wood(name) : undefined;
+    part === 'strings'
+      ? this.strings(name)
+      : part.endsWith('wood')
+        ? this.wood(name)
+        : part.endsWith('.rig')
+          ? this.rig(name)
+          : undefined;
 
   private readonly dimensionOf = (path: string): Dimension | undefined =>
     this.catalogue.property(path)?.dimension ?? this.instrumentDerivations.find(path)?.quantity.dimension;
 
-  private readonly woodDimensionOf = (path: string): Dimension | undefined =>
-    (path.startsWith('species.')
-      ? this.catalogue.property(path.slice('species.'.length), 'species')
-      : this.catalogue.property(path, 'wood')
-    )?.dimension;
+  private readonly woodDimensionOf = (path: string): Dimension | undefined => {
+    for (const kind of ['species', 'shop'] as const) {
+      if (path.startsWith(`${kind}.`)) return this.catalogue.property(path.slice(kind.length + 1), kind)?.dimension;
+    }
+    return this.catalogue.property(path, 'wood')?.dimension;
+  };
 }
 
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();
@@ -332,4 +359,3 @@ const NO_VALUES: ReadonlyMap<string, Held> = new Map();
 function sameJson(a: unknown, b: unknown): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
-

@@ -1,0 +1,74 @@
+/**
+ * All findings of a definition or a file: what its text could not be read as, what the rules say, less what the maker
+ * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
+ */
+import type { AcceptStatement, Definition, Problem } from '../recipes/facts.js';
+import type { Query } from '../recipes/memo.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Finding, Place, Severity } from './finding.js';
+import { run } from './rule.js';
+import { PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
+
+export class Checks {
+  private readonly ofDefinition: Query<Definition, readonly Finding[]>;
+
+  constructor(private readonly workshop: Workshop) {
+    this.ofDefinition = workshop.shelf.memo.query((definition) => findingsOf(definition, workshop));
+  }
+
+  /** Findings of one file, in the order of the text. */
+  file(uri: string): readonly Finding[] {
+    const facts = this.workshop.shelf.file(uri);
+    if (!facts) return [];
+    return [
+      ...facts.problems.map((problem) => ofProblem(problem, { uri, span: problem.span })),
+      ...facts.definitions.flatMap(({ definition }) => this.ofDefinition.get(definition)),
+    ];
+  }
+
+  definition(definition: Definition): readonly Finding[] {
+    return this.ofDefinition.get(definition);
+  }
+}
+
+function findingsOf(definition: Definition, workshop: Workshop): readonly Finding[] {
+  const problems = definition.problems.map((problem) => ofProblem(problem, { definition, span: problem.span }));
+  const found = RULES.filter((rule) => rule.of.includes(definition.kind)).flatMap((rule) =>
+    run(rule, definition, workshop),
+  );
+  return accepted(definition, [...problems, ...found]);
+}
+
+function accepted(definition: Definition, findings: readonly Finding[]): readonly Finding[] {
+  const acceptances = definition.statements.filter((statement) => statement.kind === 'accept');
+  if (acceptances.length === 0) return findings;
+  // An error cannot be accepted away: it would leave a number wrong or a name without meaning.
+  const isAccepted = (finding: Finding) =>
+    finding.severity !== 'error' &&
+    acceptances.some((accept) => accept.code.text === finding.code && accept.reason !== undefined);
+  const idle = acceptances.filter((accept) => !findings.some((finding) => acceptsIt(accept, finding)));
+  return [
+    ...findings.filter((finding) => !isAccepted(finding)),
+    ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept)),
+  ];
+}
+
+function acceptsIt(accept: AcceptStatement, finding: Finding): boolean {
+  return accept.code.text === finding.code && finding.severity !== 'error';
+}
+
+function ofProblem(problem: Problem, place: Place): Finding {
+  const severity: Severity = PROBLEM_RULES[problem.code].severity;
+  return {
+    code: problem.code,
+    severity,
+    message: problem.message,
+    place,
+    related: [],
+    fixes: problem.suggestions.map((text, i) => ({
+      title: text === '' ? 'Remove it' : `Write ${text}`,
+      edits: [{ place, text }],
+      preferred: i === 0,
+    })),
+  };
+}

@@ -1,0 +1,48 @@
+/** A rule: one code, one idea, one page. Rules of a family live in one file; `rules.ts` lists them all. */
+import type { Definition, DefinitionKind, Span } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Finding, Fix, Place, Related, Severity } from './finding.js';
+
+export interface Rule {
+  /** Stable, in the words of the trade: `too-many-changes`. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** One line for a list of rules. */
+  readonly title: string;
+  /** Why it matters to a maker: two or three sentences. */
+  readonly reason: string;
+  /** A text the rule speaks up about, and the same put right. Both are tests. */
+  readonly bad: string;
+  readonly good: string;
+  /** Kinds of definition it looks at. */
+  readonly of: readonly DefinitionKind[];
+  readonly check: (definition: Definition, workshop: Workshop, report: Report) => void;
+}
+
+/** How a rule reports: the place defaults to the definition under check. */
+export type Report = (span: Span, message: string, more?: More) => void;
+
+export interface More {
+  readonly related?: readonly Related[];
+  readonly fixes?: readonly Fix[];
+  readonly tag?: Finding['tag'];
+  /** For the rare rule whose gravity depends on the case. */
+  readonly severity?: Severity;
+}
+
+export function run(rule: Rule, definition: Definition, workshop: Workshop): readonly Finding[] {
+  const findings: Finding[] = [];
+  rule.check(definition, workshop, (span, message, more = {}) => {
+    const place: Place = { definition, span };
+    findings.push({
+      code: rule.code,
+      severity: more.severity ?? rule.severity,
+      message,
+      place,
+      related: more.related ?? [],
+      fixes: more.fixes ?? [],
+      tag: more.tag,
+    });
+  });
+  return findings;
+}

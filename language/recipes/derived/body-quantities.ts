@@ -1,0 +1,98 @@
+/** The box: outline, air and the resonance of that air between rigid walls. */
+import { rigidAirFrequency } from '../../mechanics/air.js';
+import { airVolume } from '../../mechanics/airSpace.js';
+import { boutOutline } from '../../mechanics/boutOutline.js';
+import { type Body, bodyArea, bodyPerimeter, bodyWithCutaway } from '../../mechanics/cutaway.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import type { Ask, DerivedQuantity } from '../evaluation.js';
+import { soundholeArea } from './plate-quantities.js';
+
+export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
+  {
+    path: 'body.top-area',
+    dimension: DIMENSION.area,
+    unit: 'cm²',
+    sentence: 'Area inside the outline of the body.',
+    formula: '∫ 2·b(x) dx; b(x)² = x·(L − x)·q(x), q a natural cubic spline through the bouts and the waist',
+    source: 'geometry',
+    compute: (ask) => bodyArea(bodyOf(ask)),
+  },
+  {
+    path: 'body.perimeter',
+    dimension: DIMENSION.length,
+    unit: 'mm',
+    sentence: 'Length of the outline of the body, once round.',
+    formula: 'arc length of the outline',
+    source: 'geometry',
+    compute: (ask) => bodyPerimeter(bodyOf(ask)),
+  },
+  {
+    path: 'body.volume',
+    dimension: DIMENSION.volume,
+    unit: 'L',
+    voicing: true,
+    sentence: 'Air inside the body.',
+    formula: 'V = ∫ depth(x)·2b dx, depth even from tail to neck, plus the domes; blocks and braces not taken off',
+    source: 'geometry',
+    compute: volume,
+  },
+  {
+    path: 'resonance.rigid-air',
+    dimension: DIMENSION.frequency,
+    unit: 'Hz',
+    voicing: true,
+    sentence:
+      'Resonance of the air if the box were rigid; on the finished guitar the plates bring it 15 to 25 % lower.',
+    formula: 'f = (c/2π)·√(S/(L′·V)), L′ = thickness + 16r/3π',
+    source: 'Helmholtz; end corrections after Fletcher & Rossing, The Physics of Musical Instruments (from memory)',
+    compute: rigidAir,
+  },
+];
+
+export function bodyOf(ask: Ask): Body {
+  const bout = (name: string) => ({
+    width: ask.number(`body.${name}.width`),
+    station: ask.number(`body.${name}.station`),
+  });
+  const outline = boutOutline({
+    length: ask.number('body.length'),
+    lowerBout: bout('lower-bout'),
+    waist: bout('waist'),
+    upperBout: bout('upper-bout'),
+    tailRadius: ask.numberIf('body.tail-radius'),
+    neckRadius: ask.numberIf('body.neck-radius'),
+  });
+  const depth = ask.numberIf('cutaway.depth');
+  if (depth === undefined) return bodyWithCutaway(outline);
+  const station = ask.numberIf('cutaway.station');
+  const length = station === undefined ? usualHorn(ask) : ask.number('body.length') - station;
+  const kind = ask.word('cutaway.kind') === 'florentine' ? 'florentine' : 'venetian';
+  return bodyWithCutaway(outline, { kind, length, depth });
+}
+
+function usualHorn(ask: Ask): number {
+  ask.assume('the horn of the cutaway is taken to begin 120 mm from the neck end');
+  return 0.12;
+}
+
+function volume(ask: Ask): number {
+  const [top, back] = [ask.numberIf('top.thickness') ?? 0, ask.numberIf('back.thickness') ?? 0];
+  const box = airVolume({
+    body: bodyOf(ask),
+    tailDepth: ask.number('body.depth.tail') - top - back,
+    neckDepth: ask.number('body.depth.neck') - top - back,
+    topRadius: ask.numberIf('body.top-radius'),
+    backRadius: ask.numberIf('body.back-radius'),
+  });
+  return box * (1 + (ask.numberIf('cutaway.volume-change') ?? 0));
+}
+
+function rigidAir(ask: Ask): number {
+  const openings = [{ area: soundholeArea(ask), thickness: ask.numberIf('top.thickness') ?? 0 }];
+  const port = ask.numberIf('port.area');
+  if (port !== undefined && port > 0) {
+    openings.push({ area: port, thickness: ask.numberIf('sides.thickness') ?? 0 });
+  }
+  const kelvin = ask.numberIf('shop.climate.temperature') ?? 293.15;
+  return rigidAirFrequency({ volume: ask.number('body.volume'), openings, celsius: kelvin - 273.15 });
+}

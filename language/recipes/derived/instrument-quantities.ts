@@ -1,0 +1,15 @@
+/** Every derived quantity of an instrument, in the order a maker reads them. */
+import type { DerivedQuantity } from '../evaluation.js';
+import { BODY_QUANTITIES } from './body-quantities.js';
+import { BRACE_QUANTITIES } from './brace-quantities.js';
+import { MASS_QUANTITIES } from './mass-quantities.js';
+import { PLATE_QUANTITIES } from './plate-quantities.js';
+import { STRING_QUANTITIES } from './string-quantities.js';
+
+export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
+  ...PLATE_QUANTITIES,
+  ...BRACE_QUANTITIES,
+  ...BODY_QUANTITIES,
+  ...STRING_QUANTITIES,
+  ...MASS_QUANTITIES,
+];

@@ -1,0 +1,106 @@
+/** What can be worked out about a set of strings by itself: weight and pitch of each, counted from the highest. */
+import { type StringKind, stringWeight } from '../../mechanics/stringWeight.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { frequencyOf } from '../../quantities/pitch.js';
+import type { Ask, DerivedQuantity } from '../evaluation.js';
+
+export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
+  {
+    path: 'count',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'How many strings the set has.',
+    formula: 'the length of `gauges`, or the strings named one by one',
+    source: 'counting',
+    compute: (ask) => stringsOf(ask).length || ask.missing('gauges'),
+  },
+  {
+    path: '*.unit-weight',
+    dimension: DIMENSION.lineDensity,
+    unit: 'g/m',
+    sentence: 'Mass per length of one string, counted from the highest.',
+    formula: 'plain: ρ·π·d²/4; wound: core and wrap with round-wire packing π/4',
+    source: 'geometry; core rule fitted to published unit weights',
+    compute: (ask) => {
+      const charted = ask.numberIf(`unit-weights.${ask.member}`) ?? ask.numberIf(`string.${nameOf(ask)}.unit-weight`);
+      return charted ?? stringWeight(kindOf(ask), gauge(ask), ask.numberIf(`string.${nameOf(ask)}.core`)).massPerLength;
+    },
+  },
+  {
+    path: '*.pitch',
+    dimension: DIMENSION.frequency,
+    unit: 'Hz',
+    sentence: 'Pitch of one open string, counted from the highest.',
+    formula: '440·2^(n/12)',
+    source: 'ISO 16 (A4 = 440 Hz), equal temperament',
+    compute: (ask) => {
+      const note = noteOf(ask);
+      const frequency = note === undefined ? undefined : frequencyOf(note);
+      return frequency ?? ask.missing('tuning');
+    },
+  },
+];
+
+/** Standard tuning, from the highest string, for a set of six that does not say otherwise. */
+const STANDARD_TUNING = ['E4', 'B3', 'G3', 'D3', 'A2', 'E2'];
+
+function stringsOf(ask: Ask): readonly string[] {
+  const listed = ask.members('gauges');
+  return listed.length > 0 ? listed : ask.members('string');
+}
+
+function place(ask: Ask): number {
+  return Number(ask.member);
+}
+
+/** The maker's own name for a string of a set that lists them one by one. */
+function nameOf(ask: Ask): string {
+  return ask.members('string')[place(ask) - 1] ?? '';
+}
+
+function gauge(ask: Ask): number {
+  return ask.numberIf(`gauges.${ask.member}`) ?? ask.numberIf(`string.${nameOf(ask)}.gauge`) ?? ask.missing('gauges');
+}
+
+function listed(ask: Ask, list: string): string | undefined {
+  const value = ask.value(list);
+  const item = value?.kind === 'list' ? value.items[place(ask) - 1] : undefined;
+  return item?.kind === 'name' ? item.name : item?.kind === 'text' ? item.text : undefined;
+}
+
+function noteOf(ask: Ask): string | undefined {
+  const own = ask.word(`string.${nameOf(ask)}.note`) ?? listed(ask, 'tuning');
+  if (own !== undefined) return own;
+  if (ask.value('tuning') !== undefined || stringsOf(ask).length !== 6) return undefined;
+  ask.assume('the strings are taken to be tuned E A D G B E');
+  return STANDARD_TUNING[place(ask) - 1];
+}
+
+/** The catalogue's words for what a string is made of, as the mechanics knows them. */
+const WRAPS: Readonly<Record<string, StringKind>> = {
+  'phosphor-bronze': 'phosphor bronze',
+  'bronze-80-20': '80/20 bronze',
+  'nickel-plated-steel': 'nickel-plated steel',
+  'pure-nickel': 'nickel-plated steel',
+  'stainless-steel': 'stainless steel',
+  'silk-and-steel': 'silver-plated on nylon',
+  'silver-plated-copper': 'silver-plated on nylon',
+  nylon: 'silver-plated on nylon',
+  'titanium-nylon': 'silver-plated on nylon',
+  fluorocarbon: 'silver-plated on nylon',
+};
+
+function kindOf(ask: Ask): StringKind {
+  const material = ask.word(`string.${nameOf(ask)}.material`) ?? ask.word('material');
+  const soft = ['nylon', 'gut'].includes(ask.word('kind') ?? '') || material === 'nylon' || material === 'fluorocarbon';
+  if (!isWound(ask, soft)) return !soft ? 'plain steel' : material === 'fluorocarbon' ? 'fluorocarbon' : 'nylon';
+  if (material === undefined && !soft) ask.assume('the wound strings are taken to be phosphor bronze');
+  return WRAPS[material ?? (soft ? 'silver-plated-copper' : 'phosphor-bronze')] ?? 'phosphor bronze';
+}
+
+/** A third string of .020 in or more is usually wound; the soft trebles of a classical set never are. (common practice) */
+function isWound(ask: Ask, soft: boolean): boolean {
+  const said = ask.word(`string.${nameOf(ask)}.winding`) ?? listed(ask, 'wound');
+  if (said !== undefined) return said === 'wound';
+  return soft ? place(ask) > 3 : gauge(ask) >= 0.02 * 0.0254;
+}

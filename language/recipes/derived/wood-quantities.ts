@@ -1,0 +1,264 @@
+/**
+ * What can be worked out about a piece of wood, from the best evidence there is: a figure the maker states, then taps of
+ * the blank, then a deflection test, then the species' handbook figures. All at the shop's climate.
+ */
+import { TYPICAL_RATIOS, alongFromBendingModulus, guessedAcross, guessedShear } from '../../mechanics/handbook.js';
+import { equilibriumMoisture, moistureFactor } from '../../mechanics/moisture.js';
+import { modulusFromPlank } from '../../mechanics/plank.js';
+import {
+  blankDensity,
+  densityFromSpecificGravity,
+  modulusFromBendingTap,
+  panelMerit,
+  radiationRatio,
+  shearFromTwistTapCorrected,
+  soundSpeed,
+  specificGravityAt,
+} from '../../mechanics/wood.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import type { Ask, DerivedQuantity } from '../evaluation.js';
+
+const HANDBOOK_MOISTURE = 0.12;
+
+export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
+  {
+    path: 'density',
+    dimension: DIMENSION.density,
+    unit: 'kg/m³',
+    sentence: 'Mass of a cubic metre of this wood.',
+    formula: 'ρ = m / (L·W·h), or 1000·G·(1 + M) from the specific gravity G at moisture M',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Eqs. 4-13, 4-14',
+    compute: density,
+  },
+  {
+    path: 'modulus.along',
+    dimension: DIMENSION.pressure,
+    unit: 'GPa',
+    sentence: 'Stiffness of the wood along the grain.',
+    formula: 'E = 0.946·ρ·f²·L⁴/h² from the long tap; F·L³/(48·I·y) from a deflection; 1.10 × bending modulus',
+    source: 'free-free beam (β·L = 4.730); simple beam; Wood Handbook FPL-GTR-282 (2021), Table 5-1 note, Eq. 5-3',
+    compute: (ask) => modulus(ask, 'along'),
+  },
+  {
+    path: 'modulus.across',
+    dimension: DIMENSION.pressure,
+    unit: 'GPa',
+    sentence: 'Stiffness of the wood across the grain, in the plane of the plate.',
+    formula: 'E = 0.946·ρ·f²·W⁴/h² from the cross tap; otherwise a ratio of E along',
+    source: 'free-free beam (β·L = 4.730); Wood Handbook FPL-GTR-282 (2021), Table 5-1',
+    compute: (ask) => modulus(ask, 'across'),
+  },
+  {
+    path: 'modulus.twist',
+    dimension: DIMENSION.pressure,
+    unit: 'GPa',
+    sentence: 'Resistance of the plate to twist (in-plane shear modulus).',
+    formula: 'G ≈ 0.822·ρ·f²·L²·W²/h², corrected for reading low; otherwise a ratio of E along',
+    source: 'twist mode of a free rectangular plate; Wood Handbook FPL-GTR-282 (2021), Table 5-1',
+    compute: shear,
+  },
+  {
+    path: 'poisson',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'How much the wood narrows across the grain when stretched along it (Poisson ratio).',
+    formula: 'tabulated ν_LR; its counterpart follows by reciprocity',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Table 5-2',
+    compute: (ask) => {
+      const cut = isFlatsawn(ask) ? 'LT' : 'LR';
+      const given = ask.numberIf(`poisson.${cut}`) ?? ask.numberIf(`species.poisson.${cut}`);
+      return given ?? assumed(ask, TYPICAL_RATIOS[kindOf(ask)].poissonLR, 'a typical Poisson ratio is used');
+    },
+  },
+  {
+    path: 'modulus.through-shear',
+    dimension: DIMENSION.pressure,
+    unit: 'GPa',
+    sentence: 'Shear of the wood through its thickness, along the grain.',
+    formula: 'G_LT = E along × tabulated ratio',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Table 5-1',
+    compute: (ask) => throughShear(ask, 'GLT', 0.06),
+  },
+  {
+    path: 'modulus.rolling-shear',
+    dimension: DIMENSION.pressure,
+    unit: 'MPa',
+    sentence: 'Rolling shear of the wood across the grain; low in all softwoods, and known only roughly.',
+    formula: 'G_RT = E along × tabulated ratio',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Table 5-1',
+    compute: (ask) => throughShear(ask, 'GRT', kindOf(ask) === 'softwood' ? 0.005 : 0.02),
+  },
+  {
+    path: 'merit',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'E^(1/3)/ρ along the grain: the higher, the lighter a plate of one given stiffness.',
+    formula: '10³·E^(1/3)/ρ in Pa and kg/m³',
+    source: 'M. F. Ashby, Materials Selection in Mechanical Design: light stiff panel',
+    compute: (ask) => panelMerit(ask.number('modulus.along'), ask.number('density')) * 1e3,
+  },
+  {
+    path: 'radiation',
+    dimension: DIMENSION.radiation,
+    unit: 'm⁴/(kg·s)',
+    sentence: '√(E/ρ³): how readily a plate of this wood turns force into sound.',
+    formula: '√(E/ρ³)',
+    source: 'U. G. K. Wegst, Wood for sound, Am. J. Botany 93 (2006)',
+    compute: (ask) => radiationRatio(ask.number('modulus.along'), ask.number('density')),
+  },
+  {
+    path: 'sound-speed',
+    dimension: DIMENSION.speed,
+    unit: 'm/s',
+    sentence: 'Speed of sound along the grain.',
+    formula: '√(E/ρ)',
+    source: 'longitudinal waves in a bar',
+    compute: (ask) => soundSpeed(ask.number('modulus.along'), ask.number('density')),
+  },
+  {
+    path: 'moisture-in-shop',
+    dimension: DIMENSION.moisture,
+    unit: '%MC',
+    sentence: 'Moisture content the wood settles at in the shop’s climate.',
+    formula: 'Eq. 4-5 with the shop’s temperature and humidity',
+    source: 'Wood Handbook FPL-GTR-190 (2010), Eq. 4-5, Table 4-2',
+    compute: shopMoisture,
+  },
+  {
+    path: 'movement',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'Share of its width that the wood gains across the grain for each per cent of moisture.',
+    formula: 'C_R for a quartersawn, C_T for a flatsawn plate',
+    source: 'Wood Handbook FPL-GTR-190 (2010), Table 13-5',
+    compute: (ask) => ask.number(isFlatsawn(ask) ? 'species.shrinkage.tangential' : 'species.shrinkage.radial'),
+  },
+];
+
+function density(ask: Ask): number {
+  if (has(ask, 'blank.length', 'blank.width', 'blank.thickness', 'mass')) {
+    const blank = {
+      length: ask.number('blank.length'),
+      width: ask.number('blank.width'),
+      thickness: ask.number('blank.thickness'),
+    };
+    return blankDensity(blank, ask.number('mass'));
+  }
+  const gravity = ask.numberIf('species.specific-gravity');
+  if (gravity === undefined) return ask.number('mass') / blankVolume(ask);
+  const at = ask.number('moisture-in-shop');
+  // Tabulated on green volume, or on the volume at 12 %: bring either to the shop's moisture.
+  if (ask.word('species.basis') === 'green') return densityFromSpecificGravity(specificGravityAt(gravity, at), at);
+  return densityFromSpecificGravity(gravity, HANDBOOK_MOISTURE);
+}
+
+function blankVolume(ask: Ask): number {
+  return ask.number('blank.length') * ask.number('blank.width') * ask.number('blank.thickness');
+}
+
+function modulus(ask: Ask, direction: 'along' | 'across'): number {
+  const tapped = fromTap(ask, direction) ?? fromDeflection(ask, direction);
+  if (tapped !== undefined) return tapped * sinceMeasured(ask);
+  if (direction === 'along') {
+    const bending = ask.numberIf('species.bending-modulus');
+    if (bending !== undefined) return alongFromBendingModulus(bending) * sinceHandbook(ask);
+    return ask.number('tap.along');
+  }
+  const along = ask.number('modulus.along');
+  const ratio = ask.numberIf(isFlatsawn(ask) ? 'species.ratio.ET' : 'species.ratio.ER');
+  if (ratio !== undefined) return along * ratio;
+  ask.assume('E across is taken as a typical share of E along');
+  return guessedAcross(along, kindOf(ask), isFlatsawn(ask) ? 'flatsawn' : 'quartersawn');
+}
+
+function fromTap(ask: Ask, direction: 'along' | 'across'): number | undefined {
+  if (!has(ask, `tap.${direction}`, 'blank.length', 'blank.width', 'blank.thickness')) return undefined;
+  const extent = ask.number(direction === 'along' ? 'blank.length' : 'blank.width');
+  const frequency = ask.number(`tap.${direction}`);
+  return modulusFromBendingTap(ask.number('density'), frequency, extent, ask.number('blank.thickness'));
+}
+
+const STANDARD_GRAVITY = 9.80665;
+
+function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undefined {
+  const test = `deflection.${direction}`;
+  if (!has(ask, test, 'blank.thickness', 'deflection.rig.span', 'deflection.rig.load')) return undefined;
+  const across = direction === 'along' ? 'blank.width' : 'blank.length';
+  return modulusFromPlank(
+    {
+      span: ask.number('deflection.rig.span'),
+      load: ask.number('deflection.rig.load') * STANDARD_GRAVITY,
+      loadAt: ask.number('deflection.rig.span') / 2 + (ask.numberIf('deflection.rig.at') ?? 0),
+      width: ask.numberIf('deflection.rig.width') ?? ask.number(across),
+      thickness: ask.numberIf('deflection.thickness') ?? ask.number('blank.thickness'),
+    },
+    ask.number(test),
+  );
+}
+
+function shear(ask: Ask): number {
+  if (has(ask, 'tap.twist', 'blank.length', 'blank.width', 'blank.thickness')) {
+    const blank = {
+      length: ask.number('blank.length'),
+      width: ask.number('blank.width'),
+      thickness: ask.number('blank.thickness'),
+    };
+    return shearFromTwistTapCorrected(ask.number('density'), ask.number('tap.twist'), blank) * sinceMeasured(ask);
+  }
+  const ratio = ask.numberIf(isFlatsawn(ask) ? 'species.ratio.GLT' : 'species.ratio.GLR');
+  if (ratio !== undefined) return ask.number('modulus.along') * ratio;
+  ask.assume('G is taken as a typical share of E along');
+  return guessedShear(ask.number('modulus.along'), kindOf(ask));
+}
+
+function throughShear(ask: Ask, ratio: 'GLT' | 'GRT', typical: number): number {
+  const tabulated = ask.numberIf(`species.ratio.${ratio}`);
+  return (
+    ask.number('modulus.along') *
+    (tabulated ?? assumed(ask, typical, `a typical share of E along is used for ${ratio}`))
+  );
+}
+
+function shopMoisture(ask: Ask): number {
+  const humidity = ask.numberOr('shop.climate.humidity', 0.45, 'the shop is taken to be at 45 %RH');
+  const kelvin = ask.numberOr('shop.climate.temperature', 293.15, 'the shop is taken to be at 20 °C');
+  return equilibriumMoisture(kelvin - 273.15, humidity);
+}
+
+/** How much stiffer (or less) the wood is in the shop's climate than when it was measured. */
+function sinceMeasured(ask: Ask): number {
+  const humidity = ask.numberIf('humidity');
+  if (humidity === undefined) return 1;
+  const kelvin = ask.numberIf('temperature') ?? ask.numberIf('shop.climate.temperature') ?? 293.15;
+  return stiffening(ask, equilibriumMoisture(kelvin - 273.15, humidity));
+}
+
+function sinceHandbook(ask: Ask): number {
+  return stiffening(ask, HANDBOOK_MOISTURE);
+}
+
+/** Green wood is about four fifths as stiff as at 12 %: the mean of the handbook's guitar woods, where the species is silent. */
+const USUAL_GREEN_SHARE = 0.8;
+
+function stiffening(ask: Ask, from: number): number {
+  const at12 = ask.numberIf('species.bending-modulus') ?? 1;
+  const green = ask.numberIf('species.green-bending-modulus') ?? at12 * USUAL_GREEN_SHARE;
+  return moistureFactor(at12, green, from, ask.number('moisture-in-shop'));
+}
+
+function has(ask: Ask, ...paths: readonly string[]): boolean {
+  return paths.every((path) => ask.numberIf(path) !== undefined);
+}
+
+function assumed(ask: Ask, value: number, text: string): number {
+  ask.assume(text);
+  return value;
+}
+
+function isFlatsawn(ask: Ask): boolean {
+  return ask.word('cut') === 'flatsawn';
+}
+
+function kindOf(ask: Ask): 'softwood' | 'hardwood' {
+  return ask.word('species.kind') === 'hardwood' ? 'hardwood' : 'softwood';
+}
