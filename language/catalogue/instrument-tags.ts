@@ -26,6 +26,7 @@ const FAMILIES: readonly (readonly [ending: string, ...implied: readonly string[
   ['rosewood', 'rosewood'],
   ['mahogany', 'mahogany'],
   ['maple', 'maple'],
+  ['cypress', 'cypress'],
 ];
 
 /** The tags given, with those they imply: `om` is a `steel-string`, `sitka-spruce` a `spruce`. Others are kept. */
