@@ -1,0 +1,280 @@
+/** The mesh of a top: quadrilaterals that follow its outline, holes, braces and patches. */
+import type { ClosedCurve } from './curve.js';
+import { layoutOf, onPlate, type Layout } from './layout.js';
+import type { Point, TopModel } from './model.js';
+import { planarGraph, type GraphVertex, type PlanarGraph } from './planarGraph.js';
+import { contains, distanceToSegment } from './polygon.js';
+import { divide, pairTriangles, quadQuality, type Division, type Facet } from './quadrilaterals.js';
+import { smooth } from './smoothing.js';
+import { triangulate } from './triangulation.js';
+
+export interface TopMesh {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** Four nodes per quadrilateral, counter-clockwise. */
+  readonly quads: Int32Array;
+  /** Per quadrilateral, bit i set when patch i covers it. */
+  readonly patchesOf: Int32Array;
+  /** Two nodes per piece of a brace, in order along it. */
+  readonly ribs: Int32Array;
+  /** Brace of each piece. */
+  readonly ribBrace: Int32Array;
+  /** Two nodes per side of the outline; holes are not in it. */
+  readonly rim: Int32Array;
+  /** Per node, the patch that moves it when drawn in further, or −1; and the movement per metre. */
+  readonly movedBy: Int32Array;
+  readonly moveX: Float64Array;
+  readonly moveY: Float64Array;
+  /** Inset of each patch for which `x`, `y` hold, m. */
+  readonly insets: Float64Array;
+  /** Least sine of a corner: 1 rectangle, above 0 everywhere. */
+  readonly worstCorner: number;
+}
+
+export type MeshResult = { readonly mesh: TopMesh } | { readonly failure: string };
+
+/** `spacing`: wished distance between neighbouring nodes, m. The same model and spacing always give the same mesh. */
+export function meshTop(model: TopModel, spacing: number): MeshResult {
+  const coarse = 2 * spacing;
+  const layout = layoutOf(model, 0.2 * coarse);
+  let graph: PlanarGraph | undefined;
+  for (const share of [0.12, 0.2, 0.3]) {
+    graph = planarGraph(layout, coarse, share * coarse);
+    if (graph) break;
+  }
+  if (!graph) return { failure: 'The lines of the plan lie too close together to be told apart.' };
+  const skeleton = subdivided(graph, layout, coarse);
+  const x = skeleton.vertices.map((v) => v.x);
+  const y = skeleton.vertices.map((v) => v.y);
+  addInterior(x, y, skeleton, layout, coarse);
+  const net = triangulate(x, y, skeleton.edges.map(({ a, b }) => [a, b] as const));
+  if (!net) return { failure: 'The plan could not be divided: some of its lines cross where they should not.' };
+  const ring = curveLoops(skeleton);
+  const triangles = net.corners.length / 3;
+  const kept = new Uint8Array(triangles);
+  for (let t = 0; t < triangles; t++) {
+    const [cx, cy] = middleOf(x, y, net.corners.subarray(3 * t, 3 * t + 3));
+    kept[t] = Number(contains(ring[0]!, cx, cy) && !ring.slice(1).some((hole) => contains(hole, cx, cy)));
+  }
+  const facets = pairTriangles(x, y, net, kept);
+  return finish(x, y, facets, skeleton, layout, graph);
+}
+
+interface Skeleton {
+  readonly vertices: GraphVertex[];
+  readonly edges: PlanarGraph['edges'];
+}
+
+/** Divides the edges inside the plate to the wished length (those on curves have it already). */
+function subdivided(graph: PlanarGraph, layout: Layout, spacing: number): Skeleton {
+  const vertices = [...graph.vertices];
+  const edges = graph.edges.flatMap((edge) => {
+    const p = vertices[edge.a]!;
+    const q = vertices[edge.b]!;
+    const pieces = edge.curve >= 0 ? 1 : Math.max(1, Math.round(Math.hypot(q.x - p.x, q.y - p.y) / spacing));
+    const chain = [edge.a];
+    for (let k = 1; k < pieces; k++) chain.push(vertices.push(between(p, q, k / pieces, layout)) - 1);
+    chain.push(edge.b);
+    return chain.slice(1).map((b, i) => ({ ...edge, a: chain[i]!, b }));
+  });
+  return { vertices, edges };
+}
+
+function between(p: GraphVertex, q: GraphVertex, t: number, _layout: Layout): GraphVertex {
+  const moved = p.patch === q.patch && p.patch >= 0;
+  return {
+    x: p.x + t * (q.x - p.x),
+    y: p.y + t * (q.y - p.y),
+    curve: -1,
+    s: 0,
+    patch: moved ? p.patch : -1,
+    mx: moved ? p.mx + t * (q.mx - p.mx) : 0,
+    my: moved ? p.my + t * (q.my - p.my) : 0,
+  };
+}
+
+/** A square pattern of points, leaving out those close to an edge. */
+function addInterior(x: number[], y: number[], skeleton: Skeleton, layout: Layout, spacing: number): void {
+  const { vertices, edges } = skeleton;
+  const minX = Math.min(...layout.outline.points.map((p) => p[0]));
+  const maxX = Math.max(...layout.outline.points.map((p) => p[0]));
+  const minY = Math.min(...layout.outline.points.map((p) => p[1]));
+  const maxY = Math.max(...layout.outline.points.map((p) => p[1]));
+  const columns = Math.max(1, Math.round((maxX - minX) / spacing));
+  const rows = Math.max(1, Math.round((maxY - minY) / spacing));
+  for (let i = 1; i < columns; i++) {
+    for (let j = 1; j < rows; j++) {
+      const px = minX + ((maxX - minX) * i) / columns;
+      const py = minY + ((maxY - minY) * j) / rows;
+      if (!onPlate(px, py, layout.outline, layout.holes)) continue;
+      const clear = edges.every(({ a, b }) => {
+        const p = vertices[a]!;
+        const q = vertices[b]!;
+        return distanceToSegment(px, py, [p.x, p.y], [q.x, q.y]) > 0.55 * spacing;
+      });
+      if (!clear) continue;
+      x.push(px);
+      y.push(py);
+    }
+  }
+}
+
+/** The outline and the holes as polygons of graph vertices. */
+function curveLoops({ vertices, edges }: Skeleton): Point[][] {
+  const loops: Point[][] = [];
+  const members: Map<number, number>[] = [];
+  for (const { a, b, curve } of edges) if (curve >= 0) (members[curve] ??= new Map()).set(a, b);
+  for (const following of members) {
+    const first = following.keys().next().value!;
+    const loop: Point[] = [];
+    let at = first;
+    do {
+      loop.push([vertices[at]!.x, vertices[at]!.y]);
+      at = following.get(at) ?? first;
+    } while (at !== first && loop.length <= following.size);
+    loops.push(loop);
+  }
+  return loops;
+}
+
+function middleOf(x: ArrayLike<number>, y: ArrayLike<number>, nodes: ArrayLike<number>): Point {
+  let sx = 0;
+  let sy = 0;
+  for (let i = 0; i < nodes.length; i++) {
+    sx += x[nodes[i]!]!;
+    sy += y[nodes[i]!]!;
+  }
+  return [sx / nodes.length, sy / nodes.length];
+}
+
+function finish(
+  cornersX: readonly number[],
+  cornersY: readonly number[],
+  facets: readonly Facet[],
+  skeleton: Skeleton,
+  layout: Layout,
+  graph: PlanarGraph,
+): MeshResult {
+  const division = divide(facets, cornersX.length);
+  const count = cornersX.length + division.sides.length + facets.length;
+  const x = new Float64Array(count);
+  const y = new Float64Array(count);
+  x.set(cornersX);
+  y.set(cornersY);
+  const movedBy = new Int32Array(count).fill(-1);
+  const moveX = new Float64Array(count);
+  const moveY = new Float64Array(count);
+  const free = new Uint8Array(count).fill(1);
+  skeleton.vertices.forEach((v, i) => {
+    free[i] = 0;
+    movedBy[i] = v.patch;
+    moveX[i] = v.mx;
+    moveY[i] = v.my;
+  });
+  division.sides.forEach(([a, b], i) => {
+    const node = cornersX.length + i;
+    x[node] = (x[a]! + x[b]!) / 2;
+    y[node] = (y[a]! + y[b]!) / 2;
+  });
+  facets.forEach((facet, i) => {
+    const node = cornersX.length + division.sides.length + i;
+    [x[node], y[node]] = middleOf(x, y, facet);
+  });
+
+  const curves = [layout.outline, ...layout.holes];
+  const rim: number[] = [];
+  const ribs: number[] = [];
+  const ribBrace: number[] = [];
+  const curveSides: { a: number; b: number; curve: number; s: number; t: number }[] = [];
+  for (const { a, b, curve, braces } of skeleton.edges) {
+    const node = division.middle(a, b);
+    if (node === undefined) return { failure: 'The plan could not be divided along all of its lines.' };
+    free[node] = 0;
+    const p = skeleton.vertices[a]!;
+    const q = skeleton.vertices[b]!;
+    if (curve >= 0) {
+      const length = curves[curve]!.length;
+      const way = (((q.s - p.s) % length) + length) % length;
+      const s = p.s + way / 2;
+      [x[node], y[node]] = curves[curve]!.at(s);
+      curveSides.push({ a, b: node, curve, s: p.s, t: s }, { a: node, b, curve, s, t: p.s + way });
+      if (curve === 0) rim.push(a, node, node, b);
+    } else {
+      const half = between(p, q, 0.5, layout);
+      movedBy[node] = half.patch;
+      moveX[node] = half.mx;
+      moveY[node] = half.my;
+    }
+    for (const brace of braces) {
+      ribs.push(a, node, node, b);
+      ribBrace.push(brace, brace);
+    }
+  }
+  bulge(x, y, curveSides, curves);
+  smooth(x, y, division.quads, free, 6);
+
+  const patchesOf = coverage(division, x, y, graph);
+  let worstCorner = 1;
+  for (let at = 0; at < division.quads.length; at += 4) {
+    worstCorner = Math.min(worstCorner, quadQuality(x, y, division.quads, at));
+  }
+  if (!(worstCorner > 0.02)) return { failure: 'The plan has a corner or a gap too narrow to be divided.' };
+  return {
+    mesh: {
+      x,
+      y,
+      quads: division.quads,
+      patchesOf,
+      ribs: Int32Array.from(ribs),
+      ribBrace: Int32Array.from(ribBrace),
+      rim: Int32Array.from(rim),
+      movedBy,
+      moveX,
+      moveY,
+      insets: Float64Array.from(layout.patches, (p) => p.inset),
+      worstCorner,
+    },
+  };
+}
+
+/** Moves nodes on curves outward by the mean gap between the straight side and the curve, so that the polygon keeps the curve's area. */
+function bulge(
+  x: Float64Array,
+  y: Float64Array,
+  sides: readonly { a: number; b: number; curve: number; s: number; t: number }[],
+  curves: readonly ClosedCurve[],
+): void {
+  const shiftX = new Map<number, number>();
+  const shiftY = new Map<number, number>();
+  const add = (node: number, dx: number, dy: number): void => {
+    shiftX.set(node, (shiftX.get(node) ?? 0) + dx / 2);
+    shiftY.set(node, (shiftY.get(node) ?? 0) + dy / 2);
+  };
+  for (const { a, b, curve, s, t } of sides) {
+    const dx = x[b]! - x[a]!;
+    const dy = y[b]! - y[a]!;
+    const length = Math.hypot(dx, dy);
+    let gap = 0;
+    for (let k = 1; k < 8; k++) {
+      const [px, py] = curves[curve]!.at(s + ((t - s) * k) / 8);
+      gap += ((px - x[a]!) * dy - (py - y[a]!) * dx) / length / 8;
+    }
+    for (const node of [a, b]) add(node, (gap * dy) / length, (-gap * dx) / length);
+  }
+  const corner = curves.map((curve) => curve.corners.map((s) => curve.at(s)));
+  for (const [node, dx] of shiftX) {
+    const sharp = corner.some((points) => points.some((p) => Math.hypot(p[0] - x[node]!, p[1] - y[node]!) < 1e-9));
+    if (sharp) continue;
+    x[node]! += dx;
+    y[node]! += shiftY.get(node)!;
+  }
+}
+
+function coverage(division: Division, x: Float64Array, y: Float64Array, graph: PlanarGraph): Int32Array {
+  const loops = graph.patchLoops.map((loop) => loop.map((v): Point => [graph.vertices[v]!.x, graph.vertices[v]!.y]));
+  const bits = division.facets.map((facet) => {
+    const [cx, cy] = middleOf(x, y, facet);
+    return loops.reduce((sum, loop, i) => (loop.length > 2 && contains(loop, cx, cy) ? sum | (1 << i) : sum), 0);
+  });
+  return division.facetOf.map((facet) => bits[facet]!);
+}

@@ -1,0 +1,217 @@
+/**
+ * Turns outlines, braces and patches into a planar graph: vertices, and edges that meet only at vertices. What lies closer
+ * together than a tolerance is drawn together, so that no sliver is left for the mesh.
+ */
+import type { ClosedCurve } from './curve.js';
+import type { Layout } from './layout.js';
+import type { Point } from './model.js';
+import { crossing } from './polygon.js';
+
+export interface GraphVertex {
+  x: number;
+  y: number;
+  /** 0 outline, 1… holes, −1 none */
+  readonly curve: number;
+  /** Distance along that curve, m */
+  readonly s: number;
+  /** Patch whose drawing-in moves this vertex, or −1, and the movement per metre of it. */
+  readonly patch: number;
+  readonly mx: number;
+  readonly my: number;
+}
+
+export interface GraphEdge {
+  readonly a: number;
+  readonly b: number;
+  /** 0 outline, 1… holes, −1 inside the plate */
+  readonly curve: number;
+  /** Braces that run along this edge. */
+  readonly braces: readonly number[];
+}
+
+export interface PlanarGraph {
+  readonly vertices: readonly GraphVertex[];
+  readonly edges: readonly GraphEdge[];
+  /** Vertex loops of the drawn-together patch footprints, in the order of the layout's patches. */
+  readonly patchLoops: readonly (readonly number[])[];
+}
+
+interface Segment {
+  readonly a: number;
+  readonly b: number;
+  readonly curve: number;
+  readonly brace: number;
+  readonly patch: number;
+}
+
+/** `spacing`: wished length of edges on the curves, m; `tolerance`: what is closer than this is one, m. Undefined when lines still cross after being drawn together. */
+export function planarGraph(layout: Layout, spacing: number, tolerance: number): PlanarGraph | undefined {
+  const vertices: GraphVertex[] = [];
+  let segments: Segment[] = [];
+  const curves = [layout.outline, ...layout.holes];
+  curves.forEach((curve, index) => {
+    const ring = ringOf(curve, layout, spacing, tolerance).map((s) => {
+      const [x, y] = curve.at(s);
+      return vertices.push({ x, y, curve: index, s, patch: -1, mx: 0, my: 0 }) - 1;
+    });
+    ring.forEach((a, i) =>
+      segments.push({ a, b: ring[(i + 1) % ring.length]!, curve: index, brace: -1, patch: -1 }),
+    );
+  });
+  const fixed = vertices.length;
+
+  for (const { patch, corners, mitres } of layout.patches) {
+    const loop = corners.map((p, i) =>
+      vertexAt(vertices, p, tolerance, { patch, mx: mitres[i]![0], my: mitres[i]![1] }),
+    );
+    loop.forEach((a, i) => segments.push({ a, b: loop[(i + 1) % loop.length]!, curve: -1, brace: -1, patch }));
+  }
+  for (const { brace, points } of layout.ribs) {
+    const line = points.map((p) => vertexAt(vertices, p, tolerance));
+    line.slice(1).forEach((b, i) => segments.push({ a: line[i]!, b, curve: -1, brace, patch: -1 }));
+  }
+
+  for (let pass = 0; pass < 5; pass++) {
+    segments = segments.filter(({ a, b }) => a !== b);
+    const crossed = addCrossings(vertices, segments, tolerance, fixed);
+    const before = segments.length;
+    segments = segments.flatMap((segment) => splitAtVertices(vertices, segment, tolerance));
+    if (!crossed && segments.length === before) return graphOf(onCurves(vertices, segments, curves), segments, layout.patches.length);
+  }
+  return undefined;
+}
+
+/** A vertex drawn onto an outline or a hole's rim belongs to that curve and lies on it. */
+function onCurves(
+  vertices: GraphVertex[],
+  segments: readonly Segment[],
+  curves: readonly ClosedCurve[],
+): GraphVertex[] {
+  const placed = [...vertices];
+  for (const { a, curve } of segments) {
+    if (curve < 0 || placed[a]!.curve >= 0) continue;
+    const { s } = curves[curve]!.nearest(placed[a]!.x, placed[a]!.y);
+    const [x, y] = curves[curve]!.at(s);
+    placed[a] = { x, y, curve, s, patch: -1, mx: 0, my: 0 };
+  }
+  return placed;
+}
+
+function graphOf(vertices: GraphVertex[], segments: readonly Segment[], patchCount: number): PlanarGraph {
+  const edges = new Map<number, { a: number; b: number; curve: number; braces: number[] }>();
+  const patchLoops: number[][] = Array.from({ length: patchCount }, () => []);
+  for (const { a, b, curve, brace, patch } of segments) {
+    const key = Math.min(a, b) * vertices.length + Math.max(a, b);
+    let edge = edges.get(key);
+    if (!edge) edges.set(key, (edge = { a, b, curve, braces: [] }));
+    else if (curve >= 0 && edge.curve < 0) edges.set(key, (edge = { a, b, curve, braces: edge.braces }));
+    if (brace >= 0 && !edge.braces.includes(brace)) edge.braces.push(brace);
+    if (patch >= 0) patchLoops[patch]!.push(a);
+  }
+  return { vertices, edges: [...edges.values()], patchLoops };
+}
+
+/** Distances along a curve for its vertices: corners, ends of braces on it, points beside what lies close to it, and an even division between. */
+function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: number): number[] {
+  const step = Math.min(spacing, curve.length / 8);
+  const marks: number[] = [...curve.corners];
+  const apart = (s: number, distance: number): boolean =>
+    marks.every((m) => {
+      const d = Math.abs(m - s);
+      return Math.min(d, curve.length - d) >= distance;
+    });
+  const beside: { s: number; distance: number }[] = [];
+  for (const { points } of layout.ribs) {
+    for (const end of [points[0]!, points[points.length - 1]!]) {
+      const near = curve.nearest(end[0], end[1]);
+      if (near.distance < tolerance && apart(near.s, tolerance)) marks.push(near.s);
+      else beside.push(near);
+    }
+  }
+  for (const { corners } of layout.patches) for (const p of corners) beside.push(curve.nearest(p[0], p[1]));
+  beside.sort((p, q) => p.distance - q.distance);
+  for (const { s, distance } of beside) if (distance < 0.7 * step && apart(s, 0.6 * step)) marks.push(s);
+  if (marks.length === 0) marks.push(0);
+  marks.sort((p, q) => p - q);
+  return marks.flatMap((from, i) => {
+    const to = i + 1 < marks.length ? marks[i + 1]! : marks[0]! + curve.length;
+    const pieces = Math.max(1, Math.round((to - from) / step));
+    return Array.from({ length: pieces }, (_, k) => from + ((to - from) * k) / pieces);
+  });
+}
+
+function vertexAt(
+  vertices: GraphVertex[],
+  p: Point,
+  tolerance: number,
+  moved: { patch: number; mx: number; my: number } = { patch: -1, mx: 0, my: 0 },
+): number {
+  let found = -1;
+  let least = tolerance;
+  for (let i = 0; i < vertices.length; i++) {
+    const d = Math.hypot(vertices[i]!.x - p[0], vertices[i]!.y - p[1]);
+    if (d < least) {
+      least = d;
+      found = i;
+    }
+  }
+  return found >= 0 ? found : vertices.push({ x: p[0], y: p[1], curve: -1, s: 0, ...moved }) - 1;
+}
+
+/** Puts a vertex on every crossing of two segments that share none yet; says whether there was one. */
+function addCrossings(vertices: GraphVertex[], segments: readonly Segment[], tolerance: number, fixed: number): boolean {
+  let crossed = false;
+  const at = (i: number): Point => [vertices[i]!.x, vertices[i]!.y];
+  for (let i = 0; i < segments.length; i++) {
+    const p = segments[i]!;
+    for (let j = i + 1; j < segments.length; j++) {
+      const q = segments[j]!;
+      if (p.a === q.a || p.a === q.b || p.b === q.a || p.b === q.b) continue;
+      if (p.a < fixed && p.b < fixed && q.a < fixed && q.b < fixed) continue;
+      const hit = crossing(at(p.a), at(p.b), at(q.a), at(q.b));
+      if (!hit) continue;
+      const [ax, ay] = at(p.a);
+      const [bx, by] = at(p.b);
+      crossed = true;
+      vertexAt(vertices, [ax + hit.t * (bx - ax), ay + hit.t * (by - ay)], tolerance, movement(vertices, p, q, hit));
+    }
+  }
+  return crossed;
+}
+
+/** A vertex on a patch's side moves with that side. */
+function movement(
+  vertices: readonly GraphVertex[],
+  p: Segment,
+  q: Segment,
+  hit: { readonly t: number; readonly s: number },
+): { patch: number; mx: number; my: number } {
+  const [side, t] = p.patch >= 0 ? [p, hit.t] : [q, hit.s];
+  if (side.patch < 0) return { patch: -1, mx: 0, my: 0 };
+  const a = vertices[side.a]!;
+  const b = vertices[side.b]!;
+  if (a.patch !== side.patch || b.patch !== side.patch) return { patch: -1, mx: 0, my: 0 };
+  return { patch: side.patch, mx: a.mx + t * (b.mx - a.mx), my: a.my + t * (b.my - a.my) };
+}
+
+/** A segment bent through the vertices that lie within the tolerance of it. */
+function splitAtVertices(vertices: readonly GraphVertex[], segment: Segment, tolerance: number): Segment[] {
+  const { a, b } = segment;
+  const from = vertices[a]!;
+  const to = vertices[b]!;
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  const squared = dx * dx + dy * dy;
+  const on: { v: number; t: number }[] = [];
+  for (let v = 0; v < vertices.length; v++) {
+    if (v === a || v === b) continue;
+    const px = vertices[v]!.x - from.x;
+    const py = vertices[v]!.y - from.y;
+    const t = (px * dx + py * dy) / squared;
+    if (t > 0 && t < 1 && Math.abs(px * dy - py * dx) < tolerance * Math.sqrt(squared)) on.push({ v, t });
+  }
+  if (on.length === 0) return [segment];
+  on.sort((p, q) => p.t - q.t);
+  const chain = [a, ...on.map(({ v }) => v), b];
+  return chain.slice(1).map((end, i) => ({ ...segment, a: chain[i]!, b: end }));
+}
