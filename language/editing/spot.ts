@@ -10,6 +10,7 @@ import type {
   Value,
   Word,
 } from '../recipes/facts.js';
+import { wantedKinds } from '../recipes/mentions.js';
 import { contains, type Desk, shifted } from './desk.js';
 
 export interface Spot {
@@ -71,13 +72,6 @@ function inHead(definition: Definition, position: Position): Found | undefined {
     return { what: { kind: 'target', word, wanted: wantedKinds(definition) }, span: word.span };
   }
   return undefined;
-}
-
-/** The kinds of definition that the head of this one may name. */
-export function wantedKinds({ kind, relation }: Definition): readonly DefinitionKind[] {
-  if (kind === 'wood') return ['species', 'wood'];
-  if (kind === 'recipe') return relation?.word === 'for' ? ['model'] : ['recipe'];
-  return kind === 'build' || kind === 'order' ? ['recipe'] : [];
 }
 
 function inStatement(

@@ -20,6 +20,7 @@ import { applyModel, applyRecipe, type Change, type Held, type Instrument, sameV
 import { type Lineage, lineageOf, ringOf } from './lineage.js';
 import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.js';
 import type { Memo } from './memo.js';
+import { type Mention, mentionsIn } from './mentions.js';
 import { propertiesOf } from './values.js';
 
 /** An instrument with its holds solved. */
@@ -75,6 +76,11 @@ export class Workshop extends Stand {
 
   strings(name: string): Evaluation | undefined {
     return this.stringsQuery.get(name);
+  }
+
+  /** Every place where a definition names another. */
+  mentions(definition: Definition): readonly Mention[] {
+    return this.mentionsQuery.get(definition);
   }
 
   // ---- recipes ------------------------------------------------------------------------------------------------------
@@ -188,6 +194,8 @@ export class Workshop extends Stand {
     }
     return values;
   });
+
+  private readonly mentionsQuery = this.memo.query((definition: Definition) => mentionsIn(definition, this.catalogue));
 
   private readonly speciesQuery = this.memo.query((name: string): Definition | undefined => {
     const seen = new Set<string>();

@@ -1,0 +1,153 @@
+/** Names and structure of a file and of the folder: outline, quick search, folding, selection, highlights. */
+import type { Definition, DefinitionKind, Path, Position, Span, Statement } from '../recipes/facts.js';
+import { contains, type Desk, type Location, locationOf, shifted } from './desk.js';
+import { referencesAt } from './references.js';
+import { spotAt } from './spot.js';
+
+export interface Symbol {
+  readonly name: string;
+  readonly kind: DefinitionKind | 'part' | 'property' | 'statement';
+  readonly detail: string;
+  readonly range: Span;
+  /** The words to select when jumping to it. */
+  readonly selection: Span;
+  readonly children: readonly Symbol[];
+}
+
+export function documentSymbols(desk: Desk, uri: string): readonly Symbol[] {
+  return (desk.shelf.file(uri)?.definitions ?? []).map(({ definition, line }) => ({
+    name: definition.name.text || `${definition.kind} without a name`,
+    kind: definition.kind,
+    detail: definition.relation
+      ? `${definition.kind} ${definition.relation.word} ${definition.relation.target.text}`
+      : definition.kind,
+    range: shifted(definition.span, line),
+    selection: shifted(definition.name.text === '' ? definition.head : definition.name.span, line),
+    children: definition.statements.flatMap((statement) => symbolOf(statement, line)),
+  }));
+}
+
+/** Definitions anywhere in the folder whose name has the letters of the query in order. */
+export function workspaceSymbols(desk: Desk, query: string): readonly (Location & { definition: Definition })[] {
+  const letters = query.toLowerCase();
+  return desk.shelf.uris().flatMap((uri) =>
+    desk.shelf.file(uri)!.definitions.flatMap(({ definition }) => {
+      const location = locationOf(desk, definition, definition.name.span);
+      return location && hasLettersInOrder(definition.name.text.toLowerCase(), letters)
+        ? [{ ...location, definition }]
+        : [];
+    }),
+  );
+}
+
+/** Every definition and block that covers more than one line. */
+export function foldingRanges(desk: Desk, uri: string): readonly Span[] {
+  return (desk.shelf.file(uri)?.definitions ?? [])
+    .flatMap(({ definition, line }) =>
+      [definition.span, ...blocksIn(definition.statements)].map((s) => shifted(s, line)),
+    )
+    .filter((span) => span.end.line > span.start.line);
+}
+
+/** Spans around a place, innermost first: word, statement, its blocks, the definition. */
+export function selectionRanges(desk: Desk, uri: string, position: Position): readonly Span[] {
+  const spot = spotAt(desk, uri, position);
+  if (!spot) return [];
+  const around = [...spot.statements].reverse().map((statement) => shifted(statement.span, spot.line));
+  const all = [spot.range, ...around, shifted(spot.definition.span, spot.line)];
+  return all.filter((span, i) => i === 0 || !sameSpan(span, all[i - 1]!));
+}
+
+/** The other places in this file that name the same thing, or set the same path in the same definition. */
+export function highlights(desk: Desk, uri: string, position: Position): readonly Span[] {
+  const named = referencesAt(desk, uri, position, { declaration: true });
+  if (named.length > 0) return named.filter((place) => place.uri === uri).map((place) => place.range);
+  const spot = spotAt(desk, uri, position);
+  if (spot?.what.kind !== 'path') return [];
+  const { whole } = spot.what;
+  const canonical = (path: string) => desk.workshop.catalogue.canonical(path, spot.definition.kind);
+  return pathsIn(spot.definition.statements)
+    .filter((path) => canonical(path.text) === whole)
+    .map((path) => shifted(path.span, spot.line));
+}
+
+function symbolOf(statement: Statement, line: number): Symbol[] {
+  const here = { range: shifted(statement.span, line), children: [] };
+  switch (statement.kind) {
+    case 'block':
+    case 'add':
+      return [
+        {
+          ...here,
+          name: statement.path.segments.map((word) => word.text).join('.'),
+          kind: 'part',
+          detail: statement.kind === 'add' ? 'added' : '',
+          selection: shifted(statement.path.span, line),
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+        },
+      ];
+    case 'together':
+      return [
+        {
+          ...here,
+          name: statement.reason?.text || 'together',
+          kind: 'statement',
+          detail: 'together',
+          selection: here.range,
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+        },
+      ];
+    case 'reading':
+    case 'request':
+      return [
+        {
+          ...here,
+          name:
+            statement.kind === 'reading' ? (statement.name?.text ?? 'reading') : (statement.date?.date ?? 'request'),
+          kind: 'statement',
+          detail: statement.kind,
+          selection: here.range,
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+        },
+      ];
+    case 'property':
+    case 'change':
+    case 'drop': {
+      const detail = statement.kind === 'property' ? '' : statement.kind;
+      const selection = shifted(statement.path.span, line);
+      return [
+        { ...here, name: statement.path.segments.map((w) => w.text).join('.'), kind: 'property', detail, selection },
+      ];
+    }
+    default:
+      return [];
+  }
+}
+
+function blocksIn(statements: readonly Statement[]): readonly Span[] {
+  return statements.flatMap((statement) =>
+    'statements' in statement ? [statement.span, ...blocksIn(statement.statements)] : [],
+  );
+}
+
+function pathsIn(statements: readonly Statement[]): readonly Path[] {
+  return statements.flatMap((statement) => {
+    const inner = 'statements' in statement ? pathsIn(statement.statements) : [];
+    if (statement.kind === 'hold') return [statement.quantity, ...(statement.by ? [statement.by] : []), ...inner];
+    if (statement.kind === 'expect') return [statement.quantity];
+    return 'path' in statement ? [statement.path, ...inner] : inner;
+  });
+}
+
+function hasLettersInOrder(name: string, letters: string): boolean {
+  let at = 0;
+  for (const letter of letters) {
+    at = name.indexOf(letter, at) + 1;
+    if (at === 0) return false;
+  }
+  return true;
+}
+
+function sameSpan(a: Span, b: Span): boolean {
+  return contains(a, b.start) && contains(a, b.end) && contains(b, a.start) && contains(b, a.end);
+}
