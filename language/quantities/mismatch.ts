@@ -2,7 +2,7 @@
 import { isNumber, sameDimension, withArticle, type Dimension } from './dimension.js';
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit.js';
-import { numberOf, unit, unitsOf } from './units.js';
+import { numberOf, unitsOf } from './units.js';
 
 export interface Mismatch {
   readonly ok: false;
@@ -48,9 +48,10 @@ function foundWords(quantity: Quantity, written: string | undefined): string {
 
 /** A slip between units that look or sound alike is mended by the other one; else the dimension's usual units. */
 function fittingUnits(expected: Dimension, written: Unit | undefined): string[] {
+  if (isNumber(expected)) return [];
   const alike = written === undefined ? [] : (ALIKE.get(written.symbol) ?? []);
-  const fitting = alike.filter((symbol) => sameDimension(unit(symbol)?.dimension ?? written!.dimension, expected));
-  if (fitting.length > 0) return fitting;
+  const fitting = unitsOf(expected).filter(({ symbol }) => alike.includes(symbol));
+  if (fitting.length > 0) return fitting.map(({ symbol }) => symbol);
   const all = unitsOf(expected);
   const metric = all.find((one) => one.system !== 'inch');
   const inch = all.find((one) => one.system === 'inch');

@@ -1,9 +1,9 @@
 /** What a number without a unit could mean, asked rather than guessed. */
-import { sameDimension, type Dimension } from './dimension.js';
+import type { Dimension } from './dimension.js';
 import { readNumber } from './number.js';
 import { otherUnit, shopUnit } from './shop-units.js';
 import type { Unit } from './unit.js';
-import { toSi, unit, unitsOf } from './units.js';
+import { toSi, unitsOf } from './units.js';
 import { writeQuantity } from './write.js';
 
 export interface PlausibleSpan {
@@ -26,27 +26,37 @@ export interface SensibleReading {
 /**
  * The readings of a bare number that fall into the plausible range, best first: the nearest to the usual value, and
  * among equals the more usual unit. Without a range, the dimension's everyday units. A number given as text keeps its
- * spelling. Whole numbers are also tried as 64ths of an inch, as action and braces are measured. Empty for text that
- * is not a number, and for an improper fraction (`6/4` is two readings, not one).
+ * spelling. Whole numbers are also tried as 64ths of an inch, as action and braces are measured; so are both numbers of
+ * a fraction above one, since `6/4` is how two of them are noted side by side. Empty for text that is not a number.
  */
 export function sensibleReadings(
   written: number | string,
   dimension: Dimension,
   range?: PlausibleSpan,
 ): SensibleReading[] {
-  const reading = readNumber(String(written));
-  if (!reading.ok || isImproper(String(written))) return [];
   const text = tidy(String(written));
+  const reading = readNumber(text);
+  if (!reading.ok) return [];
   const candidates = unitsOf(dimension).map((one) => readingIn(one, text, toSi(reading.number, one)));
-  if (sameDimension(dimension, INCH.dimension) && /^\d{1,2}$/.test(text) && reading.number > 0 && reading.number < 64) {
-    candidates.push(readingIn(INCH, `${text}/64`, toSi(reading.number / 64, INCH)));
-  }
   if (range === undefined) return everyday(candidates, dimension);
-  const fitting = candidates.filter(({ si }) => si >= range.low && si <= range.high);
-  return bestFirst(fitting, range);
+  const inch = unitsOf(dimension).find(({ symbol }) => symbol === 'in');
+  if (inch !== undefined) {
+    candidates.push(...sixtyFourths(text).map((count) => readingIn(inch, `${count}/64`, toSi(count / 64, inch))));
+  }
+  return bestFirst(
+    candidates.filter(({ si }) => si >= range.low && si <= range.high),
+    range,
+  );
 }
 
-const INCH = unit('in')!;
+/** The whole numbers below 64 that the text may count 64ths with. */
+function sixtyFourths(text: string): number[] {
+  const counts = /^(\d{1,2})(?: ?\/ ?(\d{1,2}))?$/.exec(text);
+  if (counts === null) return [];
+  const [first, second] = [Number(counts[1]), counts[2] === undefined ? undefined : Number(counts[2])];
+  const meant = second === undefined ? [first] : first >= second ? [first, second] : [];
+  return meant.filter((count) => count > 0 && count < 64);
+}
 
 /** Films are so thin that a thousandth of an inch is called a mil. */
 const FILM = 0.6e-3;
@@ -87,9 +97,4 @@ function nearly(a: number, b: number): boolean {
 /** `.110` is written `0.110`. */
 function tidy(written: string): string {
   return written.trim().replace(/^([+-]?)\./, '$10.');
-}
-
-function isImproper(written: string): boolean {
-  const parts = /^\s*(\d+)\s*\/\s*(\d+)\s*$/.exec(written);
-  return parts !== null && Number(parts[1]) >= Number(parts[2]);
 }

@@ -135,7 +135,7 @@ const OTHER: ReadonlyMap<string, string> = new Map([
   ['in', 'mm'],
   ['thou', 'mm'],
   ['ft', 'm'],
-  ['mil', 'µm'],
+  ['mil', 'mm'],
   ['cm²', 'in²'],
   ['mm²', 'in²'],
   ['m²', 'ft²'],

@@ -25,7 +25,7 @@ export function didYouMean(
   scored.sort((a, b) => a.cost - b.cost);
   const best = scored[0]?.cost ?? 0;
   // A near-certain match makes distant ones noise.
-  const worthNaming = scored.filter(({ cost }) => cost <= Math.max(1.2, best * 2));
+  const worthNaming = scored.filter(({ cost }) => cost <= (best < 0.3 ? best : Math.max(1.5, best * 2)));
   return worthNaming.slice(0, most).map(({ candidate }) => candidate);
 }
 
@@ -54,11 +54,14 @@ function costOf(wanted: string, candidate: string): number | undefined {
 /** Number of slips that turn one word into the other, or undefined when there are too many for words so short. */
 function slipCost(a: string, b: string): number | undefined {
   if (stem(a) === stem(b)) return 0.4;
+  if (withoutDoubles(a) === withoutDoubles(b)) return 0.25 * distance(a, b);
   const shorter = Math.min(a.length, b.length);
-  const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : shorter <= 7 ? 2 : 3;
+  const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : shorter <= 8 ? 2 : 3;
   if (Math.abs(a.length - b.length) > allowed) return undefined;
   const slips = isOneSwap(a, b) ? 0.9 : distance(a, b);
-  return slips <= allowed ? slips : undefined;
+  if (slips > allowed) return undefined;
+  // The first letter is the one people rarely get wrong.
+  return a[0] === b[0] ? slips : slips + 0.3;
 }
 
 function isOneSwap(a: string, b: string): boolean {
@@ -70,6 +73,11 @@ function isOneSwap(a: string, b: string): boolean {
 
 function stem(word: string): string {
   return word.length > 3 ? word.replace(/(?<=s|x|z|ch|sh)es$|(?<!s)s$/, '') : word;
+}
+
+/** `mmm` and `mm`, `bracce` and `brace` are the same word with a key held too long. */
+function withoutDoubles(word: string): string {
+  return word.replace(/(.)\1+/g, '$1');
 }
 
 function sameWords(a: string, b: string): boolean {

@@ -47,7 +47,7 @@ export function unitsOf(dimension: Dimension): readonly Unit[] {
 export function suggestUnits(spelling: string, dimension?: Dimension): string[] {
   const word = spelling.trim();
   const habit = HABITS.get(word) ?? HABITS.get(word.toLowerCase());
-  const all = [...new Set([...(habit ?? []), ...nearSpellings(word)])];
+  const all = [...new Set(habit ?? nearSpellings(word))];
   if (dimension === undefined || isNumber(dimension)) return all.slice(0, 3);
   const fitting = all.filter((symbol) => sameDimension(unit(symbol)?.dimension ?? dimension, dimension));
   return (fitting.length > 0 ? fitting : all).slice(0, 3);
@@ -78,20 +78,29 @@ export function numberOf(quantity: Quantity): number {
   return quantity.unit === undefined ? quantity.si : fromSi(quantity.si, quantity.unit);
 }
 
-/** Dividing by 1000 rounds once, where multiplying by the double nearest to 0.001 would round twice. */
+/**
+ * Factors such as 0.001 or 0.0254 have no exact double, but are a ratio of two whole numbers: multiplying by the one
+ * and dividing by the other rounds less than multiplying by the nearest double (2.85 mm is 0.00285 m to the last bit).
+ */
 function inStepsOf(number: number, of: Unit): number {
-  const parts = wholeParts(of.factor);
-  return parts === undefined ? number * of.factor : number / parts;
+  const [top, bottom] = ratio(of.factor);
+  return (number * top) / bottom;
 }
 
 function backInStepsOf(si: number, of: Unit): number {
-  const parts = wholeParts(of.factor);
-  return parts === undefined ? si / of.factor : si * parts;
+  const [top, bottom] = ratio(of.factor);
+  return (si * bottom) / top;
 }
 
-function wholeParts(factor: number): number | undefined {
+function ratio(factor: number): readonly [top: number, bottom: number] {
+  if (Number.isInteger(factor)) return [factor, 1];
   const parts = Math.round(1 / factor);
-  return factor < 1 && 1 / parts === factor ? parts : undefined;
+  if (1 / parts === factor) return [1, parts];
+  for (let bottom = 10; bottom <= 1e9; bottom *= 10) {
+    const top = Math.round(factor * bottom);
+    if (top / bottom === factor) return [top, bottom];
+  }
+  return [factor, 1];
 }
 
 /** What makers write out of habit where this language wants something else. */
@@ -129,7 +138,6 @@ const HABITS: ReadonlyMap<string, readonly string[]> = new Map(
 );
 
 function nearSpellings(word: string): string[] {
-  const caseSlips = UNITS.filter((one) => one.spellings.some((known) => known.toLowerCase() === word.toLowerCase()));
-  const near = didYouMean(word, SPELLINGS, { most: 6 }).flatMap((known) => unit(known)?.symbol ?? []);
-  return [...caseSlips.map((one) => one.symbol), ...near];
+  const inTableOrder = UNITS.flatMap((one) => one.spellings);
+  return didYouMean(word, inTableOrder, { most: 12 }).flatMap((known) => unit(known)?.symbol ?? []);
 }

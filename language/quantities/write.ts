@@ -57,12 +57,10 @@ export function writeNumber(value: number, unit: Unit | undefined, { digits, dec
   if (!Number.isFinite(value)) return 'unknown';
   if (decimals !== undefined) return fixed(value, decimals);
   if (digits !== undefined) return trimmed(significant(value, digits));
-  const habit = (unit === undefined ? undefined : HABITS.get(unit.symbol)) ?? { digits: 3, decimals: 4 };
-  const shown = fixed(value, Math.min(habit.decimals, decimalsFor(value, habit.digits)));
-  // Not worth a digit by habit, but not nothing either: 0.0042 mm.
-  if (Math.abs(Number(shown)) < Math.abs(value) / 2 || (Number(shown) === 0 && value !== 0))
-    return trimmed(significant(value, 2));
-  return habit.keepZeros ? shown : trimmed(shown);
+  const habit = (unit === undefined ? undefined : HABITS.get(unit.symbol)) ?? { digits: 3, decimals: 6 };
+  const most = Math.max(habit.decimals, decimalsFor(value, habit.least ?? 2));
+  const shown = trimmed(fixed(value, Math.min(most, decimalsFor(value, habit.digits))));
+  return habit.keepZeros && decimalsIn(shown) < habit.decimals ? fixed(Number(shown), habit.decimals) : shown;
 }
 
 interface Habit {
@@ -70,13 +68,15 @@ interface Habit {
   readonly digits: number;
   /** … but never more decimals than this. Digits before the point are never rounded away. */
   readonly decimals: number;
+  /** … unless fewer significant digits than this would be left; 2 when absent. */
+  readonly least?: number;
   /** Zeros at the end are kept: thousandths of an inch are always written as three digits. */
   readonly keepZeros?: boolean;
 }
 
 /** The finest figure that means something at the bench, unit by unit. (common practice) */
 const HABITS: ReadonlyMap<string, Habit> = new Map<string, Habit>([
-  ['mm', { digits: 4, decimals: 2 }],
+  ['mm', { digits: 4, decimals: 2, least: 3 }],
   ['cm', { digits: 4, decimals: 2 }],
   ['m', { digits: 3, decimals: 3 }],
   ['µm', { digits: 3, decimals: 0 }],
@@ -128,8 +128,8 @@ function withUncertainty(value: number, uncertainty: number): string {
 
 /** Decimals that show so many significant digits of the value once rounded; never fewer than none. */
 function decimalsFor(value: number, digits: number): number {
-  if (value === 0) return 0;
-  const exponent = Number(value.toExponential(Math.max(digits - 1, 0)).split('e')[1]);
+  if (value === 0 || digits < 1) return 0;
+  const exponent = Number(value.toExponential(digits - 1).split('e')[1]);
   return Math.max(0, digits - 1 - exponent);
 }
 
@@ -140,9 +140,17 @@ function significant(value: number, digits: number): string {
 
 function fixed(value: number, decimals: number): string {
   const size = Math.abs(value);
-  if (size >= 1e15 || decimals > 12) return String(Number(value.toPrecision(3)));
-  const text = value.toFixed(decimals);
+  if (size >= 1e15) return String(Number(value.toPrecision(6)));
+  if (size > 0 && decimals > 12) {
+    const digits = decimals + 1 + Math.floor(Math.log10(size));
+    return String(Number(value.toPrecision(Math.min(Math.max(digits, 1), 17))));
+  }
+  const text = value.toFixed(Math.min(decimals, 12));
   return Number(text) === 0 ? text.replace('-', '') : text;
+}
+
+function decimalsIn(text: string): number {
+  return /^-?\d+(?:\.(\d+))?$/.exec(text)?.[1]?.length ?? 0;
 }
 
 function trimmed(text: string): string {
