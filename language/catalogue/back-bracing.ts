@@ -8,11 +8,18 @@ import type { Part, Property } from './property.js';
 const place = entries({ where: INSTRUMENT, class: 'voicing', freeze: BRACE_PLACE_FREEZE });
 
 export const BACK_BRACING_PROPERTIES: readonly Property[] = [
-  place.choice('back-bracing.pattern', ['ladder', 'x', 'radial', 'lattice', 'other'], 'The lay-out of the back’s braces in the trade’s words.', {
-    class: 'record',
-    also: ['style', 'layout'],
+  place.choice(
+    'back-bracing.pattern',
+    ['ladder', 'x', 'radial', 'lattice', 'other'],
+    'The lay-out of the back’s braces in the trade’s words.',
+    {
+      class: 'record',
+      also: ['style', 'layout'],
+    },
+  ),
+  place.name('back-bracing.wood', 'wood', 'The billet all back braces are made from, unless a brace names its own.', {
+    also: ['billet', 'stock'],
   }),
-  place.name('back-bracing.wood', 'wood', 'The billet all back braces are made from, unless a brace names its own.', { also: ['billet', 'stock'] }),
   ...bracePropertiesOf('back-bracing', 'back', {
     width: [
       range('mm', 5.5, 8, 11, 'from memory', { of: 'back-upper' }),
@@ -39,5 +46,11 @@ export const BACK_BRACING_PARTS: readonly Part[] = [
   part('back-bracing', 'The braces glued to the back.', ['back-braces', 'back-struts', 'back-bars', 'back-strutting']),
   part('back-bracing.*', 'One brace of the back, under a name the maker chooses.', [], membersOf('back-bracing')),
   ...bracePartsOf('back-bracing'),
-  part('back.reinforcement', 'The strip inside over the back’s centre joint.', ['graft', 'back-graft', 'centre-strip', 'center-strip', 'inner-strip']),
+  part('back.reinforcement', 'The strip inside over the back’s centre joint.', [
+    'graft',
+    'back-graft',
+    'centre-strip',
+    'center-strip',
+    'inner-strip',
+  ]),
 ];

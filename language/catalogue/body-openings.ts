@@ -23,30 +23,52 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
     also: ['centre', 'center', 'position'],
     ranges: [range('mm', 290, 335, 370, 'from memory')],
   }),
-  hole.quantity('soundhole.offset', 'mm', 'Distance of the soundhole’s centre from the centre line, bass side negative.', {
+  hole.quantity(
+    'soundhole.offset',
+    'mm',
+    'Distance of the soundhole’s centre from the centre line, bass side negative.',
+    {
+      freeze: ROSETTE_FREEZE,
+      ranges: [range('mm', -100, 0, 100, 'from memory')],
+    },
+  ),
+  hole.choice('soundhole.shape', ['round', 'oval', 'd-shaped', 'other'], 'Shape of the soundhole.', {
     freeze: ROSETTE_FREEZE,
-    ranges: [range('mm', -100, 0, 100, 'from memory')],
   }),
-  hole.choice('soundhole.shape', ['round', 'oval', 'd-shaped', 'other'], 'Shape of the soundhole.', { freeze: ROSETTE_FREEZE }),
   hole.quantity('soundhole.width', 'mm', 'Width of a soundhole that is not round, across the guitar.', {
     ranges: [range('mm', 70, 100, 140, 'from memory')],
   }),
   hole.quantity('soundhole.length', 'mm', 'Length of a soundhole that is not round, along the centre line.', {
     ranges: [range('mm', 60, 90, 110, 'from memory')],
   }),
-  hole.quantity('soundhole.edge-thickness', 'mm', 'Thickness of the top at the rim of the hole, with any patch glued there.', {
-    freeze: { costly: 'bracing' },
-    ranges: [range('mm', 2, 3, 7, 'from memory')],
-  }),
+  hole.quantity(
+    'soundhole.edge-thickness',
+    'mm',
+    'Thickness of the top at the rim of the hole, with any patch glued there.',
+    {
+      freeze: { costly: 'bracing' },
+      ranges: [range('mm', 2, 3, 7, 'from memory')],
+    },
+  ),
 
-  cutaway.choice('cutaway.kind', ['venetian', 'florentine', 'scooped', 'bevelled', 'none'], 'Rounded (Venetian), pointed (Florentine), or only scooped.', {
-    also: ['style', 'shape'],
-  }),
+  cutaway.choice(
+    'cutaway.kind',
+    ['venetian', 'florentine', 'scooped', 'bevelled', 'none'],
+    'Rounded (Venetian), pointed (Florentine), or only scooped.',
+    {
+      also: ['style', 'shape'],
+    },
+  ),
   cutaway.choice('cutaway.side', ['treble', 'bass', 'both'], 'The side that is cut away.'),
-  cutaway.quantity('cutaway.depth', 'mm', 'How far the outline is drawn in from where it would have been, across the guitar.', {
-    also: ['width'],
-    ranges: [range('mm', 25, 65, 110, 'from memory')],
-  }),
+  cutaway.quantity(
+    'cutaway.depth',
+    'mm',
+    'How far the outline is drawn in from where it would have been, across the guitar.',
+    {
+      also: ['width'],
+      ranges: [range('mm', 25, 65, 110, 'from memory')],
+    },
+  ),
   cutaway.quantity('cutaway.station', 'mm', 'Distance from the tail to where the cut leaves the outline.', {
     also: ['start'],
     ranges: [range('mm', 330, 390, 440, 'from memory')],
@@ -61,7 +83,11 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
   }),
 
   port.quantity('port.area', 'cm²', 'Open area of the side port, or of all of them together.', {
-    ranges: [range('cm²', 3, 12, 30, 'luth.org; alcarruthluthier.com; from memory for sizes', { note: 'single or several; raises main air' })],
+    ranges: [
+      range('cm²', 3, 12, 30, 'luth.org; alcarruthluthier.com; from memory for sizes', {
+        note: 'single or several; raises main air',
+      }),
+    ],
   }),
   port.count('port.count', 'How many openings share the area.', { ranges: [range('', 1, 1, 12, 'from memory')] }),
   port.choice('port.side', ['bass', 'treble'], 'The side the port is cut in.'),
@@ -101,7 +127,12 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
 export const BODY_OPENING_PARTS: readonly Part[] = [
   part('soundhole', 'The hole in the top.', ['sound-hole', 'hole', 'mouth', 'boca', 'schallloch', 'schalloch']),
   part('cutaway', 'A bay in the upper bout that opens the way to the high frets.', ['cut', 'cut-away']),
-  part('port', 'An opening in the side that faces the player.', ['sound-port', 'side-port', 'soundport', 'monitor-port']),
+  part('port', 'An opening in the side that faces the player.', [
+    'sound-port',
+    'side-port',
+    'soundport',
+    'monitor-port',
+  ]),
   part('arm-bevel', 'A bevelled edge under the playing arm.', ['bevel', 'armrest', 'arm-rest']),
   part('rib-bevel', 'A bevelled edge of the back against the ribs of the player.', ['rib-rest']),
 ];

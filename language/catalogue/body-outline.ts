@@ -101,8 +101,14 @@ export const BODY_OUTLINE_PROPERTIES: readonly Property[] = [
     words: ['flat'],
     also: ['top-dome', 'top-arch', 'dish'],
     ranges: [
-      range('ft', 20, 28, 40, 'lmii.com; manualshive.com', { of: 'steel-string', note: '25 and 28 usual; dishes sold from 12 to 50; 1 ft = 304.8 mm; above 60 treat as flat' }),
-      range('ft', 15, 25, 999, 'from memory', { of: 'classical', note: 'often flat rim with 1.5-3 mm arch, or flat; 999 = flat' }),
+      range('ft', 20, 28, 40, 'lmii.com; manualshive.com', {
+        of: 'steel-string',
+        note: '25 and 28 usual; dishes sold from 12 to 50; 1 ft = 304.8 mm; above 60 treat as flat',
+      }),
+      range('ft', 15, 25, 999, 'from memory', {
+        of: 'classical',
+        note: 'often flat rim with 1.5-3 mm arch, or flat; 999 = flat',
+      }),
     ],
   }),
   outline.quantity('body.back-radius', 'ft', 'Radius of the dome the back is built to.', {
@@ -115,11 +121,26 @@ export const BODY_OUTLINE_PROPERTIES: readonly Property[] = [
     where: ['build'],
     class: 'record',
     ranges: [
-      range('m²', 0.105, 0.115, 0.122, 'worked out from other rows', { of: 'parlor', note: 'from outline by integration, approximate' }),
-      range('m²', 0.136, 0.143, 0.15, 'worked out from other rows', { of: 'om', note: 'from outline by integration, approximate' }),
-      range('m²', 0.15, 0.158, 0.166, 'worked out from other rows', { of: 'dreadnought', note: 'from outline by integration, approximate' }),
-      range('m²', 0.163, 0.172, 0.182, 'worked out from other rows', { of: 'jumbo', note: 'from outline by integration, approximate' }),
-      range('m²', 0.132, 0.14, 0.147, 'worked out from other rows', { of: 'classical', note: 'from outline by integration, approximate' }),
+      range('m²', 0.105, 0.115, 0.122, 'worked out from other rows', {
+        of: 'parlor',
+        note: 'from outline by integration, approximate',
+      }),
+      range('m²', 0.136, 0.143, 0.15, 'worked out from other rows', {
+        of: 'om',
+        note: 'from outline by integration, approximate',
+      }),
+      range('m²', 0.15, 0.158, 0.166, 'worked out from other rows', {
+        of: 'dreadnought',
+        note: 'from outline by integration, approximate',
+      }),
+      range('m²', 0.163, 0.172, 0.182, 'worked out from other rows', {
+        of: 'jumbo',
+        note: 'from outline by integration, approximate',
+      }),
+      range('m²', 0.132, 0.14, 0.147, 'worked out from other rows', {
+        of: 'classical',
+        note: 'from outline by integration, approximate',
+      }),
     ],
   }),
   rim.quantity('body.volume', 'L', 'Air inside the box, as measured by filling it.', {

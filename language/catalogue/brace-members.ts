@@ -22,8 +22,12 @@ export function bracePropertiesOf(root: string, plate: string, ranges: MemberRan
   const height = (name: string, sentence: string, also: readonly string[] = [], own = ranges.height) =>
     carve.quantity(at(name), 'mm', sentence, { also, ranges: own });
   return [
-    place.point(at('from'), 'mm', `Where the brace begins on the ${plate}: station from the tail, then offset.`, { also: ['start'] }),
-    place.point(at('to'), 'mm', `Where the brace ends on the ${plate}: station from the tail, then offset.`, { also: ['end'] }),
+    place.point(at('from'), 'mm', `Where the brace begins on the ${plate}: station from the tail, then offset.`, {
+      also: ['start'],
+    }),
+    place.point(at('to'), 'mm', `Where the brace ends on the ${plate}: station from the tail, then offset.`, {
+      also: ['end'],
+    }),
     place.list(at('curve'), 'mm', 'Points a curved brace passes through between its ends.'),
     place.name(at('wood'), 'wood', 'The billet this brace was split or sawn from.', { also: ['billet', 'stock'] }),
     carve.quantity(at('width'), 'mm', `Width of the brace at its foot, where it is glued to the ${plate}.`, {
@@ -34,12 +38,22 @@ export function bracePropertiesOf(root: string, plate: string, ranges: MemberRan
     carve.choice(at('profile'), BRACE_PROFILES, 'Shape of the brace across its length, as seen from its end.', {
       also: ['section', 'shape', 'cross-section'],
     }),
-    height('end-height', 'Height left at both ends, where the brace meets the lining.', ['rim-height'], ranges.endHeight),
+    height(
+      'end-height',
+      'Height left at both ends, where the brace meets the lining.',
+      ['rim-height'],
+      ranges.endHeight,
+    ),
     height('from-height', 'Height left at the beginning, where it differs from the other end.', [], ranges.endHeight),
     height('to-height', 'Height left at the end, where it differs from the beginning.', [], ranges.endHeight),
-    carve.list(at('heights'), 'mm', 'Heights along the brace at the places named by `stations`, or evenly spaced from beginning to end.', {
-      ranges: ranges.height,
-    }),
+    carve.list(
+      at('heights'),
+      'mm',
+      'Heights along the brace at the places named by `stations`, or evenly spaced from beginning to end.',
+      {
+        ranges: ranges.height,
+      },
+    ),
     carve.list(at('stations'), 'mm', 'Distances along the brace, from its beginning, at which `heights` are given.'),
     carve.quantity(at('shoulder'), 'mm', 'Breadth left at the top of a gabled brace.', {
       also: ['crest', 'ridge'],
@@ -53,23 +67,48 @@ export function bracePropertiesOf(root: string, plate: string, ranges: MemberRan
       also: ['end-width'],
       ranges: [range('mm', 2, 5, 9, 'from memory')],
     }),
-    height('scallop.height', 'Height left at the bottom of the scallop.', ['valley', 'valley-height'], ranges.scallopHeight),
+    height(
+      'scallop.height',
+      'Height left at the bottom of the scallop.',
+      ['valley', 'valley-height'],
+      ranges.scallopHeight,
+    ),
     carve.quantity(at('scallop.depth'), 'mm', 'How much the scallop takes off the full height at its lowest place.', {
       ranges: [range('mm', 2, 6, 12, 'from memory')],
     }),
-    carve.quantity(at('scallop.at'), 'mm', 'Distance along the brace, from its beginning, to the lowest place of the scallop.', {
-      also: ['centre', 'center', 'station'],
-      ranges: [range('mm', 30, 110, 350, 'from memory')],
-    }),
+    carve.quantity(
+      at('scallop.at'),
+      'mm',
+      'Distance along the brace, from its beginning, to the lowest place of the scallop.',
+      {
+        also: ['centre', 'center', 'station'],
+        ranges: [range('mm', 30, 110, 350, 'from memory')],
+      },
+    ),
     carve.quantity(at('scallop.length'), 'mm', 'Length of the scallop along the brace.', {
       ranges: [range('mm', 40, 100, 200, 'from memory')],
     }),
-    height('scallop.peak-height', 'Height of the rise between the scallop and the end of the brace.', ['peak'], ranges.peakHeight),
+    height(
+      'scallop.peak-height',
+      'Height of the rise between the scallop and the end of the brace.',
+      ['peak'],
+      ranges.peakHeight,
+    ),
     carve.choice(at('scallop.ends'), ['from', 'to', 'both'], 'Which halves of the brace are scalloped.'),
-    place.name(at('over'), 'part', 'The brace that this one is notched over where they cross.', { also: ['laps-over', 'crosses'] }),
-    place.choice(at('ends'), ['tucked', 'free', 'butted'], 'Whether the ends reach into the lining, stop short of it, or meet another brace.'),
+    place.name(at('over'), 'part', 'The brace that this one is notched over where they cross.', {
+      also: ['laps-over', 'crosses'],
+    }),
+    place.choice(
+      at('ends'),
+      ['tucked', 'free', 'butted'],
+      'Whether the ends reach into the lining, stop short of it, or meet another brace.',
+    ),
     place.quantity(at('gap'), 'mm', 'Distance between the end of a free brace and the lining.', {
-      ranges: [range('mm', 0, 4.8, 10, 'larryeubanks.blogspot.com', { note: 'finger braces and tone bars stop short of lining' })],
+      ranges: [
+        range('mm', 0, 4.8, 10, 'larryeubanks.blogspot.com', {
+          note: 'finger braces and tone bars stop short of lining',
+        }),
+      ],
     }),
     place.name(at('cap.wood'), 'wood', 'The wood of a cap glued on top of the brace.'),
     place.quantity(at('cap.thickness'), 'mm', 'Thickness of a cap glued on top of the brace.', {

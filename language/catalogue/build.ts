@@ -32,21 +32,41 @@ export const BUILD_PROPERTIES: readonly Property[] = [
   build.date('finished', 'When it was finished.', { also: ['completed'] }),
   build.date('strung', 'When it was first strung to pitch.', { also: ['first-strung'] }),
   build.date('delivered', 'When it was handed over.'),
-  build.choice('reached', STAGES, 'The last stage that is done; what is frozen by it can no longer be changed freely.', { also: ['progress', 'at-stage'] }),
+  build.choice(
+    'reached',
+    STAGES,
+    'The last stage that is done; what is frozen by it can no longer be changed freely.',
+    { also: ['progress', 'at-stage'] },
+  ),
   ...STAGES.map((stage) => build.date(`done.${stage}`, STAGE_SENTENCES[stage])),
-  build.choice('attribution', ['yes', 'no'], 'Whether this build may speak for the effect of its change.', { also: ['counts'] }),
+  build.choice('attribution', ['yes', 'no'], 'Whether this build may speak for the effect of its change.', {
+    also: ['counts'],
+  }),
   build.text('damage', 'What broke, cracked or came loose.', { also: ['cracks', 'fault'] }),
   build.text('repair', 'What was done about it.', { also: ['repairs', 'adjusted'] }),
   build.text('lived-in', 'The climate it lived in before it came back.', { also: ['climate'] }),
   build.text('photo', 'Where the pictures are.', { also: ['photos', 'picture'] }),
   build.text('glue.*', 'The glue used for this joint, with its batch.'),
   build.text('billet.*', 'The billet or batch this part came from, where it has no definition of its own.'),
-  build.quantity('mass.braced-top', 'g', 'Mass of the braced top.', { ranges: [range('g', 175, 215, 265, 'from memory', { of: 'om' })] }),
-  build.quantity('mass.braced-back', 'g', 'Mass of the braced back.', { ranges: [range('g', 330, 390, 460, 'from memory', { of: 'om indian-rosewood' })] }),
-  build.quantity('mass.rim', 'g', 'Mass of the rim with linings and blocks.', { ranges: [range('g', 380, 480, 620, 'from memory', { of: 'om' })] }),
-  build.quantity('mass.box', 'g', 'Mass of the closed box, without bridge.', { also: ['body'], ranges: [range('g', 850, 1020, 1250, 'from memory', { of: 'om', note: 'no bridge' })] }),
-  build.quantity('mass.neck', 'g', 'Mass of the neck with fingerboard and rod, without tuners.', { ranges: [range('g', 420, 530, 690, 'from memory', { note: 'with fingerboard and rod' })] }),
-  build.quantity('mass.bridge', 'g', 'Mass of the bridge with saddle and pins.', { ranges: [range('g', 28, 40, 58, 'from memory', { of: 'steel-string' })] }),
+  build.quantity('mass.braced-top', 'g', 'Mass of the braced top.', {
+    ranges: [range('g', 175, 215, 265, 'from memory', { of: 'om' })],
+  }),
+  build.quantity('mass.braced-back', 'g', 'Mass of the braced back.', {
+    ranges: [range('g', 330, 390, 460, 'from memory', { of: 'om indian-rosewood' })],
+  }),
+  build.quantity('mass.rim', 'g', 'Mass of the rim with linings and blocks.', {
+    ranges: [range('g', 380, 480, 620, 'from memory', { of: 'om' })],
+  }),
+  build.quantity('mass.box', 'g', 'Mass of the closed box, without bridge.', {
+    also: ['body'],
+    ranges: [range('g', 850, 1020, 1250, 'from memory', { of: 'om', note: 'no bridge' })],
+  }),
+  build.quantity('mass.neck', 'g', 'Mass of the neck with fingerboard and rod, without tuners.', {
+    ranges: [range('g', 420, 530, 690, 'from memory', { note: 'with fingerboard and rod' })],
+  }),
+  build.quantity('mass.bridge', 'g', 'Mass of the bridge with saddle and pins.', {
+    ranges: [range('g', 28, 40, 58, 'from memory', { of: 'steel-string' })],
+  }),
   build.quantity('mass.finished', 'g', 'Mass of the finished instrument, strung.', {
     also: ['whole', 'total', 'guitar'],
     ranges: [
@@ -57,13 +77,21 @@ export const BUILD_PROPERTIES: readonly Property[] = [
       range('g', 1200, 1500, 1800, 'ratingriffs.com; from memory', { of: 'classical' }),
     ],
   }),
-  build.quantity('balance', 'mm', 'Distance from the tail to the point it balances on.', { also: ['balance-point'], ranges: [range('mm', 380, 450, 560, 'from memory')] }),
+  build.quantity('balance', 'mm', 'Distance from the tail to the point it balances on.', {
+    also: ['balance-point'],
+    ranges: [range('mm', 380, 450, 560, 'from memory')],
+  }),
 ];
 
 export const BUILD_PARTS: readonly Part[] = [
   part('done', 'The date on which each stage was done.', ['dates', 'stages']),
   part('glue', 'The glues used, joint by joint.', ['glues']),
-  part('glue.*', 'The glue of one joint.', [], ['top-joint', 'braces', 'box', 'bridge', 'neck', 'fingerboard', 'binding']),
+  part(
+    'glue.*',
+    'The glue of one joint.',
+    [],
+    ['top-joint', 'braces', 'box', 'bridge', 'neck', 'fingerboard', 'binding'],
+  ),
   part('billet', 'Stock that has no definition of its own.', ['billets', 'batch']),
   part('billet.*', 'The stock of one part.', [], ['braces', 'linings', 'bridge', 'neck']),
   part('mass', 'Masses of assemblies, as weighed.', ['masses', 'weight', 'weights']),

@@ -9,7 +9,9 @@ function devicePropertiesOf(path: string, name: string, masses: readonly Plausib
   return [
     fitted.text(`${path}.kind`, `What sort of ${name} it is.`, { also: ['type', 'model'] }),
     fitted.quantity(`${path}.mass`, 'g', `Mass of the ${name} with its leads.`, { also: ['weight'], ranges: masses }),
-    fitted.name(`${path}.on`, 'part', `The part the ${name} is fixed to, which carries its mass.`, { also: ['at', 'place', 'fixed-to'] }),
+    fitted.name(`${path}.on`, 'part', `The part the ${name} is fixed to, which carries its mass.`, {
+      also: ['at', 'place', 'fixed-to'],
+    }),
   ];
 }
 
@@ -19,8 +21,13 @@ export const ELECTRONICS_PROPERTIES: readonly Property[] = [
   ...devicePropertiesOf('electronics.microphone', 'microphone', [range('g', 1, 8, 40, 'from memory')]),
   ...devicePropertiesOf('electronics.preamp', 'preamplifier', [range('g', 5, 45, 200, 'from memory')]),
   ...devicePropertiesOf('electronics.battery', 'battery with its holder', [range('g', 5, 50, 80, 'from memory')]),
-  fitted.quantity('electronics.jack', 'in', 'Size of the jack.', { also: ['socket', 'output'], ranges: [range('in', 0.125, 0.25, 0.25, 'common practice')] }),
-  fitted.quantity('electronics.jack-mass', 'g', 'Mass of the jack.', { ranges: [range('g', 5, 30, 60, 'from memory')] }),
+  fitted.quantity('electronics.jack', 'in', 'Size of the jack.', {
+    also: ['socket', 'output'],
+    ranges: [range('in', 0.125, 0.25, 0.25, 'common practice')],
+  }),
+  fitted.quantity('electronics.jack-mass', 'g', 'Mass of the jack.', {
+    ranges: [range('g', 5, 30, 60, 'from memory')],
+  }),
   fitted.name('electronics.jack-on', 'part', 'The part the jack is fixed to.'),
   fitted.text('electronics.controls', 'Which controls there are, and where.'),
 ];

@@ -15,23 +15,36 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
   label.text('description', 'A sentence or two about it, for the people who read the sheets.', {
     where: ['wood', 'species', 'strings', 'appointments', 'rig', ...INSTRUMENT],
   }),
-  label.choice('kind', INSTRUMENT_KINDS, 'The family the instrument belongs to; it decides which plausible ranges apply.', {
-    where: ['model', 'recipe'],
-    also: ['family'],
-  }),
+  label.choice(
+    'kind',
+    INSTRUMENT_KINDS,
+    'The family the instrument belongs to; it decides which plausible ranges apply.',
+    {
+      where: ['model', 'recipe'],
+      also: ['family'],
+    },
+  ),
   label.choice('form', FORMS, 'The body size in the trade’s words; it decides which plausible ranges apply.', {
     where: ['model', 'recipe'],
     also: ['body-size'],
   }),
-  write.choice('handed', ['right', 'left'], 'Which hand it is played by; left mirrors every offset from the centre line.', {
-    class: 'option',
-    freeze: { costly: 'outline', impossible: 'bracing' },
-  }),
+  write.choice(
+    'handed',
+    ['right', 'left'],
+    'Which hand it is played by; left mirrors every offset from the centre line.',
+    {
+      class: 'option',
+      freeze: { costly: 'outline', impossible: 'bracing' },
+    },
+  ),
   write.quantity('scale', 'mm', 'Length of the open string between nut and saddle before compensation.', {
     freeze: SCALE_FREEZE,
     also: ['scale-length', 'string-length', 'mensur'],
     ranges: [
-      range('mm', 610, 645, 660, 'nailhausguitars.com; from memory for bounds', { of: 'steel-string', note: 'short 632 (24.9 in), long 644-645 (25.34-25.4 in), 648 (25.5)' }),
+      range('mm', 610, 645, 660, 'nailhausguitars.com; from memory for bounds', {
+        of: 'steel-string',
+        note: 'short 632 (24.9 in), long 644-645 (25.34-25.4 in), 648 (25.5)',
+      }),
       range('mm', 597, 622, 638, 'kozlikguitars.co.uk; from memory for bounds', { of: 'parlor', note: '628 seen' }),
       range('mm', 628, 650, 664, 'classicalguitars.ca; from memory for bounds', { of: 'classical' }),
       range('mm', 670, 700, 740, 'from memory', { of: 'baritone' }),

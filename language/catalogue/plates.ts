@@ -14,15 +14,24 @@ function platePropertiesOf(
 ): readonly Property[] {
   return [
     set.name(`${name}.wood`, 'wood', `The set of wood the ${name} is made of.`, { also: ['set', 'species', 'timber'] }),
-    set.choice(`${name}.joint`, ['bookmatched', 'slip-matched', 'one-piece', 'three-piece', 'four-piece'], `How the ${name} is put together from its halves.`),
+    set.choice(
+      `${name}.joint`,
+      ['bookmatched', 'slip-matched', 'one-piece', 'three-piece', 'four-piece'],
+      `How the ${name} is put together from its halves.`,
+    ),
     plate.quantity(`${name}.thickness`, 'mm', `Finished thickness of the ${name} at its centre.`, {
       also: ['thick', 'centre-thickness', 'center-thickness'],
       ranges: thickness,
     }),
-    plate.quantity(`${name}.edge-thickness`, 'mm', `Finished thickness of the ${name} at the edge of the lower bout, where it is graduated.`, {
-      also: ['perimeter-thickness', 'rim-thickness'],
-      ranges: [range('mm', 1.5, 2.4, 3.3, 'common practice: 0 to 0.8 mm less than the centre')],
-    }),
+    plate.quantity(
+      `${name}.edge-thickness`,
+      'mm',
+      `Finished thickness of the ${name} at the edge of the lower bout, where it is graduated.`,
+      {
+        also: ['perimeter-thickness', 'rim-thickness'],
+        ranges: [range('mm', 1.5, 2.4, 3.3, 'common practice: 0 to 0.8 mm less than the centre')],
+      },
+    ),
     plate.quantity(`${name}.edge-width`, 'mm', `How far in from the edge the ${name} is thinned.`, {
       also: ['taper-width'],
       ranges: [range('mm', 15, 45, 120, 'from memory')],
@@ -39,6 +48,9 @@ function platePropertiesOf(
       also: ['maximum-mass', 'max-mass'],
       ranges: masses,
     }),
+    plate.name(`${name}.rig`, 'rig', `The rig in which the bare ${name}’s sag is reckoned or was read.`, {
+      class: 'record',
+    }),
     plate.quantity(`${name}.grain-angle`, 'deg', `Angle between the ${name}’s grain and the centre line.`, {
       freeze: SET_FREEZE,
       ranges: [range('deg', -3, 0, 3, 'common practice')],
@@ -49,11 +61,16 @@ function platePropertiesOf(
       also: ['weight'],
       ranges: masses,
     }),
-    plate.quantity(`${name}.thickness-spread`, 'mm', `Difference between the thickest and the thinnest place where the ${name} was meant to be even.`, {
-      where: ['build'],
-      class: 'record',
-      ranges: [range('mm', 0, 0.05, 0.15, 'common practice', { note: 'uncommanded spread across plate' })],
-    }),
+    plate.quantity(
+      `${name}.thickness-spread`,
+      'mm',
+      `Difference between the thickest and the thinnest place where the ${name} was meant to be even.`,
+      {
+        where: ['build'],
+        class: 'record',
+        ranges: [range('mm', 0, 0.05, 0.15, 'common practice', { note: 'uncommanded spread across plate' })],
+      },
+    ),
     plate.quantity(`${name}.dome-height`, 'mm', `Rise of the ${name}’s dome across the lower bout, by straightedge.`, {
       where: ['build'],
       class: 'record',
@@ -81,10 +98,28 @@ export const PLATE_PROPERTIES: readonly Property[] = [
 ];
 
 export const PLATE_PARTS: readonly Part[] = [
-  part('top', 'The plate that the bridge drives.', ['soundboard', 'face', 'front', 'table', 'decke', 'tapa', 'sound-board']),
+  part('top', 'The plate that the bridge drives.', [
+    'soundboard',
+    'face',
+    'front',
+    'table',
+    'decke',
+    'tapa',
+    'sound-board',
+  ]),
   part('top.map', 'Thicknesses of the top at named points.', ['thickness-map', 'points']),
-  part('top.map.*', 'One point of the top’s thickness map.', [], ['centre', 'bridge', 'edge-bass', 'edge-treble', 'tail', 'upper-bout']),
+  part(
+    'top.map.*',
+    'One point of the top’s thickness map.',
+    [],
+    ['centre', 'bridge', 'edge-bass', 'edge-treble', 'tail', 'upper-bout'],
+  ),
   part('back', 'The plate opposite the top.', ['back-plate', 'boden', 'fondo', 'fond']),
   part('back.map', 'Thicknesses of the back at named points.', ['thickness-map', 'points']),
-  part('back.map.*', 'One point of the back’s thickness map.', [], ['centre', 'edge-bass', 'edge-treble', 'tail', 'upper-bout']),
+  part(
+    'back.map.*',
+    'One point of the back’s thickness map.',
+    [],
+    ['centre', 'edge-bass', 'edge-treble', 'tail', 'upper-bout'],
+  ),
 ];
