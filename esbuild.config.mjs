@@ -1,0 +1,109 @@
+// node esbuild.config.mjs [--minify]        bundles into dist/ and reports their sizes
+// node esbuild.config.mjs run FILE [ARG…]   bundles one script into .cache/ and runs it with this Node
+import { build } from 'esbuild';
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
+
+/** Langium groups with `Object.groupBy`, which Node 20 and the editors built on it lack. */
+const GROUP_BY =
+  'Object.groupBy??=(items,keyOf)=>{const groups=Object.create(null);let i=0;' +
+  'for(const item of items)(groups[keyOf(item,i++)]??=[]).push(item);return groups};';
+
+/** A module written in CommonJS may ask for Node's own parts by `require`, which an ES module does not have. */
+const REQUIRE = "import{createRequire as createRequire_}from'node:module';const require=createRequire_(import.meta.url);";
+
+const BUNDLES = [
+  { entry: 'extension/extension.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
+  { entry: 'language/server/main-node.ts', file: 'dist/server.cjs', limit: 1_200_000, options: {} },
+  { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
+];
+
+/** The species library and other texts travel inside the bundle: `import text from './species.bookmatch'`. */
+const TEXTS = {
+  name: 'texts',
+  setup(context) {
+    context.onResolve({ filter: /\?raw$/ }, ({ path, resolveDir }) => ({
+      path: resolve(resolveDir, path.replace(/\?raw$/, '')),
+      namespace: 'text',
+    }));
+    context.onLoad({ filter: /./, namespace: 'text' }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8'),
+      loader: 'text',
+      watchFiles: [path],
+    }));
+  },
+};
+
+function options(file) {
+  const isModule = file.endsWith('.mjs');
+  const shebang = file.endsWith('bookmatch.mjs') ? '#!/usr/bin/env node\n' : '';
+  return {
+    bundle: true,
+    platform: 'node',
+    // The oldest Node that runs it: an editor's own, or the one of a maker at the command line.
+    target: 'node20',
+    format: isModule ? 'esm' : 'cjs',
+    // Packages offer both forms; the ES one can be trimmed to what is used.
+    mainFields: ['module', 'main'],
+    conditions: ['node', 'import'],
+    outfile: file,
+    banner: { js: shebang + (isModule ? REQUIRE : '') + GROUP_BY },
+    loader: { '.bookmatch': 'text' },
+    plugins: [TEXTS],
+    logLevel: 'warning',
+    legalComments: 'none',
+    metafile: true,
+  };
+}
+
+async function bundleAll({ minify, complete }) {
+  let tooLarge = false;
+  for (const { entry, file, limit, options: own } of BUNDLES) {
+    if (!existsSync(entry)) {
+      if (complete) throw new Error(`${entry} is missing; the package cannot be made without it.`);
+      rmSync(file, { force: true });
+      console.log(`  ${file.padEnd(20)} skipped: ${entry} is not written yet`);
+      continue;
+    }
+    const result = await build({ ...options(file), ...own, entryPoints: [entry], minify, sourcemap: !minify });
+    const bytes = result.metafile.outputs[file].bytes;
+    const over = minify && bytes > limit;
+    tooLarge ||= over;
+    const note = minify ? ` of at most ${kilobytes(limit)}${over ? ': too large' : ''}` : ' (not minified)';
+    console.log(`  ${file.padEnd(20)} ${kilobytes(bytes).padStart(8)}${note}`);
+    if (process.argv.includes('--largest')) largest(result.metafile.outputs[file]);
+  }
+  if (tooLarge) throw new Error('A bundle is over its limit; see which parts are largest with --largest.');
+}
+
+function largest(output) {
+  const byPackage = new Map();
+  for (const [input, { bytesInOutput }] of Object.entries(output.inputs)) {
+    const name = /node_modules\/((?:@[^/]+\/)?[^/]+)(?!.*node_modules)/.exec(input)?.[1] ?? dirname(input);
+    byPackage.set(name, (byPackage.get(name) ?? 0) + bytesInOutput);
+  }
+  const rows = [...byPackage].sort((a, b) => b[1] - a[1]).slice(0, 12);
+  for (const [name, bytes] of rows) console.log(`    ${name.padEnd(36)} ${kilobytes(bytes).padStart(8)}`);
+}
+
+const kilobytes = (bytes) => `${(bytes / 1000).toFixed(0)} kB`;
+
+/** Packages stay outside; only our own files are bundled, so this takes a fraction of a second. */
+async function runScript(file, args) {
+  const out = join('.cache/run', `${basename(dirname(file))}-${basename(file, '.ts')}.mjs`);
+  await build({ ...options(out), entryPoints: [file], packages: 'external', sourcemap: 'inline', banner: { js: '' } });
+  const node = spawnSync(process.execPath, ['--enable-source-maps', out, ...args], { stdio: 'inherit' });
+  return node.status ?? 1;
+}
+
+try {
+  const [mode, file, ...args] = process.argv.slice(2);
+  if (mode === 'run') process.exit(await runScript(file, args));
+  const minify = process.argv.includes('--minify');
+  await bundleAll({ minify, complete: minify });
+} catch (error) {
+  // esbuild has already said where; anything else is said here.
+  if (!error.errors) console.error(error.message);
+  process.exit(1);
+}

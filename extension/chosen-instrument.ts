@@ -1,0 +1,15 @@
+import { l10n, window } from 'vscode';
+import type { InstrumentEntry } from '../language/server/protocol.js';
+import type { Instruments } from './instruments.js';
+import { pickInstrument } from './pick-instrument.js';
+
+/** The instrument a command is about: the one named, else the one at the cursor, else whichever the maker picks. */
+export async function chosenInstrument(instruments: Instruments, name: unknown): Promise<InstrumentEntry | undefined> {
+  if (typeof name !== 'string') {
+    const here = await instruments.atCursor(window.activeTextEditor);
+    return here ?? pickInstrument(await instruments.all(), l10n.t('Which instrument?'));
+  }
+  const named = await instruments.named(name);
+  if (!named) void window.showInformationMessage(l10n.t('There is no {0} in the open folders.', name));
+  return named;
+}

@@ -1,0 +1,26 @@
+import type { ExtensionContext } from 'vscode';
+import { registerCompareRecipes } from './commands/compare-recipes.js';
+import { registerCompareWithParent } from './commands/compare-with-parent.js';
+import { registerShowResolved } from './commands/show-resolved.js';
+import { Instruments } from './instruments.js';
+import { languageClient } from './language-client.js';
+import { LibraryTexts } from './library-texts.js';
+import { ResolvedTexts } from './resolved-texts.js';
+import { showServerState } from './server-state.js';
+
+/** Called by VS Code when a folder holds recipes or one is opened. The server starts beside; nothing here waits for it. */
+export function activate(context: ExtensionContext): void {
+  const client = languageClient(context);
+  const instruments = new Instruments(client);
+  context.subscriptions.push(
+    client,
+    showServerState(client),
+    new ResolvedTexts(client),
+    new LibraryTexts(client),
+    registerCompareRecipes(instruments),
+    registerCompareWithParent(instruments),
+    registerShowResolved(instruments),
+  );
+  // A failed start is shown by the state item and in the output channel.
+  client.start().catch(() => undefined);
+}

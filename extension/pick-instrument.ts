@@ -1,0 +1,31 @@
+import { type QuickPickItem, l10n, window } from 'vscode';
+import type { InstrumentEntry } from '../language/server/protocol.js';
+
+interface Choice extends QuickPickItem {
+  readonly entry: InstrumentEntry;
+}
+
+/** Ask for one of `entries`, `first` at the top. `undefined` when the list is closed without a choice or is empty. */
+export async function pickInstrument(
+  entries: readonly InstrumentEntry[],
+  question: string,
+  first?: InstrumentEntry,
+): Promise<InstrumentEntry | undefined> {
+  if (entries.length === 0) {
+    void window.showInformationMessage(l10n.t('There is no recipe to choose from in the open folders.'));
+    return undefined;
+  }
+  const others = entries.filter((entry) => entry !== first);
+  const choices = (first ? [first, ...others] : others).map(choice);
+  return (await window.showQuickPick(choices, { placeHolder: question, matchOnDescription: true }))?.entry;
+}
+
+function choice(entry: InstrumentEntry): Choice {
+  return { label: entry.name, description: describe(entry), entry };
+}
+
+function describe({ kind, parent }: InstrumentEntry): string {
+  if (kind === 'model') return l10n.t('model');
+  if (kind === 'build') return parent ? l10n.t('build of {0}', parent) : l10n.t('build');
+  return parent ? l10n.t('recipe from {0}', parent) : l10n.t('recipe');
+}

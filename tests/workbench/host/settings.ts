@@ -1,0 +1,20 @@
+/** User settings that keep the workbench quiet: no tips, no news, no assistants, nothing that calls out. */
+export const QUIET_SETTINGS: Readonly<Record<string, unknown>> = {
+  'chat.disableAIFeatures': true,
+  'editor.hover.delay': 200,
+  'editor.minimap.enabled': false,
+  'extensions.autoCheckUpdates': false,
+  'extensions.autoUpdate': false,
+  'extensions.ignoreRecommendations': true,
+  'files.autoSave': 'off',
+  'git.enabled': false,
+  'security.workspace.trust.enabled': false,
+  'telemetry.telemetryLevel': 'off',
+  'update.mode': 'none',
+  'workbench.enableExperiments': false,
+  'workbench.secondarySideBar.defaultVisibility': 'hidden',
+  'workbench.settings.enableNaturalLanguageSearch': false,
+  'workbench.startupEditor': 'none',
+  'workbench.tips.enabled': false,
+  'workbench.welcomePage.walkthroughs.openOnInstall': false,
+};
