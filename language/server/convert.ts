@@ -1,0 +1,112 @@
+/** From the language's own plain data to the protocol's, and nothing else. */
+import {
+  type CodeAction,
+  CodeActionKind,
+  type Diagnostic,
+  DiagnosticSeverity,
+  DiagnosticTag,
+  type Location as ProtocolLocation,
+  SymbolKind,
+  type TextEdit,
+  type WorkspaceEdit,
+} from 'vscode-languageserver-types';
+import type { Edit, Finding, Fix, Place, Severity } from '../checks/finding.js';
+import { type Desk, type Location, shifted } from '../editing/desk.js';
+import type { Symbol } from '../editing/symbols.js';
+
+/** Where a place stands now; undefined once its definition has left the shelf. */
+export function toLocation(desk: Desk, place: Place): Location | undefined {
+  if ('uri' in place) return { uri: place.uri, range: place.span };
+  const now = desk.shelf.placement(place.definition);
+  return now && { uri: now.uri, range: shifted(place.span, now.line) };
+}
+
+const SEVERITY: Readonly<Record<Severity, DiagnosticSeverity>> = {
+  error: DiagnosticSeverity.Error,
+  warning: DiagnosticSeverity.Warning,
+  information: DiagnosticSeverity.Information,
+  hint: DiagnosticSeverity.Hint,
+};
+
+export function toDiagnostic(desk: Desk, finding: Finding): Diagnostic | undefined {
+  const location = toLocation(desk, finding.place);
+  if (!location) return undefined;
+  const related = finding.related.flatMap(({ place, message }) => {
+    const where = toLocation(desk, place);
+    return where ? [{ location: where, message }] : [];
+  });
+  return {
+    range: location.range,
+    severity: SEVERITY[finding.severity],
+    code: finding.code,
+    source: 'bookmatch',
+    message: finding.message,
+    ...(related.length > 0 ? { relatedInformation: related } : {}),
+    ...(finding.tag === 'unnecessary' ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+  };
+}
+
+/** Edits with the version of the text they were made for, so that an editor can refuse them when it has moved on. */
+export function toWorkspaceEdit(
+  edits: readonly (Location & { readonly text: string })[],
+  versionOf: (uri: string) => number | null,
+): WorkspaceEdit {
+  const byFile = new Map<string, TextEdit[]>();
+  for (const { uri, range, text } of edits) {
+    const list = byFile.get(uri);
+    if (list) list.push({ range, newText: text });
+    else byFile.set(uri, [{ range, newText: text }]);
+  }
+  const documentChanges = [...byFile].map(([uri, list]) => ({
+    textDocument: { uri, version: versionOf(uri) },
+    edits: list,
+  }));
+  return { documentChanges };
+}
+
+/** The edits of a fix at the places where they stand now. */
+export function placed(desk: Desk, edits: readonly Edit[]): readonly (Location & { readonly text: string })[] {
+  return edits.flatMap(({ place, text }) => {
+    const location = toLocation(desk, place);
+    return location ? [{ ...location, text }] : [];
+  });
+}
+
+export function toCodeAction(
+  desk: Desk,
+  fix: Fix,
+  diagnostics: Diagnostic[],
+  versionOf: (uri: string) => number | null,
+): CodeAction {
+  return {
+    title: fix.title,
+    kind: CodeActionKind.QuickFix,
+    diagnostics,
+    edit: toWorkspaceEdit(placed(desk, fix.edits), versionOf),
+    ...(fix.preferred ? { isPreferred: true } : {}),
+  };
+}
+
+const SYMBOL_KINDS: Readonly<Record<Symbol['kind'], SymbolKind>> = {
+  shop: SymbolKind.Namespace,
+  species: SymbolKind.Constant,
+  wood: SymbolKind.Constant,
+  model: SymbolKind.Class,
+  recipe: SymbolKind.Class,
+  build: SymbolKind.Object,
+  rig: SymbolKind.Struct,
+  strings: SymbolKind.Array,
+  appointments: SymbolKind.Package,
+  order: SymbolKind.Event,
+  part: SymbolKind.Module,
+  property: SymbolKind.Property,
+  statement: SymbolKind.Object,
+};
+
+export function symbolKind(kind: Symbol['kind']): SymbolKind {
+  return SYMBOL_KINDS[kind];
+}
+
+export function toProtocolLocation({ uri, range }: Location): ProtocolLocation {
+  return { uri, range };
+}

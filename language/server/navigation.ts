@@ -1,0 +1,118 @@
+/** Requests that take a maker from one place to another. */
+import { ResponseError, type TypeHierarchyItem } from 'vscode-languageserver';
+import type { DocumentSymbol, SelectionRange } from 'vscode-languageserver-types';
+import { type Desk, locationOf } from '../editing/desk.js';
+import { ancestorsOf, changesOfPathAt, descendantsOf, lineageItemAt } from '../editing/lineage-tree.js';
+import { definitionAt, referencesAt, rename, renameRange } from '../editing/references.js';
+import {
+  documentSymbols,
+  foldingRanges,
+  highlights,
+  selectionRanges,
+  type Symbol,
+  workspaceSymbols,
+} from '../editing/symbols.js';
+import type { Definition, Span } from '../recipes/facts.js';
+import { symbolKind, toProtocolLocation, toWorkspaceEdit } from './convert.js';
+import type { Serving } from './serve.js';
+
+/** The code of a request that was understood and cannot be done (LSP 3.17, RequestFailed). */
+const REQUEST_FAILED = -32803;
+
+export function serveNavigation({ connection, session, versionOf }: Serving): void {
+  const { desk } = session;
+
+  connection.onDefinition(({ textDocument, position }) =>
+    definitionAt(desk, textDocument.uri, position).map(toProtocolLocation),
+  );
+  connection.onImplementation(({ textDocument, position }) =>
+    changesOfPathAt(desk, textDocument.uri, position).map(toProtocolLocation),
+  );
+  connection.onReferences(({ textDocument, position, context }) =>
+    referencesAt(desk, textDocument.uri, position, { declaration: context.includeDeclaration }).map(toProtocolLocation),
+  );
+
+  connection.onPrepareRename(({ textDocument, position }) => {
+    const range = renameRange(desk, textDocument.uri, position);
+    return typeof range === 'string' ? new ResponseError(REQUEST_FAILED, range) : range.range;
+  });
+  connection.onRenameRequest(({ textDocument, position, newName }) => {
+    const places = rename(desk, textDocument.uri, position, newName);
+    if (typeof places === 'string') return new ResponseError(REQUEST_FAILED, places);
+    return toWorkspaceEdit(
+      places.map((place) => ({ ...place, text: newName })),
+      versionOf,
+    );
+  });
+
+  connection.onDocumentSymbol(({ textDocument }) => documentSymbols(desk, textDocument.uri).map(toDocumentSymbol));
+  connection.onWorkspaceSymbol(({ query }) =>
+    workspaceSymbols(desk, query).map(({ uri, range, definition }) => ({
+      name: definition.name.text,
+      kind: symbolKind(definition.kind),
+      location: { uri, range },
+      containerName: definition.relation?.target.text ?? definition.kind,
+    })),
+  );
+  connection.onDocumentHighlight(({ textDocument, position }) =>
+    highlights(desk, textDocument.uri, position).map((range) => ({ range })),
+  );
+  connection.onFoldingRanges(({ textDocument }) =>
+    foldingRanges(desk, textDocument.uri).map(({ start, end }) => ({ startLine: start.line, endLine: end.line - 1 })),
+  );
+  connection.onSelectionRanges(({ textDocument, positions }) =>
+    positions.map((position) => nested(selectionRanges(desk, textDocument.uri, position), position)),
+  );
+
+  const { typeHierarchy } = connection.languages;
+  typeHierarchy.onPrepare(({ textDocument, position }) => {
+    const definition = lineageItemAt(desk, textDocument.uri, position);
+    return definition ? itemsFor(desk, [definition]) : null;
+  });
+  typeHierarchy.onSupertypes(({ item }) => relatives(desk, item, ancestorsOf));
+  typeHierarchy.onSubtypes(({ item }) => relatives(desk, item, descendantsOf));
+}
+
+function toDocumentSymbol(symbol: Symbol): DocumentSymbol {
+  return {
+    name: symbol.name,
+    detail: symbol.detail,
+    kind: symbolKind(symbol.kind),
+    range: symbol.range,
+    selectionRange: symbol.selection,
+    children: symbol.children.map(toDocumentSymbol),
+  };
+}
+
+function nested(spans: readonly Span[], position: Span['start']): SelectionRange {
+  let outer: SelectionRange | undefined;
+  for (const range of [...spans].reverse()) outer = outer ? { range, parent: outer } : { range };
+  return outer ?? { range: { start: position, end: position } };
+}
+
+function relatives(
+  desk: Desk,
+  item: TypeHierarchyItem,
+  find: (desk: Desk, definition: Definition) => readonly Definition[],
+): TypeHierarchyItem[] {
+  const definition = lineageItemAt(desk, item.uri, item.selectionRange.start);
+  return definition ? itemsFor(desk, find(desk, definition)) : [];
+}
+
+function itemsFor(desk: Desk, definitions: readonly Definition[]): TypeHierarchyItem[] {
+  return definitions.flatMap((definition) => {
+    const whole = locationOf(desk, definition, definition.span);
+    const name = locationOf(desk, definition, definition.name.span);
+    if (!whole || !name) return [];
+    return [
+      {
+        name: definition.name.text,
+        detail: definition.kind,
+        kind: symbolKind(definition.kind),
+        uri: whole.uri,
+        range: whole.range,
+        selectionRange: name.range,
+      },
+    ];
+  });
+}

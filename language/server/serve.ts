@@ -1,0 +1,117 @@
+/**
+ * The server: which request is answered by what. The Node and the browser process differ only in the connection and
+ * in how they read files.
+ */
+import {
+  CodeActionKind,
+  type Connection,
+  DidChangeWatchedFilesNotification,
+  type InitializeParams,
+  type InitializeResult,
+  type TextDocumentChangeEvent,
+  TextDocumentSyncKind,
+  TextDocuments,
+} from 'vscode-languageserver';
+import { TextDocument } from 'vscode-languageserver-textdocument';
+import { serveHelpWhileTyping } from './help-while-typing.js';
+import type { FolderReader } from './folder.js';
+import { serveInstruments } from './instruments.js';
+import { serveInsight } from './insight.js';
+import { serveNavigation } from './navigation.js';
+import { InstrumentsChanged } from './protocol.js';
+import { Publisher } from './publisher.js';
+import { Session } from './session.js';
+import { SEMANTIC_TOKENS_LEGEND } from './tokens-legend.js';
+
+/** What a group of handlers works with. */
+export interface Serving {
+  readonly connection: Connection;
+  readonly session: Session;
+  /** The version of a text open in the editor; null for one that is not. */
+  readonly versionOf: (uri: string) => number | null;
+}
+
+export function serve(connection: Connection, folder: FolderReader): void {
+  const documents = new TextDocuments(TextDocument);
+  const session = new Session(folder);
+  const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
+  const serving: Serving = { connection, session, versionOf };
+  const publisher = new Publisher(session, {
+    send: (publication) => void connection.sendDiagnostics(publication),
+    versionOf,
+    later: (work) => void setTimeout(work, 0),
+    done: () => void connection.sendNotification(InstrumentsChanged),
+  });
+  let folders: readonly string[] = [];
+  let watches = false;
+
+  connection.onInitialize((params) => {
+    folders = foldersOf(params);
+    watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
+    return CAPABILITIES;
+  });
+
+  connection.onInitialized(async () => {
+    if (watches) {
+      const watchers = [{ globPattern: '**/*.bookmatch' }];
+      await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
+    }
+    await session.load(folders);
+    publisher.refresh();
+  });
+
+  const typed = ({ document }: TextDocumentChangeEvent<TextDocument>) => {
+    session.type(document.uri, document.getText());
+    publisher.refresh();
+  };
+  documents.onDidChangeContent(typed);
+  documents.onDidClose(async ({ document }) => {
+    await session.close(document.uri);
+    publisher.refresh();
+  });
+  connection.onDidChangeWatchedFiles(async ({ changes }) => {
+    await Promise.all(changes.map(({ uri }) => session.changedOnDisk(uri)));
+    publisher.refresh();
+  });
+
+  serveNavigation(serving);
+  serveInsight(serving);
+  serveHelpWhileTyping(serving);
+  serveInstruments(serving);
+
+  documents.listen(connection);
+  connection.listen();
+}
+
+const CAPABILITIES: InitializeResult = {
+  serverInfo: { name: 'bookmatch' },
+  capabilities: {
+    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental },
+    hoverProvider: true,
+    definitionProvider: true,
+    implementationProvider: true,
+    referencesProvider: true,
+    renameProvider: { prepareProvider: true },
+    documentHighlightProvider: true,
+    documentSymbolProvider: true,
+    workspaceSymbolProvider: true,
+    foldingRangeProvider: true,
+    selectionRangeProvider: true,
+    typeHierarchyProvider: true,
+    documentLinkProvider: { resolveProvider: false },
+    inlayHintProvider: { resolveProvider: false },
+    codeLensProvider: { resolveProvider: false },
+    completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, CodeActionKind.RefactorExtract],
+      resolveProvider: false,
+    },
+    documentFormattingProvider: true,
+    semanticTokensProvider: { legend: SEMANTIC_TOKENS_LEGEND, full: true, range: false },
+    workspace: { workspaceFolders: { supported: true } },
+  },
+};
+
+function foldersOf(params: InitializeParams): readonly string[] {
+  return params.workspaceFolders?.map((each) => each.uri) ?? [];
+}

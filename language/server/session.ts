@@ -1,0 +1,73 @@
+/**
+ * One editor's session: the texts of the folder, those being typed before those on disk, read onto the shelf as they
+ * change. It knows no protocol, so that a test can drive it with strings.
+ *
+ * Invariants
+ * - The shelf always holds the newest text of every file: what is open in the editor, or else what is on disk.
+ * - A file closed without saving goes back to what is on disk.
+ */
+import type { Finding } from '../checks/finding.js';
+import type { Desk } from '../editing/desk.js';
+import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
+import { readFile } from '../recipes/reader.js';
+import type { FolderReader } from './folder.js';
+
+export class Session {
+  readonly desk: Desk;
+  private readonly workshop: OpenWorkshop = openWorkshop();
+  /** Texts open in the editor. */
+  private readonly typed = new Map<string, string>();
+  /** Texts as last read from disk. */
+  private readonly stored = new Map<string, string>();
+
+  constructor(private readonly folder: FolderReader) {
+    const { shelf, workshop, checks } = this.workshop;
+    this.desk = { shelf, workshop, checks, text: (uri) => this.typed.get(uri) ?? this.stored.get(uri) };
+  }
+
+  /** Reads every recipe file of the folders. */
+  async load(folders: readonly string[]): Promise<void> {
+    const uris = await this.folder.list(folders);
+    const texts = await Promise.all(uris.map(async (uri) => [uri, await this.folder.read(uri)] as const));
+    for (const [uri, text] of texts) if (text !== undefined) this.stored.set(uri, text);
+    const fresh = texts.flatMap(([uri, text]) => (text === undefined || this.typed.has(uri) ? [] : [{ uri, text }]));
+    this.workshop.shelf.put(...fresh.map(({ uri, text }) => readFile(uri, text, this.workshop.parser)));
+  }
+
+  /** A text as it stands in the editor, opened or changed. */
+  type(uri: string, text: string): void {
+    if (this.typed.get(uri) === text) return;
+    this.typed.set(uri, text);
+    this.put(uri, text);
+  }
+
+  /** The editor let go of a file: what is on disk counts again. */
+  async close(uri: string): Promise<void> {
+    this.typed.delete(uri);
+    await this.changedOnDisk(uri);
+  }
+
+  /** A file was created, changed or deleted outside the editor. */
+  async changedOnDisk(uri: string): Promise<void> {
+    const text = await this.folder.read(uri);
+    if (text === undefined) this.stored.delete(uri);
+    else this.stored.set(uri, text);
+    if (this.typed.has(uri)) return;
+    if (text === undefined) this.workshop.shelf.remove(uri);
+    else this.put(uri, text);
+  }
+
+  /** Every file there is, the ones being typed in first. */
+  uris(): readonly string[] {
+    const all = this.desk.shelf.uris();
+    return [...all.filter((uri) => this.typed.has(uri)), ...all.filter((uri) => !this.typed.has(uri))];
+  }
+
+  findings(uri: string): readonly Finding[] {
+    return this.desk.checks.file(uri);
+  }
+
+  private put(uri: string, text: string): void {
+    this.workshop.shelf.put(readFile(uri, text, this.workshop.parser));
+  }
+}
