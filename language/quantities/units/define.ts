@@ -54,7 +54,7 @@ export const SOURCE = {
   accepted: 'BIPM, The International System of Units (SI), 9th edition, 2019: units accepted with the SI (from memory)',
   nist: 'NIST Special Publication 811 (2008), Appendix B (as quoted in a public transcription)',
   derived: 'Computed from the exact inch, pound and pound-force of NIST Special Publication 811 (2008), Appendix B',
-  ucum: 'UCUM, The Unified Code for Units of Measure (from memory)',
+  ucum: 'UCUM, The Unified Code for Units of Measure: table of units (ucum-essence)',
   practice: 'Common practice',
 } as const;
 
