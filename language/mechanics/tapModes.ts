@@ -1,0 +1,110 @@
+/**
+ * The three taps of a free half-plate from more of its modes, for when one of the three is missing from a record or stands
+ * doubtful. Frequencies in Hz.
+ */
+import { solveDense } from './denseSolve.js';
+import { MechanicsError, positive } from './error.js';
+import { SECOND_TO_FIRST_BENDING } from './freeBeam.js';
+
+/**
+ * First digit: nodal lines running along the grain; second: nodal lines running across it. `11` twist, `02` first bending along
+ * the grain, `20` first bending across it.
+ */
+export type TapMode = '11' | '02' | '20' | '12' | '21' | '03' | '13' | '22';
+
+export type TapPeaks = Readonly<Partial<Record<TapMode, number>>>;
+
+export interface FittedTaps {
+  readonly along: number;
+  readonly across: number;
+  readonly twist: number;
+  /** Root mean square of the misfits, each over its own uncertainty; above 2 the peaks disagree with one another. */
+  readonly misfit: number;
+}
+
+/**
+ * Taps that fit all the given peaks best, through
+ * f₁₂² = f₀₂² + 4.06 f₁₁², f₀₃² = 7.598 f₀₂², f₂₁² = f₂₀² + 3.84 f₁₁², f₂₁² + f₀₃² = 7.598 f₀₂² + f₂₀² + 4.07 f₁₁² (Poisson coupling drives
+ * f₂₁ and f₀₃ apart but keeps their sum), f₁₃² = 7.598 f₀₂² + 8.8 f₁₁², f₂₂² = f₀₂² + f₂₀² + 16.25 f₁₁².
+ *
+ * The form follows Rayleigh's method with free-beam shapes (G.B. Warburton, Proc. I.Mech.E. 168, 1954, from memory); the numbers are
+ * medians over twenty finite-element plates of guitar spruce, 570 × 210 mm (D.G. Badiane et al., as in `wood.ts`), and
+ * each relation counts by its scatter there. For half-plates of such proportions only. Throws when the peaks do not determine all
+ * three taps, or lead to an impossible one.
+ */
+export function tapsFromModes(peaks: TapPeaks): FittedTaps {
+  const equations = list(peaks);
+  const normal = [0, 1, 2].map((i) =>
+    [0, 1, 2].map((j) => equations.reduce((sum, { terms, weight }) => sum + weight ** 2 * terms[i]! * terms[j]!, 0)),
+  );
+  const right = [0, 1, 2].map((i) => equations.reduce((sum, { terms, weight }) => sum + weight ** 2 * terms[i]!, 0));
+  if (normal.some((row, i) => row[i]! <= 0)) throw tooFew();
+  const squares = solveDense(normal, right);
+  if (squares.some((square) => !(square > 0))) {
+    throw new MechanicsError(
+      'tap frequencies',
+      'These peaks do not belong to one free plate: check which mode is which.',
+    );
+  }
+  const errors = equations.map(
+    ({ terms, weight }) => weight * (terms.reduce((sum, term, i) => sum + term * squares[i]!, 0) - 1),
+  );
+  const [along, across, twist] = squares.map(Math.sqrt) as [number, number, number];
+  return { along, across, twist, misfit: Math.hypot(...errors) / Math.sqrt(errors.length) };
+}
+
+/** f₀₂ from f₀₃: a second reading of the along-grain tap, less troubled by supports. */
+export function alongFromSecondBending(frequency: number): number {
+  return positive('tap frequency', frequency) / SECOND_TO_FIRST_BENDING;
+}
+
+/** f₀₂ from f₁₂ and f₁₁: a third one. Throws when the two cannot belong together. */
+export function alongFromMixedMode(mixed: number, twist: number): number {
+  const square =
+    positive('tap frequency', mixed) ** 2 - RELATIONS['12'].terms[2] * positive('twist frequency', twist) ** 2;
+  if (square <= 0) throw new MechanicsError('tap frequencies', 'These two peaks do not belong to one free plate.');
+  return Math.sqrt(square);
+}
+
+type Terms = readonly [along: number, across: number, twist: number];
+
+const SECOND = SECOND_TO_FIRST_BENDING ** 2;
+
+/** Coefficients of f₀₂², f₂₀², f₁₁² and the relative scatter of the square over the twenty plates. */
+export const RELATIONS: Readonly<Record<TapMode | 'sum', { readonly terms: Terms; readonly scatter: number }>> = {
+  '02': { terms: [1, 0, 0], scatter: 0 },
+  '20': { terms: [0, 1, 0], scatter: 0 },
+  '11': { terms: [0, 0, 1], scatter: 0 },
+  '12': { terms: [1, 0, 4.06], scatter: 0.009 },
+  '03': { terms: [SECOND, 0, 0], scatter: 0.035 },
+  '21': { terms: [0, 1, 3.84], scatter: 0.039 },
+  '13': { terms: [SECOND, 0, 8.8], scatter: 0.014 },
+  '22': { terms: [1, 1, 16.25], scatter: 0.016 },
+  sum: { terms: [SECOND, 1, 4.07], scatter: 0.01 },
+};
+
+/** 1 % of frequency for shear, rotary inertia and supports; half a hertz for reading the peak. */
+const MODEL = 0.02;
+const READING = 0.5;
+
+function list(peaks: TapPeaks): { terms: number[]; weight: number }[] {
+  const entries = Object.entries(peaks).filter((entry): entry is [TapMode, number] => entry[1] !== undefined);
+  const both = peaks['21'] !== undefined && peaks['03'] !== undefined;
+  const equations = entries
+    .filter(([mode]) => !(both && mode === '21'))
+    .map(([mode, frequency]) => equation(RELATIONS[mode], positive('tap frequency', frequency) ** 2));
+  if (both) equations.push(equation(RELATIONS.sum, peaks['21']! ** 2 + peaks['03']! ** 2));
+  if (equations.length < 3) throw tooFew();
+  return equations;
+}
+
+function equation(relation: { terms: Terms; scatter: number }, square: number): { terms: number[]; weight: number } {
+  return {
+    terms: relation.terms.map((term) => term / square),
+    weight: 1 / Math.hypot(relation.scatter, MODEL, READING / Math.sqrt(square)),
+  };
+}
+
+function tooFew(): MechanicsError {
+  return new MechanicsError('tap frequencies', 'These peaks are too few to tell along, across and twist apart.');
+}
