@@ -1,0 +1,211 @@
+/** What is wrong with a line, in the words of the bench and with an example of how it is written. */
+import { didYouMean } from '../quantities/suggest.js';
+import { DEFINITION_WORDS, type Token, isText, isWord, kindOf } from './token.js';
+
+export interface Explanation {
+  readonly message: string;
+  /** Replacements for the words of `of`, best first. */
+  readonly suggestions: readonly string[];
+  /** The first and last word the suggestions replace; the whole line when absent. */
+  readonly of?: readonly [Token, Token];
+}
+
+/** Explains a run of words that does not read. `end` is the brace or line end after it. */
+export function explain(words: readonly Token[], end: Token | undefined, inHead: boolean): Explanation {
+  if (inHead) return explainHead(words);
+  if (words.length === 0) return say('A block needs a name before its {, as in `top { … }`.');
+  for (const rule of RULES) {
+    const found = rule(words, end);
+    if (found !== undefined) return found;
+  }
+  return say('This line does not read. A line says what it is about, then a colon and a value: `thickness: 2.85 mm`.');
+}
+
+/** Explains a line outside any definition. */
+export function didYouMeanKind(words: readonly Token[]): Explanation {
+  const first = words[0]?.image ?? '';
+  const opensBlock = words.some((token) => kindOf(token) === '{');
+  const near = opensBlock || isWord(words[1]) ? didYouMean(first, [...DEFINITION_WORDS]) : [];
+  if (near.length > 0) {
+    return { message: `\`${short(first)}\` starts no definition: did you mean ${near.join(' or ')}?`, suggestions: near };
+  }
+  return say(
+    'This line belongs to no definition. A file is made of definitions such as `recipe tarn-2 from tarn-1 { … }`.',
+  );
+}
+
+type Rule = (words: readonly Token[], end: Token | undefined) => Explanation | undefined;
+
+const RULES: readonly Rule[] = [
+  function straySign(words) {
+    const stray = words.find((token) => kindOf(token) === 'STRAY');
+    if (stray === undefined) return undefined;
+    const sign = stray.image;
+    if (sign === '=') return { message: 'Write a colon instead of `=`: `thickness: 2.85 mm`.', suggestions: [':'], of: [stray, stray] };
+    if (sign === ';') return { message: 'A line ends without a `;`.', suggestions: [''], of: [stray, stray] };
+    if (sign === '\u2013' || sign === '\u2014') {
+      return { message: `The dash \`${sign}\` means nothing here. A range is written 170..185 Hz.`, suggestions: ['..', '-'], of: [stray, stray] };
+    }
+    if (sign === "'" || sign === '\u2018' || sign === '\u2019') return say('Texts are written in double quotes: "like this".');
+    return say(`The sign \`${printable(sign)}\` means nothing here.`);
+  },
+
+  function colonBeforeBrace(words, end) {
+    const last = words[words.length - 1];
+    if (kindOf(last) !== ':' || kindOf(end) !== '{' || last === undefined) return undefined;
+    const name = words[words.length - 2]?.image ?? 'top';
+    return { message: `A block has no colon: \`${short(name)} { … }\`.`, suggestions: [''], of: [last, last] };
+  },
+
+  function valueMissing(words) {
+    const at = words.findIndex((token, i) => kindOf(token) === ':' && nothingFollows(words, i));
+    const name = words[at - 1];
+    if (at < 1 || name === undefined) return undefined;
+    if (words[at - 2]?.image === 'change') {
+      return say(`After \`${short(name.image)}:\` the old and the new value are expected: \`15 mm -> 14 mm\`.`);
+    }
+    return say(`After \`${short(name.image)}:\` a value such as 15 mm is expected.`);
+  },
+
+  function change(words) {
+    const [first, path, colon] = words;
+    if (first?.image !== 'change' || colon === undefined || kindOf(path) === ':') {
+      return first?.image === 'change' && kindOf(path) !== ':'
+        ? say('A change is written `change top.thickness: 2.85 mm -> 2.7 mm`.')
+        : undefined;
+    }
+    if (kindOf(colon) !== ':') return say(`After \`change ${short(path?.image ?? '')}\` a colon is expected: \`change top.thickness: 2.85 mm -> 2.7 mm\`.`);
+    const arrow = words.find((token) => kindOf(token) === 'ARROW');
+    if (arrow === undefined) return say('A change gives the old and the new value, `15 mm -> 14 mm`, or a step, `by -1 mm`.');
+    if (arrow === words[words.length - 1]) return say('After `->` the new value is expected.');
+    return undefined;
+  },
+
+  function statementWord(words) {
+    for (let i = 0; i < words.length; i++) {
+      const example = EXAMPLES[words[i]!.image];
+      const next = words[i + 1];
+      if (example === undefined || kindOf(next) === ':' || (i > 0 && kindOf(words[i - 1]) === ':')) continue;
+      if (example.takes(next)) {
+        if (i === 0 && words[0]!.image !== 'change' && example.whole) return say(example.message);
+        continue;
+      }
+      return say(example.message);
+    }
+    return undefined;
+  },
+
+  function rangeWithHyphen(words) {
+    for (let i = 0; i + 1 < words.length; i++) {
+      const [low, high] = [words[i]!, words[i + 1]!];
+      if (kindOf(low) !== 'NUMBER' || kindOf(high) !== 'NUMBER' || !high.image.startsWith('-')) continue;
+      const range = `${low.image}..${high.image.slice(1)}`;
+      return { message: `A range is written with two dots: ${range}.`, suggestions: [range], of: [low, high] };
+    }
+    return undefined;
+  },
+
+  function point(words) {
+    return words.some((token) => kindOf(token) === '(' || kindOf(token) === ')')
+      ? say('A point is written (78 mm, -150 mm): the station from the tail, a comma, then the offset from the centre line.')
+      : undefined;
+  },
+
+  function colonMissing(words) {
+    for (let i = 0; i + 1 < words.length; i++) {
+      const [name, value] = [words[i]!, words[i + 1]!];
+      const starts = i === 0 || !isWord(words[i - 1]) && kindOf(words[i - 1]) !== ':';
+      if (!starts || !isWord(name) || !(kindOf(value) === 'NUMBER' || isText(value) || kindOf(value) === 'DATE')) continue;
+      const mended = `${name.image}:`;
+      return { message: `After \`${short(name.image)}\` a colon is expected: \`${short(mended)} ${short(value.image)}\`.`, suggestions: [mended], of: [name, name] };
+    }
+    return undefined;
+  },
+
+  function severalWords(words, end) {
+    for (let i = 0; i + 1 < words.length; i++) {
+      const [first, second] = [words[i]!, words[i + 1]!];
+      if (!isWord(first) || !isWord(second) || /[.]/.test(first.image)) continue;
+      const joined = `${first.image}-${second.image}`;
+      const after = words[i + 2] ?? end;
+      if (kindOf(words[i - 1]) === ':') {
+        return { message: `A name of several words is joined by hyphens: \`${short(joined)}\`. Texts go in double quotes.`, suggestions: [joined, `"${first.image} ${second.image}"`], of: [first, second] };
+      }
+      if (kindOf(after) === ':' || kindOf(after) === '{') {
+        return { message: `A name of several words is joined by hyphens: \`${short(joined)}\`.`, suggestions: [joined], of: [first, second] };
+      }
+      return say(`After \`${short(first.image)}\` a colon or a { is expected.`);
+    }
+    return undefined;
+  },
+
+  function unfinished(words, end) {
+    const [only] = words;
+    if (words.length === 1 && isWord(only) && kindOf(end) !== '{') {
+      return say(`After \`${short(only?.image ?? '')}\` a colon and a value, or a block in { }, is expected.`);
+    }
+    const last = words[words.length - 1];
+    if (kindOf(last) === 'DOTS') return say('After `..` the upper end of the range is expected: 170..185 Hz.');
+    if (kindOf(last) === 'PLUS_MINUS') return say('After `±` the tolerance is expected: 2.85 mm ± 0.05 mm.');
+    if (kindOf(last) === ',') return say('After the comma another value is expected.');
+    return undefined;
+  },
+
+  function startsWithValue(words) {
+    const [first] = words;
+    return kindOf(first) === 'NUMBER' || isText(first) || kindOf(first) === 'DATE'
+      ? say('A line starts with what it is about: `thickness: 2.85 mm`.')
+      : undefined;
+  },
+];
+
+interface Example {
+  takes(next: Token | undefined): boolean;
+  readonly message: string;
+  /** The message fits whatever else is wrong with the statement. */
+  readonly whole?: boolean;
+}
+
+const EXAMPLES: Readonly<Record<string, Example>> = {
+  because: { takes: isText, message: 'After `because` a text in double quotes is expected.' },
+  note: { takes: isText, message: 'After `note` a text in double quotes is expected.' },
+  together: { takes: isText, message: 'After `together` say why in double quotes, then the changes in { }.', whole: true },
+  add: { takes: isWord, message: 'After `add` the part to add is expected: `add bracing.finger-3 { … }`.' },
+  drop: { takes: isWord, message: 'After `drop` the part to leave out is expected: `drop bracing.finger-3`.' },
+  hold: { takes: isWord, message: 'A hold is written `hold top.stiffness.along by top.thickness`.', whole: true },
+  expect: { takes: isWord, message: 'An expectation is written `expect top.mass: below 190 g`.', whole: true },
+  with: { takes: (next) => isWord(next) || kindOf(next) === 'NUMBER', message: 'After `with` the name of a set of appointments is expected.' },
+  allow: { takes: (next) => kindOf(next) === 'NUMBER', message: 'An allowance is written `allow 2 because "…"`.' },
+  accept: { takes: isWord, message: 'An acceptance is written `accept stale-change because "…"`.' },
+  vary: { takes: (next) => next?.image === 'at', message: 'The limit is written `vary at most 1`.', whole: true },
+};
+
+function explainHead(words: readonly Token[]): Explanation {
+  const text = words.find((token) => isText(token));
+  if (text !== undefined) {
+    const name = text.image.replace(/^["\u201C]|["\u201D]$/g, '').trim().replace(/\s+/g, '-');
+    return { message: 'A name is written without quotes, its words joined by hyphens.', suggestions: name === '' ? [] : [name], of: [text, text] };
+  }
+  return say('A definition starts like `recipe tarn-2 from tarn-1 {`.');
+}
+
+/** True when no value can start after the colon at `at`: the line ends, or the next statement begins. */
+function nothingFollows(words: readonly Token[], at: number): boolean {
+  const next = words[at + 1];
+  return next === undefined || (isWord(next) && kindOf(words[at + 2]) === ':');
+}
+
+function say(message: string): Explanation {
+  return { message, suggestions: [] };
+}
+
+function short(text: string): string {
+  return text.length > 40 ? `${text.slice(0, 40)}…` : text;
+}
+
+function printable(sign: string): string {
+  const code = sign.codePointAt(0) ?? 0;
+  return code < 32 || (code >= 0x7f && code < 0xa0) || (code >= 0xd800 && code < 0xe000)
+    ? `U+${code.toString(16).toUpperCase().padStart(4, '0')}`
+    : sign;
+}

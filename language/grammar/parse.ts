@@ -1,0 +1,111 @@
+/**
+ * From text to syntax trees, one for each definition. Only Langium's grammar and parser are used, none of its linking or
+ * document services: names, values and answers live in `recipes/`.
+ */
+import type { Definition } from './generated/ast.js';
+import { significantTokens } from './line-ends.js';
+import { type TextProblem, within } from './problem.js';
+import { repair } from './repair.js';
+import { type CutDefinition, cutIntoDefinitions } from './segments.js';
+import { type ParserServices, createParserServices } from './services.js';
+import type { Token } from './token.js';
+import { settleOpenTexts } from './unclosed-text.js';
+import { unfitText } from './unfit-text.js';
+
+export interface BookmatchParser {
+  /** The definitions of a text and their syntax trees. Never throws, whatever the text. */
+  parse(text: string): ParsedFile;
+  /** The cheap half: where the definitions are. */
+  cut(text: string): CutFile;
+  /** The other half: one definition of a cut file. */
+  read(file: CutFile, definition: CutDefinition): ParsedDefinition;
+}
+
+export interface CutFile {
+  readonly text: string;
+  readonly definitions: readonly CutDefinition[];
+  /** Every word and sign in order, comments included, white space not. */
+  readonly tokens: readonly Token[];
+  /** What is wrong outside the definitions. */
+  readonly problems: readonly TextProblem[];
+}
+
+export interface ParsedDefinition {
+  readonly cut: CutDefinition;
+  readonly ast: Definition;
+  /** What is wrong inside the definition; lines count from the file's first. */
+  readonly problems: readonly TextProblem[];
+}
+
+export interface ParsedFile {
+  readonly definitions: readonly ParsedDefinition[];
+  readonly tokens: readonly Token[];
+  readonly problems: readonly TextProblem[];
+}
+
+/**
+ * Builds a parser from the grammar. This is the expensive part, so make one and keep it. With `selfCheck` the grammar is
+ * checked first, and places where it allows two readings are written to the console; a test does that.
+ */
+export function createParser(options: { readonly selfCheck?: boolean } = {}): BookmatchParser {
+  return new GrammarParser(createParserServices(options.selfCheck ?? false));
+}
+
+class GrammarParser implements BookmatchParser {
+  constructor(private readonly services: ParserServices) {}
+
+  parse(text: string): ParsedFile {
+    const file = this.cut(text);
+    return {
+      definitions: file.definitions.map((definition) => this.read(file, definition)),
+      tokens: file.tokens,
+      problems: file.problems,
+    };
+  }
+
+  cut(text: string): CutFile {
+    const unfit = unfitText(text);
+    if (unfit !== undefined) return { text, definitions: [], tokens: [], problems: [unfit] };
+    const lexed = this.services.tokenize(text);
+    const settled = settleOpenTexts(lexed.tokens, lexed.comments, this.services.types);
+    const cut = cutIntoDefinitions(text, significantTokens(settled.tokens), this.services.types);
+    return { text, tokens: inOrder(settled.tokens, lexed.comments), ...shareOut(cut.definitions, [...settled.problems, ...cut.problems]) };
+  }
+
+  read(file: CutFile, definition: CutDefinition): ParsedDefinition {
+    const { text } = file;
+    const attempt = (tokens: readonly Token[], rule: 'Definition' | 'Body') => this.services.parse(text, tokens, rule);
+    const first = attempt(definition.tokens, 'Definition');
+    if (first.errors.length === 0) return { cut: definition, ast: first.ast, problems: definition.problems };
+    const repaired = repair(definition.tokens, this.services.types, text, (tokens, rule) => attempt(tokens, rule).errors);
+    const second = attempt(repaired.tokens, 'Definition');
+    return { cut: definition, ast: second.ast, problems: [...definition.problems, ...repaired.problems] };
+  }
+}
+
+/** Gives each definition the problems that stand within it. */
+function shareOut(
+  definitions: readonly CutDefinition[],
+  problems: readonly TextProblem[],
+): { definitions: CutDefinition[]; problems: TextProblem[] } {
+  if (problems.length === 0) return { definitions: [...definitions], problems: [] };
+  const left = new Set(problems);
+  const shared = definitions.map((definition) => {
+    const own = problems.filter((problem) => left.has(problem) && within(problem.place, definition.place));
+    for (const problem of own) left.delete(problem);
+    return own.length === 0 ? definition : { ...definition, problems: own };
+  });
+  return { definitions: shared, problems: [...left] };
+}
+
+function inOrder(tokens: readonly Token[], comments: readonly Token[]): Token[] {
+  const merged: Token[] = [];
+  let next = 0;
+  for (const token of tokens) {
+    if (token.tokenType.name === 'EOL') continue;
+    while (next < comments.length && comments[next]!.startOffset < token.startOffset) merged.push(comments[next++]!);
+    merged.push(token);
+  }
+  for (; next < comments.length; next++) merged.push(comments[next]!);
+  return merged;
+}

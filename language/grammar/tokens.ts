@@ -1,0 +1,105 @@
+/**
+ * The tokens of the language. The grammar names them; here they get what a plain pattern cannot say:
+ * - every keyword is also a `PATH`, so that no word is reserved;
+ * - what counts as a unit, a size sign or a number depends on the word before;
+ * - text no rule knows (`STRAY`, an unclosed text or comment) is still a token, so that it costs a line and not the file.
+ */
+import { DefaultTokenBuilder } from 'langium';
+import type { GrammarAST } from 'langium';
+import { type Token, type TokenType, endOffset } from './token.js';
+import { timesLength, unitLength } from './unit-word.js';
+
+export class BookmatchTokenBuilder extends DefaultTokenBuilder {
+  override buildTokens(grammar: GrammarAST.Grammar): TokenType[] {
+    const built = super.buildTokens(grammar);
+    if (!Array.isArray(built)) throw new Error('The tokens of the grammar are expected as one list.');
+    const byName = new Map(built.map((type) => [type.name, type]));
+    const named = (name: string): TokenType => {
+      const type = byName.get(name);
+      if (type === undefined) throw new Error(`The grammar has no token ${name}.`);
+      return type;
+    };
+    const path = Object.assign(named('PATH'), { PATTERN: PATH });
+    const string = named('STRING');
+    const words = built.filter((type) => /^[a-z]+$/.test(type.name));
+    for (const word of words) Object.assign(word, { CATEGORIES: [path], LONGER_ALT: [path] });
+    const signs = built.filter((type) => /^\W$/.test(type.name));
+
+    const openText: TokenType = { name: 'OPEN_TEXT', PATTERN: /["\u201C][^\n\r]*/, CATEGORIES: [string] };
+    const openComment: TokenType = { name: 'OPEN_COMMENT', PATTERN: /\/\*[^\n\r]*/, GROUP: 'hidden' };
+    const stray: TokenType = { name: 'STRAY', PATTERN: /[\uD800-\uDBFF][\uDC00-\uDFFF]|[\u0000-\uFFFF]/, LINE_BREAKS: false };
+    // Each pattern is tried in this order.
+    return [
+      contextual(named('UNIT'), matchUnit),
+      contextual(named('TIMES'), matchTimes),
+      named('SPACE'),
+      named('EOL'),
+      Object.assign(named('LINE_COMMENT'), { GROUP: 'hidden' }),
+      Object.assign(named('BLOCK_COMMENT'), { GROUP: 'hidden' }),
+      openComment,
+      string,
+      openText,
+      named('DATE'),
+      named('PLUS_MINUS'),
+      named('ARROW'),
+      ...words,
+      path,
+      named('DOTS'),
+      contextual(named('NUMBER'), matchNumber, NUMBER_STARTS),
+      ...signs,
+      Object.assign(named('BROKEN'), { PATTERN: NEVER }),
+      stray,
+    ];
+  }
+}
+
+/** Letters as in the names of XML 1.0 (W3C, 5th edition, production 4), without the superscripts and signs. */
+const LETTER = 'A-Za-z_\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2C00-\\u2FEF\\u3001-\\uD7FF\\uF900-\\uFDCF\\uFDF0-\\uFFFD';
+const WORD_CHARACTER = `${LETTER}0-9\\u00B7#\\u266D\\u266F`;
+const WORD = `(?:[${LETTER}]|\\d+-(?=[${LETTER}]))[${WORD_CHARACTER}]*(?:-[${WORD_CHARACTER}]+)*`;
+/** Words joined by dots; a member may be numbered (`strings.6`). */
+const PATH = new RegExp(`${WORD}(?:\\.(?:${WORD}|\\d+(?![${WORD_CHARACTER}])))*`);
+
+/** Pattern of a token that only `repair.ts` makes. */
+const NEVER = /(?!)/;
+
+type Matched = [string] | null;
+type Match = (text: string, offset: number, before: Token[]) => Matched;
+
+function contextual(type: TokenType, match: Match, starts?: readonly string[]): TokenType {
+  return Object.assign(type, {
+    PATTERN: match,
+    LINE_BREAKS: false,
+    ...(starts ? { start_chars_hint: starts } : {}),
+  });
+}
+
+const matchUnit: Match = (text, offset, before) => {
+  const last = before[before.length - 1];
+  if (last === undefined || last.tokenType.name !== 'NUMBER') return null;
+  return taken(text, offset, unitLength(text, offset, endOffset(last)));
+};
+
+const matchTimes: Match = (text, offset, before) => {
+  const last = before[before.length - 1];
+  if (last === undefined || (last.tokenType.name !== 'NUMBER' && last.tokenType.name !== 'UNIT')) return null;
+  return taken(text, offset, timesLength(text, offset, endOffset(last)));
+};
+
+const NUMBER_STARTS = [...'0123456789.+-\u2212\u00BC\u00BD\u00BE\u2153\u2154\u215B\u215C\u215D\u215E'];
+/** `1 3/4`, `1-3/4`, `7/64`, `1½`, `2,85` (to be told off), `1,200.5` (too), `2.85`, `.110`, `1e-3`. */
+const NUMBER =
+  /[+\-\u2212]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?!,?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
+const WHOLE_OR_DECIMAL = /[+\-\u2212]?\d*\.?\d+(?:[eE][+-]?\d+)?/y;
+
+const matchNumber: Match = (text, offset) => {
+  // In `1,2,3` the commas part a list; only a lone comma between figures is taken for a decimal comma.
+  const pattern = text[offset - 1] === ',' ? WHOLE_OR_DECIMAL : NUMBER;
+  pattern.lastIndex = offset;
+  const found = pattern.exec(text);
+  return found ? [found[0]] : null;
+};
+
+function taken(text: string, offset: number, length: number): Matched {
+  return length > 0 ? [text.slice(offset, offset + length)] : null;
+}

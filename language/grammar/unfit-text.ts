@@ -1,0 +1,19 @@
+/** Text that is not worth reading as a recipe: far too long, or not text at all. */
+import type { TextProblem } from './problem.js';
+
+const LONGEST = 5_000_000;
+
+/** The one problem of such a text, or undefined for any other. */
+export function unfitText(text: string): TextProblem | undefined {
+  if (text.length > LONGEST) {
+    const millions = (text.length / 1e6).toFixed(1);
+    return problem('too-large', `This file has ${millions} million characters; more than 5 million are not read.`);
+  }
+  if (text.includes('\u0000')) return problem('bad-character', 'This file is not plain text, so it is not read.');
+  return undefined;
+}
+
+function problem(code: TextProblem['code'], message: string): TextProblem {
+  const start = { line: 0, character: 0 };
+  return { code, message, place: { start, end: start }, suggestions: [] };
+}

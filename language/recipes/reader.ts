@@ -1,0 +1,364 @@
+/**
+ * From text to recipe facts. The one place in `recipes/` that knows the grammar.
+ *
+ * The facts of a definition depend on its own text (and the column it starts in) and on nothing else, so a definition
+ * whose text did not change keeps its facts object: hand in what the file said before, and only what changed is parsed.
+ */
+import type * as Tree from '../grammar/generated/ast.js';
+import type { BookmatchParser, ParsedDefinition } from '../grammar/parse.js';
+import type { Place, TextProblem } from '../grammar/problem.js';
+import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
+import type * as Facts from './facts.js';
+import { readDate } from './written-date.js';
+import { readHead } from './written-head.js';
+import { quantityOf } from './written-quantity.js';
+
+export { createParser, type BookmatchParser } from '../grammar/parse.js';
+export type { MarkedWord, MarkKind } from '../grammar/word-kinds.js';
+
+/** What a file says. Never throws. With `before`, definitions with the same text are taken over from there. */
+export function readFile(
+  uri: string,
+  text: string,
+  parser: BookmatchParser,
+  before?: Facts.FileFacts,
+): Facts.FileFacts {
+  const file = parser.cut(text);
+  const known = new Map<string, Facts.Definition[]>();
+  for (const { definition } of before?.definitions ?? []) {
+    const key = keyOf(definition.source, definition.span.start.character);
+    known.set(key, [...(known.get(key) ?? []), definition]);
+  }
+  const definitions = file.definitions.map((cut) => {
+    const { place, source } = cut;
+    const definition =
+      known.get(keyOf(source, place.start.character))?.shift() ??
+      new DefinitionReader(parser.read(file, cut)).definition();
+    return { definition, line: place.start.line };
+  });
+  return { uri, definitions, problems: file.problems.map((problem) => problemAt(problem, 0)) };
+}
+
+/** Every word and sign of a text with what it is, comments included, for colouring. Lines count from the first. */
+export function readWords(text: string, parser: BookmatchParser): MarkedWord[] {
+  return markWords(parser.parse(text));
+}
+
+function keyOf(source: string, column: number): string {
+  return `${column} ${source}`;
+}
+
+function problemAt({ code, message, place, suggestions }: TextProblem, firstLine: number): Facts.Problem {
+  return { code, message, span: spanFrom(place, firstLine), suggestions };
+}
+
+function spanFrom({ start, end }: Place, firstLine: number): Facts.Span {
+  return {
+    start: { line: start.line - firstLine, character: start.character },
+    end: { line: end.line - firstLine, character: end.character },
+  };
+}
+
+/** A tree node that stands for one word. */
+type WordNode = Tree.Word | Tree.Path | Tree.Text | Tree.Day | Tree.Count | Tree.Unit;
+type Node = Tree.Statement | Tree.Value | Tree.Values | Tree.Quantity | Tree.Part | WordNode;
+
+class DefinitionReader {
+  private readonly problems: Facts.Problem[];
+  private readonly firstLine: number;
+
+  constructor(private readonly parsed: ParsedDefinition) {
+    this.firstLine = parsed.cut.place.start.line;
+    this.problems = parsed.problems.map((problem) => problemAt(problem, this.firstLine));
+  }
+
+  definition(): Facts.Definition {
+    const { ast, cut } = this.parsed;
+    const kind = ast.kind as Facts.DefinitionKind;
+    const headSpan = spanFrom(cut.head, this.firstLine);
+    const start = headSpan.start;
+    const kindSpan = { start, end: { line: start.line, character: start.character + kind.length } };
+    const head = readHead(kind, kindSpan, ast.words.map((word) => this.word(word)));
+    if (ast.broken.length === 0) this.problems.push(...head.problems);
+    if (ast.body === undefined) {
+      const message = 'What this definition says is missing: after its head a block in { } is expected.';
+      this.problems.push({ code: 'unreadable-line', message, span: headSpan, suggestions: [] });
+    }
+    return {
+      kind,
+      name: head.name,
+      ...(head.relation ? { relation: head.relation } : {}),
+      statements: this.statements(ast.body, ''),
+      problems: this.problems,
+      source: cut.source,
+      head: headSpan,
+      span: spanFrom(cut.place, this.firstLine),
+    };
+  }
+
+  // ---- statements ---------------------------------------------------------------------------------------------------
+
+  private statements(body: Tree.Body | undefined, prefix: string): Facts.Statement[] {
+    const read: Facts.Statement[] = [];
+    for (const node of body?.statements ?? []) {
+      const last = read[read.length - 1];
+      const reasonFor = last && node.$type === 'Because' ? this.withReason(last, node) : undefined;
+      if (reasonFor) read[read.length - 1] = reasonFor;
+      else read.push(...this.statement(node, prefix));
+    }
+    return read;
+  }
+
+  /** `allow 2 because "…"` on one line: the text is the reason of the allowance, not of the recipe. */
+  private withReason(
+    statement: Facts.Statement,
+    because: Tree.Because,
+  ): Facts.AllowStatement | Facts.AcceptStatement | undefined {
+    if ((statement.kind !== 'allow' && statement.kind !== 'accept') || statement.reason) return undefined;
+    const span = this.span(because);
+    if (span.start.line !== statement.span.end.line) return undefined;
+    return { ...statement, reason: this.text(because.text), span: { start: statement.span.start, end: span.end } };
+  }
+
+  private statement(node: Tree.Statement, prefix: string): readonly Facts.Statement[] {
+    const span = this.span(node);
+    switch (node.$type) {
+      case 'Property': {
+        const source = node.source ? { source: this.text(node.source) } : {};
+        const path = this.path(node.path, prefix);
+        return [{ kind: 'property', path, value: this.values(node.value), ...source, span }];
+      }
+      case 'Block':
+        return [this.block(node, prefix, span)];
+      case 'Change': {
+        const by = node.by ? this.quantity(node.by) : undefined;
+        return [
+          {
+            kind: 'change',
+            path: this.path(node.path, prefix),
+            ...(node.old ? { old: this.values(node.old) } : {}),
+            ...(node.new ? { new: this.values(node.new) } : {}),
+            ...(by?.kind === 'quantity' ? { by } : {}),
+            span,
+          },
+        ];
+      }
+      case 'Add': {
+        const path = this.path(node.path, prefix);
+        return [{ kind: 'add', path, statements: this.statements(node.body, path.text), span }];
+      }
+      case 'Drop':
+        return [{ kind: 'drop', path: this.path(node.path, prefix), span }];
+      case 'Together': {
+        const statements = this.statements(node.body, prefix);
+        return [{ kind: 'together', reason: this.text(node.reason), statements, span }];
+      }
+      case 'Hold':
+        return [
+          {
+            kind: 'hold',
+            quantity: this.path(node.quantity, prefix),
+            ...(node.at ? { at: this.values(node.at) } : {}),
+            ...(node.by ? { by: this.path(node.by, prefix) } : {}),
+            span,
+          },
+        ];
+      case 'Expect':
+        return [{ kind: 'expect', quantity: this.path(node.quantity, prefix), value: this.values(node.value), span }];
+      case 'With':
+        return [{ kind: 'with', name: this.word(node.name), span }];
+      case 'Because':
+        return [{ kind: 'because', text: this.text(node.text), span }];
+      case 'Note':
+        return [{ kind: 'note', text: this.text(node.text), span }];
+      case 'Allow':
+        return this.counted(node.count, span, (count) => ({ kind: 'allow', count, span }));
+      case 'Accept':
+        return [{ kind: 'accept', code: this.word(node.code), span }];
+      case 'Vary':
+        return this.counted(node.count, span, (count) => ({ kind: 'vary', count, span }));
+      case 'Reading': {
+        const statements = this.statements(node.body, prefix);
+        return [{ kind: 'reading', name: this.readingName(node.name), statements, span }];
+      }
+      case 'Request': {
+        const date = this.date(node.date);
+        const statements = this.statements(node.body, prefix);
+        return [{ kind: 'request', ...(date.kind === 'date' ? { date } : {}), statements, span }];
+      }
+      case 'Broken':
+        return this.broken(node, prefix, span);
+    }
+  }
+
+  /** A block; one named `together`, `reading` or `request` is that statement without its reason, name or date. */
+  private block(node: Tree.Block, prefix: string, span: Facts.Span): Facts.Statement {
+    const word = node.path.text;
+    if (word === 'together' || word === 'reading' || word === 'request') {
+      return { kind: word, statements: this.statements(node.body, prefix), span };
+    }
+    const path = this.path(node.path, prefix);
+    return { kind: 'block', path, statements: this.statements(node.body, path.text), span };
+  }
+
+  private counted(
+    node: Tree.Count,
+    span: Facts.Span,
+    statement: (count: number) => Facts.Statement,
+  ): readonly Facts.Statement[] {
+    if (/^\d{1,3}$/.test(node.text)) return [statement(Number(node.text))];
+    this.problem('bad-number', 'A whole number such as 2 is expected here.', this.span(node));
+    return [{ kind: 'unreadable', written: this.written(node), span }];
+  }
+
+  private readingName(node: Tree.Word | Tree.Day | Tree.Text): Facts.Word {
+    return node.$type === 'Text' ? { text: plainText(node.text), span: this.span(node) } : this.word(node);
+  }
+
+  /** Unreadable words; a block that hangs on them is kept when only one word can be its name. */
+  private broken(node: Tree.Broken, prefix: string, span: Facts.Span): readonly Facts.Statement[] {
+    const words = [...node.text.matchAll(/[\p{L}\p{N}_.-]+/gu)];
+    const [only] = words;
+    if (node.body === undefined) return [{ kind: 'unreadable', written: node.text, span }];
+    if (only !== undefined && words.length === 1) {
+      const from = { line: span.start.line, character: span.start.character + only.index };
+      const to = { line: from.line, character: from.character + only[0].length };
+      const path = pathOf(only[0], { start: from, end: to }, prefix);
+      return [{ kind: 'block', path, statements: this.statements(node.body, path.text), span }];
+    }
+    // Read for what is wrong inside; without the block's name the rest has no meaning.
+    this.statements(node.body, prefix);
+    return [{ kind: 'unreadable', written: node.text, span }];
+  }
+
+  // ---- values -------------------------------------------------------------------------------------------------------
+
+  private values(node: Tree.Values): Facts.Value {
+    const [only] = node.items;
+    if (only !== undefined && node.items.length === 1) return this.value(only);
+    const last = node.items[node.items.length - 1];
+    const unit = last?.$type === 'Quantity' ? this.unitOf(last) : undefined;
+    return { kind: 'list', items: node.items.map((item) => this.value(item, unit)), span: this.span(node) };
+  }
+
+  private value(node: Tree.Value, unitBeyond?: string): Facts.Value {
+    const span = this.span(node);
+    switch (node.$type) {
+      case 'Text':
+        return this.text(node);
+      case 'Day':
+        return this.date(node);
+      case 'Path':
+        return node.text === 'unknown' ? { kind: 'unknown', span } : { kind: 'name', name: node.text, span };
+      case 'Quantity':
+        return this.quantity(node, unitBeyond);
+      case 'Limit': {
+        const limit = this.quantity(node.quantity);
+        if (limit.kind !== 'quantity') return this.unreadable(node);
+        return { kind: 'range', ...(node.side === 'below' ? { high: limit } : { low: limit }), span };
+      }
+      case 'Between': {
+        const [low, high] = this.quantities([node.low, node.high]);
+        if (low?.kind !== 'quantity' || high?.kind !== 'quantity') return this.unreadable(node);
+        return { kind: 'range', low, high, span };
+      }
+      case 'Size': {
+        const parts = this.quantities(node.parts).filter((part) => part.kind === 'quantity');
+        return parts.length === node.parts.length ? { kind: 'size', parts, span } : this.unreadable(node);
+      }
+      case 'Point': {
+        const [station, offset] = this.quantities([node.station, node.offset]);
+        if (station?.kind !== 'quantity' || offset?.kind !== 'quantity') return this.unreadable(node);
+        return { kind: 'point', station, offset, span };
+      }
+    }
+  }
+
+  /** Quantities that belong together: those without a unit take that of the last. */
+  private quantities(nodes: readonly Tree.Quantity[]): (Facts.QuantityValue | Facts.UnreadableValue)[] {
+    const last = nodes[nodes.length - 1];
+    const unit = last ? this.unitOf(last) : undefined;
+    return nodes.map((node) => this.quantity(node, unit));
+  }
+
+  private quantity(node: Tree.Quantity, unitBeyond?: string): Facts.QuantityValue | Facts.UnreadableValue {
+    const span = this.span(node);
+    const part = ({ number, unit }: Tree.Part) => ({ number: this.word(number), ...(unit ? { unit: this.word(unit) } : {}) });
+    const parts = node.parts.map(part);
+    const tolerance = node.tolerance ? { tolerance: part(node.tolerance) } : {};
+    const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond);
+    if ('problem' in reading) {
+      const { code, message, suggestions } = reading.problem;
+      // A unit shared by several numbers is told off once.
+      if (!(code === 'unknown-unit' && parts[0]?.unit === undefined)) {
+        this.problem(code, message, reading.problem.span, suggestions);
+      }
+      return this.unreadable(node);
+    }
+    const unitSpan = parts[0]?.unit ? { unitSpan: parts[0].unit.span } : {};
+    return { kind: 'quantity', quantity: reading.quantity, written: this.written(node), span, ...unitSpan };
+  }
+
+  private unitOf(node: Tree.Quantity): string | undefined {
+    return node.parts[node.parts.length - 1]?.unit?.text;
+  }
+
+  private date(node: Tree.Day): Facts.DateValue | Facts.UnreadableValue {
+    const reading = readDate(node.text);
+    const span = this.span(node);
+    if (reading.ok) return { kind: 'date', date: reading.date, span };
+    this.problem('bad-date', reading.message, span, reading.suggestions);
+    return this.unreadable(node);
+  }
+
+  private text(node: Tree.Text): Facts.TextValue {
+    return { kind: 'text', text: plainText(node.text), span: this.span(node) };
+  }
+
+  private unreadable(node: Node): Facts.UnreadableValue {
+    return { kind: 'unreadable', written: this.written(node), span: this.span(node) };
+  }
+
+  // ---- words and places ---------------------------------------------------------------------------------------------
+
+  private path(node: Tree.Path, prefix: string): Facts.Path {
+    return pathOf(node.text, this.span(node), prefix);
+  }
+
+  private word(node: WordNode): Facts.Word {
+    return { text: node.text, span: this.span(node) };
+  }
+
+  private written(node: Node): string {
+    return node.$cstNode?.text ?? '';
+  }
+
+  private span(node: Node): Facts.Span {
+    return node.$cstNode
+      ? spanFrom(node.$cstNode.range, this.firstLine)
+      : { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+  }
+
+  private problem(code: Facts.ProblemCode, message: string, span: Facts.Span, suggestions: readonly string[] = []): void {
+    this.problems.push({ code, message, span, suggestions });
+  }
+}
+
+/** A path written in one piece: its words stand side by side, a dot between them. */
+function pathOf(written: string, span: Facts.Span, prefix: string): Facts.Path {
+  let character = span.start.character;
+  const { line } = span.start;
+  const segments = written.split('.').map((text) => {
+    const segment = { text, span: { start: { line, character }, end: { line, character: character + text.length } } };
+    character += text.length + 1;
+    return segment;
+  });
+  return { text: prefix === '' ? written : `${prefix}.${written}`, segments, span };
+}
+
+/** What stands between the quotes. `\"` is a quote and `\\` a backslash; an unclosed text ends with its line. */
+function plainText(written: string): string {
+  const closed = written.length > 1 && (written.endsWith('"') || written.endsWith('\u201D'));
+  const inner = closed ? written.slice(1, -1) : written.slice(1).trimEnd();
+  return inner.replace(/\\(["\\])/g, '$1');
+}

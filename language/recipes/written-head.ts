@@ -1,0 +1,112 @@
+/** The head of a definition: its name, and what it `is`, or is `for`, `from` or `of`. */
+import type { DefinitionKind, Problem, Relation, RelationWord, Span, Word } from './facts.js';
+
+export interface Head {
+  readonly name: Word;
+  readonly relation?: Relation;
+  readonly problems: readonly Problem[];
+}
+
+/** Sorts out the words after the kind. Whatever is missing is a problem; whatever is there is kept. */
+export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly Word[]): Head {
+  const problems: Problem[] = [];
+  const at = words.findIndex((word, i) => isRelationWord(word.text) && (i > 0 || words.length > 1) && !isName(words, i));
+  const named = at < 0 ? words : words.slice(0, at);
+  const name = readName(kind, kindSpan, named, problems);
+  if (at < 0) return { name, problems };
+
+  const word = words[at]!;
+  const after = words.slice(at + 1);
+  const allowed = RELATIONS[kind];
+  if (after.length === 0) {
+    problems.push({
+      code: 'missing-name',
+      message: `After \`${word.text}\` a name is expected: \`${HEADS[kind]}\`.`,
+      span: word.span,
+      suggestions: [],
+    });
+    return { name, problems };
+  }
+  if (!allowed.includes(word.text as RelationWord)) {
+    problems.push({
+      code: 'unreadable-line',
+      message: `The head of this definition is written \`${HEADS[kind]}\`.`,
+      span: allowed.length > 0 ? word.span : joined([word, ...after]).span,
+      suggestions: allowed,
+    });
+  }
+  return { name, relation: { word: word.text as RelationWord, target: oneName(after, problems) }, problems };
+}
+
+const RELATIONS: Readonly<Record<DefinitionKind, readonly RelationWord[]>> = {
+  shop: [],
+  species: [],
+  wood: ['is'],
+  model: [],
+  recipe: ['from', 'for'],
+  build: ['of'],
+  rig: [],
+  strings: [],
+  appointments: [],
+  order: ['of'],
+};
+
+const HEADS: Readonly<Record<DefinitionKind, string>> = {
+  shop: 'shop NAME { … }',
+  species: 'species NAME { … }',
+  wood: 'wood NAME is SPECIES { … }',
+  model: 'model NAME { … }',
+  recipe: 'recipe NAME from PARENT { … }, or for MODEL',
+  build: 'build NAME of RECIPE { … }',
+  rig: 'rig NAME { … }',
+  strings: 'strings NAME { … }',
+  appointments: 'appointments NAME { … }',
+  order: 'order NAME of RECIPE { … }',
+};
+
+/** True for a first word such as `from` that is the definition's name: `recipe from from tarn-6`. */
+function isName(words: readonly Word[], i: number): boolean {
+  return i === 0 && isRelationWord(words[1]?.text ?? '') && words.length > 2;
+}
+
+function readName(kind: DefinitionKind, kindSpan: Span, words: readonly Word[], problems: Problem[]): Word {
+  if (words.length > 0) return oneName(words, problems);
+  problems.push({
+    code: 'missing-name',
+    message: `After \`${kind}\` a name is expected: \`${HEADS[kind]}\`.`,
+    span: kindSpan,
+    suggestions: [],
+  });
+  return { text: '', span: { start: kindSpan.end, end: kindSpan.end } };
+}
+
+function oneName(words: readonly Word[], problems: Problem[]): Word {
+  const whole = joined(words);
+  if (words.length > 1) {
+    const hyphened = words.map((word) => word.text).join('-');
+    problems.push({
+      code: 'unreadable-line',
+      message: `A name of several words is joined by hyphens: \`${hyphened}\`.`,
+      span: whole.span,
+      suggestions: [hyphened],
+    });
+  } else if (/[^\p{L}\p{M}\p{N}#♯♭·_-]/u.test(whole.text)) {
+    const plain = whole.text.replace(/[^\p{L}\p{M}\p{N}#♯♭·_-]+/gu, '-').replace(/^-|-$/g, '');
+    problems.push({
+      code: 'unreadable-line',
+      message: `A name is made of letters, digits and hyphens: \`${plain}\`.`,
+      span: whole.span,
+      suggestions: [plain],
+    });
+  }
+  return whole;
+}
+
+function joined(words: readonly Word[]): Word {
+  const [first, last] = [words[0]!, words[words.length - 1]!];
+  return { text: words.map((word) => word.text).join(' '), span: { start: first.span.start, end: last.span.end } };
+}
+
+function isRelationWord(text: string): text is RelationWord {
+  return text === 'is' || text === 'for' || text === 'from' || text === 'of';
+}

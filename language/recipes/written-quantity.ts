@@ -1,0 +1,86 @@
+/** Quantities from their written parts: `2.85 mm`, `5 ft 3 in`, `2.85 mm ± 0.05 mm`. */
+import { isNumber } from '../quantities/dimension.js';
+import { isMismatch } from '../quantities/mismatch.js';
+import type { Quantity } from '../quantities/quantity.js';
+import { addQuantities, readQuantity } from '../quantities/read.js';
+import type { Problem, Span, Word } from './facts.js';
+
+/** A number and its unit as they stand in the text. */
+export interface WrittenPart {
+  readonly number: Word;
+  readonly unit?: Word;
+}
+
+export interface WrittenQuantity {
+  readonly parts: readonly WrittenPart[];
+  readonly tolerance?: WrittenPart;
+  readonly span: Span;
+}
+
+export type QuantityOrProblem = { readonly quantity: Quantity } | { readonly problem: Problem };
+
+/** Reads a quantity; a number without a unit takes `unitBeyond`, the unit written at the other end of a range or size. */
+export function quantityOf(written: WrittenQuantity, unitBeyond?: string): QuantityOrProblem {
+  const { parts, tolerance } = written;
+  const unitAfter = parts.length === 1 ? (tolerance?.unit?.text ?? unitBeyond) : undefined;
+  const quantities: Quantity[] = [];
+  for (const [i, part] of parts.entries()) {
+    if (parts.length > 1 && part.unit === undefined) return { problem: sideBySide(parts, i) };
+    const reading = partOf(part, unitAfter);
+    if ('problem' in reading) return reading;
+    quantities.push(reading.quantity);
+  }
+  const [first, ...rest] = quantities;
+  if (first === undefined) return { problem: problem('bad-number', 'A number is missing here.', written.span) };
+  const sum = addQuantities([first, ...rest]);
+  if (isMismatch(sum)) {
+    return { problem: problem('bad-number', 'The parts of one value must be of one kind, such as 5 ft 3 in.', written.span) };
+  }
+  if (tolerance === undefined) return { quantity: sum };
+  return withTolerance(sum, tolerance, parts[0]?.unit?.text ?? unitAfter);
+}
+
+function partOf(part: WrittenPart, unitAfter: string | undefined): QuantityOrProblem {
+  const reading = readQuantity(part.number.text, part.unit?.text ?? unitAfter);
+  if (reading.ok) return { quantity: reading.quantity };
+  const at = reading.code === 'unknown-unit' ? (part.unit ?? part.number) : part.number;
+  return { problem: problem(reading.code, reading.message, at.span, reading.suggestions) };
+}
+
+/** `± 0.05 mm`, `± 0.05` in the unit of the value, `± 2 %` of the value. */
+function withTolerance(value: Quantity, written: WrittenPart, unitBefore: string | undefined): QuantityOrProblem {
+  const reading = partOf(written, unitBefore);
+  if ('problem' in reading) return reading;
+  const { quantity } = reading;
+  // A tolerance of 2 °C is a difference: the zero of the scale does not enter.
+  const size = Math.abs(quantity.si - (quantity.unit?.offset ?? 0));
+  const ofValue = isNumber(quantity.dimension) && quantity.unit !== undefined && !isNumber(value.dimension);
+  if (!ofValue && isMismatch(addQuantities([{ ...value, si: 1 }, { ...quantity, si: 1 }]))) {
+    const span = written.unit?.span ?? written.number.span;
+    return { problem: problem('bad-number', 'A tolerance is of the same kind as its value, or in per cent.', span) };
+  }
+  return { quantity: { ...value, tolerance: ofValue ? size * Math.abs(value.si) : size } };
+}
+
+function sideBySide(parts: readonly WrittenPart[], at: number): Problem {
+  const [left, right] = at + 1 < parts.length ? [parts[at], parts[at + 1]] : [parts[at - 1], parts[at]];
+  const span = { start: (left ?? right)!.number.span.start, end: (right ?? left)!.number.span.end };
+  const [low, high] = [left?.number.text ?? '', right?.number.text ?? ''];
+  if (left?.unit === undefined && /^[-\u2212]/.test(high)) {
+    const range = `${low}..${high.slice(1)}`;
+    return problem('bad-number', `Two numbers side by side: a range is written ${range}.`, span, [range]);
+  }
+  if (left?.unit === undefined) {
+    return problem('bad-number', 'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.', span);
+  }
+  return problem('bad-number', 'The last number has no unit.', (right ?? left)!.number.span);
+}
+
+function problem(
+  code: Problem['code'],
+  message: string,
+  span: Span,
+  suggestions: readonly string[] = [],
+): Problem {
+  return { code, message, span, suggestions };
+}
