@@ -13,7 +13,7 @@ import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, Evaluation } from './evaluation.js';
 import { checkExpectations, type Expectation } from './expectations.js';
-import type { Definition } from './facts.js';
+import type { Definition, DefinitionKind } from './facts.js';
 import { type Layer, ValueGround } from './ground.js';
 import { solveHolds, type SolvedHold } from './hold.js';
 import { applyModel, applyRecipe, type Change, type Held, type Instrument, sameValues } from './instrument.js';
@@ -22,6 +22,7 @@ import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.j
 import type { Memo } from './memo.js';
 import { type Mention, mentionsIn } from './mentions.js';
 import { propertiesOf } from './values.js';
+import { type Written, writtenIn } from './written.js';
 
 /** An instrument with its holds solved. */
 export interface Solved extends Instrument {
@@ -62,6 +63,17 @@ export class Workshop extends Stand {
   /** The values a definition states itself, by canonical path. */
   stated(definition: Definition): ReadonlyMap<string, Held> {
     return this.statedQuery.get(definition);
+  }
+
+  /** Every path a definition writes, with what the catalogue and the engine know of it. */
+  written(definition: Definition): readonly Written[] {
+    return this.writtenQuery.get(definition);
+  }
+
+  /** The quantities computed for such a definition. */
+  derivations(kind: DefinitionKind): Derivations {
+    if (kind === 'wood' || kind === 'species') return this.woodDerivations;
+    return kind === 'strings' ? this.stringDerivations : this.instrumentDerivations;
   }
 
   /** A wood set (or, failing that, a species of this name) with everything that can be worked out about it. */
@@ -196,6 +208,10 @@ export class Workshop extends Stand {
   });
 
   private readonly mentionsQuery = this.memo.query((definition: Definition) => mentionsIn(definition, this.catalogue));
+
+  private readonly writtenQuery = this.memo.query((definition: Definition) =>
+    writtenIn(definition, this.catalogue, this.derivations(definition.kind)),
+  );
 
   private readonly speciesQuery = this.memo.query((name: string): Definition | undefined => {
     const seen = new Set<string>();
