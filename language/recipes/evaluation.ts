@@ -67,6 +67,8 @@ export interface Ask {
 
 export interface Known {
   readonly known: true;
+  /** Stated or weighed, not computed. */
+  readonly given?: boolean;
   readonly si: number;
   readonly quantity: DerivedQuantity;
   readonly basis: ReadonlySet<Basis>;
@@ -140,6 +142,8 @@ export class Evaluation {
     if (known) return known;
     const found = this.derivations.find(path);
     if (!found) return undefined;
+    const given = this.given(path, found.quantity);
+    if (given) return given;
     if (this.running.includes(path)) {
       return { known: false, quantity: found.quantity, missing: [], trouble: `${path} would need itself` };
     }
@@ -151,6 +155,24 @@ export class Evaluation {
     } finally {
       this.running.pop();
     }
+  }
+
+  /** A quantity that can be computed but was stated or weighed: what somebody says of the thing itself comes first. */
+  private given(path: string, quantity: DerivedQuantity): Known | undefined {
+    const leaf = this.ground.leaf(path);
+    if (!leaf) return undefined;
+    this.leaves.set(leaf.id, leaf);
+    const answer: Known = {
+      known: true,
+      given: true,
+      si: leaf.si,
+      quantity,
+      basis: new Set([leaf.basis]),
+      assumptions: [],
+      inputs: [],
+    };
+    this.answers.set(path, answer);
+    return answer;
   }
 
   /** The number at a path, derived or given, in SI. */

@@ -12,8 +12,11 @@ export interface Layer {
   /** Makes leaf ids unique where several evaluations share the thing; empty where each instrument has its own. */
   readonly shared: string;
   readonly basis: Basis;
-  /** Handbook scatter is given as a standard deviation; a bench tolerance as a half-width. */
-  readonly spread: 'half-width' | 'standard deviation';
+  /**
+   * How a `±` is meant: at the bench as a half-width, and where none is written the shop's tolerances hold; in a
+   * handbook as a standard deviation. What was bought or set up (strings, a rig) is taken as stated.
+   */
+  readonly spread: 'half-width' | 'standard deviation' | 'as stated';
 }
 
 /** Other evaluations that answer for a part: `top.wood` → the wood set, `strings` → the string set. */
@@ -36,12 +39,15 @@ export class ValueGround implements Ground {
     return {
       id: `${layer.shared}${path}`,
       si: value.quantity.si,
-      sigma:
-        layer.spread === 'standard deviation'
-          ? (value.quantity.tolerance ?? 0)
-          : standardUncertainty(own, value, this.tolerances),
+      sigma: this.sigma(layer, own, value),
       basis: layer.basis,
     };
+  }
+
+  private sigma(layer: Layer, path: string, value: QuantityValue): number {
+    if (layer.spread === 'half-width') return standardUncertainty(path, value, this.tolerances);
+    const stated = value.quantity.tolerance ?? 0;
+    return layer.spread === 'standard deviation' ? stated : stated / Math.sqrt(3);
   }
 
   value(path: string): Value | undefined {

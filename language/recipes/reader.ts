@@ -78,7 +78,11 @@ class DefinitionReader {
     const headSpan = spanFrom(cut.head, this.firstLine);
     const start = headSpan.start;
     const kindSpan = { start, end: { line: start.line, character: start.character + kind.length } };
-    const head = readHead(kind, kindSpan, ast.words.map((word) => this.word(word)));
+    const head = readHead(
+      kind,
+      kindSpan,
+      ast.words.map((word) => this.word(word)),
+    );
     if (ast.broken.length === 0) this.problems.push(...head.problems);
     if (ast.body === undefined) {
       const message = 'What this definition says is missing: after its head a block in { } is expected.';
@@ -283,7 +287,10 @@ class DefinitionReader {
 
   private quantity(node: Tree.Quantity, unitBeyond?: string): Facts.QuantityValue | Facts.UnreadableValue {
     const span = this.span(node);
-    const part = ({ number, unit }: Tree.Part) => ({ number: this.word(number), ...(unit ? { unit: this.word(unit) } : {}) });
+    const part = ({ number, unit }: Tree.Part) => ({
+      number: this.word(number),
+      ...(unit ? { unit: this.word(unit) } : {}),
+    });
     const parts = node.parts.map(part);
     const tolerance = node.tolerance ? { tolerance: part(node.tolerance) } : {};
     const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond);
@@ -339,7 +346,12 @@ class DefinitionReader {
       : { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
   }
 
-  private problem(code: Facts.ProblemCode, message: string, span: Facts.Span, suggestions: readonly string[] = []): void {
+  private problem(
+    code: Facts.ProblemCode,
+    message: string,
+    span: Facts.Span,
+    suggestions: readonly string[] = [],
+  ): void {
     this.problems.push({ code, message, span, suggestions });
   }
 }

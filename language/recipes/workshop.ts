@@ -348,7 +348,7 @@ export class Workshop extends Stand {
 
   private recordEvaluation(definition: Definition, shared: string, derivations: Derivations): Evaluation {
     const values = this.stated(definition);
-    const layer: Layer = { values, prefix: '', shared, basis: 'recipe', spread: 'half-width' };
+    const layer: Layer = { values, prefix: '', shared, basis: 'recipe', spread: 'as stated' };
     const dimensionOf = (path: string) => this.catalogue.property(path, definition.kind)?.dimension;
     return new Evaluation(derivations, new ValueGround([layer], this.settings().tolerances, dimensionOf));
   }

@@ -10,7 +10,9 @@ export interface Head {
 /** Sorts out the words after the kind. Whatever is missing is a problem; whatever is there is kept. */
 export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly Word[]): Head {
   const problems: Problem[] = [];
-  const at = words.findIndex((word, i) => isRelationWord(word.text) && (i > 0 || words.length > 1) && !isName(words, i));
+  const at = words.findIndex(
+    (word, i) => isRelationWord(word.text) && (i > 0 || words.length > 1) && !isName(words, i),
+  );
   const named = at < 0 ? words : words.slice(0, at);
   const name = readName(kind, kindSpan, named, problems);
   if (at < 0) return { name, problems };

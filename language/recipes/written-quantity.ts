@@ -34,7 +34,9 @@ export function quantityOf(written: WrittenQuantity, unitBeyond?: string): Quant
   if (first === undefined) return { problem: problem('bad-number', 'A number is missing here.', written.span) };
   const sum = addQuantities([first, ...rest]);
   if (isMismatch(sum)) {
-    return { problem: problem('bad-number', 'The parts of one value must be of one kind, such as 5 ft 3 in.', written.span) };
+    return {
+      problem: problem('bad-number', 'The parts of one value must be of one kind, such as 5 ft 3 in.', written.span),
+    };
   }
   if (tolerance === undefined) return { quantity: sum };
   return withTolerance(sum, tolerance, parts[0]?.unit?.text ?? unitAfter);
@@ -55,7 +57,15 @@ function withTolerance(value: Quantity, written: WrittenPart, unitBefore: string
   // A tolerance of 2 °C is a difference: the zero of the scale does not enter.
   const size = Math.abs(quantity.si - (quantity.unit?.offset ?? 0));
   const ofValue = isNumber(quantity.dimension) && quantity.unit !== undefined && !isNumber(value.dimension);
-  if (!ofValue && isMismatch(addQuantities([{ ...value, si: 1 }, { ...quantity, si: 1 }]))) {
+  if (
+    !ofValue &&
+    isMismatch(
+      addQuantities([
+        { ...value, si: 1 },
+        { ...quantity, si: 1 },
+      ]),
+    )
+  ) {
     const span = written.unit?.span ?? written.number.span;
     return { problem: problem('bad-number', 'A tolerance is of the same kind as its value, or in per cent.', span) };
   }
@@ -71,16 +81,15 @@ function sideBySide(parts: readonly WrittenPart[], at: number): Problem {
     return problem('bad-number', `Two numbers side by side: a range is written ${range}.`, span, [range]);
   }
   if (left?.unit === undefined) {
-    return problem('bad-number', 'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.', span);
+    return problem(
+      'bad-number',
+      'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.',
+      span,
+    );
   }
   return problem('bad-number', 'The last number has no unit.', (right ?? left)!.number.span);
 }
 
-function problem(
-  code: Problem['code'],
-  message: string,
-  span: Span,
-  suggestions: readonly string[] = [],
-): Problem {
+function problem(code: Problem['code'], message: string, span: Span, suggestions: readonly string[] = []): Problem {
   return { code, message, span, suggestions };
 }

@@ -61,7 +61,11 @@ function quantitiesOf(root: string, plate: 'top' | 'back'): readonly DerivedQuan
       sentence: `Mass of all braces of the ${plate}.`,
       formula: 'Σ m of the braces',
       source: 'sum',
-      compute: (ask) => ask.members(root).reduce((sum, member) => sum + ask.number(`${root}.${member}.mass`), 0),
+      compute: (ask) => {
+        const members = ask.members(root);
+        if (members.length === 0) return ask.missing(root);
+        return members.reduce((sum, member) => sum + ask.number(`${root}.${member}.mass`), 0);
+      },
     },
   ];
 }

@@ -102,6 +102,7 @@ function stringHeight(ask: Ask): number {
 function breakAngle(ask: Ask): number {
   const stated = ask.numberIf('setup.break-angle');
   if (stated !== undefined) return stated;
-  const run = ask.numberIf('bridge.pins.distance') ?? ask.number('bridge.tie-distance');
+  const tied = ask.numberIf('bridge.tie-distance');
+  const run = ask.word('bridge.kind') === 'pin' || tied === undefined ? ask.number('bridge.pins.distance') : tied;
   return pinAngle(ask.number('saddle.protrusion'), run);
 }

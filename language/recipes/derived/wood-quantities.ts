@@ -93,9 +93,9 @@ export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
     dimension: DIMENSION.number,
     unit: '',
     sentence: 'E^(1/3)/ρ along the grain: the higher, the lighter a plate of one given stiffness.',
-    formula: '10³·E^(1/3)/ρ in Pa and kg/m³',
+    formula: 'E^(1/3)/ρ, E in Pa, ρ in kg/m³',
     source: 'M. F. Ashby, Materials Selection in Mechanical Design: light stiff panel',
-    compute: (ask) => panelMerit(ask.number('modulus.along'), ask.number('density')) * 1e3,
+    compute: (ask) => panelMerit(ask.number('modulus.along'), ask.number('density')),
   },
   {
     path: 'radiation',
