@@ -11,7 +11,7 @@ import { type Count, countChanges, withChanges } from './counting.js';
 import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
-import { Derivations, Evaluation } from './evaluation.js';
+import { Derivations, type DerivedQuantity, Evaluation } from './evaluation.js';
 import { checkExpectations, type Expectation } from './expectations.js';
 import type { Definition, DefinitionKind } from './facts.js';
 import { type Layer, ValueGround } from './ground.js';
@@ -141,6 +141,11 @@ export class Workshop extends Stand {
 
   expectations(recipe: string): readonly Expectation[] {
     return this.expectationsQuery.get(recipe);
+  }
+
+  /** The derived quantity of instruments at a path, whether or not it can be computed. */
+  derivedAt(path: string): DerivedQuantity | undefined {
+    return this.instrumentDerivations.find(path)?.quantity;
   }
 
   // ---- builds -------------------------------------------------------------------------------------------------------

@@ -1,0 +1,38 @@
+/** What the recipe being typed in knows: the paths it inherits, the property meant, the kind of instrument. */
+import type { Property } from '../catalogue/property.js';
+import type { Held } from '../recipes/instrument.js';
+import type { Desk } from './desk.js';
+import { recipeOf } from './references.js';
+import type { TypingPlace } from './typing-place.js';
+
+/** A written path with the names of the enclosing blocks in front, in the catalogue's words. */
+export function wholePath(desk: Desk, place: TypingPlace, path: string): string {
+  const whole = place.block === '' ? path : `${place.block}.${path}`;
+  return desk.workshop.catalogue.canonical(whole, place.definition?.kind);
+}
+
+export function propertyOf(desk: Desk, place: TypingPlace, whole: string): Property | undefined {
+  return desk.workshop.catalogue.property(whole, place.definition?.kind) ?? desk.workshop.catalogue.property(whole);
+}
+
+/** What the recipe starts from; for a build or an order, the recipe itself. */
+export function startValues(desk: Desk, place: TypingPlace): ReadonlyMap<string, Held> | undefined {
+  const { definition } = place;
+  if (!definition) return undefined;
+  const recipe = recipeOf(definition);
+  if (recipe === undefined) return undefined;
+  return (definition.kind === 'recipe' ? desk.workshop.startOf(recipe) : desk.workshop.instrument(recipe))?.values;
+}
+
+/** The words that say which plausible range fits: kind and form of the instrument, species of the wood. */
+export function tagsOf(desk: Desk, place: TypingPlace): readonly string[] {
+  const { definition } = place;
+  if (definition?.kind === 'wood') {
+    const species = desk.workshop.speciesOf(definition.name.text)?.name.text;
+    return species === undefined ? [] : [species];
+  }
+  const values = startValues(desk, place);
+  return ['kind', 'form']
+    .map((path) => values?.get(path)?.value)
+    .flatMap((value) => (value?.kind === 'name' ? [value.name] : []));
+}

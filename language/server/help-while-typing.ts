@@ -1,0 +1,66 @@
+/** Requests that help with the text being typed: completion and fixes. */
+import { CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import type { CodeAction, CompletionItem, Range } from 'vscode-languageserver-types';
+import { type Completion, type CompletionKind, completionsAt } from '../editing/completion.js';
+import { toCodeAction, toDiagnostic, toLocation } from './convert.js';
+import type { Serving } from './serve.js';
+
+const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
+  keyword: CompletionItemKind.Keyword,
+  part: CompletionItemKind.Module,
+  property: CompletionItemKind.Property,
+  derived: CompletionItemKind.Function,
+  unit: CompletionItemKind.Unit,
+  value: CompletionItemKind.Value,
+  choice: CompletionItemKind.EnumMember,
+  wood: CompletionItemKind.Constant,
+  definition: CompletionItemKind.Class,
+  change: CompletionItemKind.Event,
+  code: CompletionItemKind.Reference,
+};
+
+export function serveHelpWhileTyping({ connection, session, versionOf }: Serving): void {
+  const { desk } = session;
+
+  connection.onCompletion(({ textDocument, position }) =>
+    completionsAt(desk, textDocument.uri, position).map(toCompletionItem),
+  );
+
+  connection.onCodeAction(({ textDocument, range, context }) => {
+    if (context.only && !context.only.some((kind) => kind === '' || kind.startsWith('quickfix'))) return [];
+    const actions: CodeAction[] = [];
+    for (const finding of session.findings(textDocument.uri)) {
+      const location = toLocation(desk, finding.place);
+      if (!location || !overlaps(location.range, range)) continue;
+      const diagnostic = toDiagnostic(desk, finding);
+      actions.push(...finding.fixes.map((fix) => toCodeAction(desk, fix, diagnostic ? [diagnostic] : [], versionOf)));
+    }
+    return actions;
+  });
+}
+
+function toCompletionItem(completion: Completion): CompletionItem {
+  return {
+    label: completion.label,
+    kind: KINDS[completion.kind],
+    ...(completion.detail === undefined ? {} : { labelDetails: { description: completion.detail } }),
+    ...(completion.sentence === undefined
+      ? {}
+      : { documentation: { kind: MarkupKind.Markdown, value: completion.sentence } }),
+    insertTextFormat: completion.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    textEdit: { range: completion.range, newText: completion.insert },
+    sortText: sortText(completion),
+    ...(completion.synonyms ? { filterText: [completion.label, ...completion.synonyms].join(' ') } : {}),
+  };
+}
+
+/** Ranks are small numbers, perhaps negative or with a fraction; editors sort by text. */
+function sortText({ rank, label }: Completion): string {
+  return `${String(Math.round((rank + 1000) * 1000)).padStart(8, '0')} ${label}`;
+}
+
+function overlaps(a: Range, b: Range): boolean {
+  const before = (x: Range, y: Range) =>
+    x.end.line < y.start.line || (x.end.line === y.start.line && x.end.character < y.start.character);
+  return !before(a, b) && !before(b, a);
+}

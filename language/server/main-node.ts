@@ -1,0 +1,6 @@
+/** The server as a Node process: the connection from the command line, files from the disk. */
+import { ProposedFeatures, createConnection } from 'vscode-languageserver/node.js';
+import { diskFolder } from './disk-folder.js';
+import { serve } from './serve.js';
+
+serve(createConnection(ProposedFeatures.all), diskFolder);
