@@ -55,7 +55,6 @@ function platePropertiesOf(
       freeze: SET_FREEZE,
       ranges: [range('deg', -3, 0, 3, 'common practice')],
     }),
-    plate.name(`${name}.rig`, 'rig', `The rig in which the sag of the bare ${name} is worked out.`, { class: 'record' }),
     plate.quantity(`${name}.mass`, 'g', `Mass of the bare ${name} cut to outline, as weighed.`, {
       where: ['build'],
       class: 'record',

@@ -4,22 +4,25 @@ import { impliedTags } from './instrument-tags.js';
 import type { PlausibleRange, Property } from './property.js';
 
 /**
- * The range that fits best: of those whose tags all hold, the one with most tags. Where none fits, the ranges taken
- * together, since a question should only be asked of what is odd for every instrument. Undefined: no range is known.
+ * The range that fits best: of those whose tags all hold, the one with most tags, where a tag that is only implied (an OM
+ * has steel strings) counts half. Where none fits, the ranges taken together, since a question should only be asked of
+ * what is odd for every instrument. Undefined: no range is known.
  *
  * `tags` are the instrument's kind and form, the species of the wood, or, for a `size`, the part meant (`thickness`).
  * `path`, where given, adds what the name of a brace tells (`bracing.x-bass.height`: an X).
  */
 export function plausible(property: Property, tags: readonly string[] = [], path = ''): PlausibleRange | undefined {
   const role = braceRole(path)?.tag;
-  const held = impliedTags(role === undefined ? tags : [...tags, role]);
-  let best: PlausibleRange | undefined;
+  const said = new Set(role === undefined ? tags : [...tags, role]);
+  const held = impliedTags([...said]);
+  let best: { readonly range: PlausibleRange; readonly weight: number } | undefined;
   for (const range of property.ranges) {
     const wanted = tagsOf(range);
     if (!wanted.every((tag) => held.has(tag))) continue;
-    if (!best || wanted.length > tagsOf(best).length) best = range;
+    const weight = wanted.reduce((sum, tag) => sum + (said.has(tag) ? 2 : 1), 0);
+    if (!best || weight > best.weight) best = { range, weight };
   }
-  return best ?? together(property.ranges);
+  return best?.range ?? together(property.ranges);
 }
 
 function tagsOf(range: PlausibleRange): readonly string[] {
