@@ -9,10 +9,10 @@ import type { Ask, DerivedQuantity } from '../evaluation.js';
 
 type Plate = 'top' | 'back';
 
-export const PLATE_QUANTITIES: readonly DerivedQuantity[] = (['top', 'back'] as const).flatMap(quantitiesOf);
-
 const PLATE_FORMULA = 'D = Q·h³/12, Q = E/(1 − ν_LR·ν_RL), ν_RL = ν_LR·E_R/E_L; h the cube-mean thickness';
 const PLATE_SOURCE = 'R. M. Jones, Mechanics of Composite Materials: orthotropic plate';
+
+export const PLATE_QUANTITIES: readonly DerivedQuantity[] = (['top', 'back'] as const).flatMap(quantitiesOf);
 
 function quantitiesOf(plate: Plate): readonly DerivedQuantity[] {
   return [
