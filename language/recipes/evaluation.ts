@@ -14,6 +14,7 @@
 import { MechanicsError } from '../mechanics/error.js';
 import type { Dimension } from '../quantities/dimension.js';
 import type { Value } from './facts.js';
+import { type Question, type Respondent, type Trace, Traces } from './traces.js';
 
 /** Where a number ultimately comes from, weakest last. */
 export type Basis = 'measured' | 'recipe' | 'handbook' | 'assumed';
@@ -126,14 +127,17 @@ export class Derivations {
   }
 }
 
-export class Evaluation {
+export class Evaluation implements Respondent {
   private readonly answers = new Map<string, Derived>();
+  private readonly found = new Map<string, Trace>();
   private readonly slopes = new Map<string, ReadonlyMap<string, number>>();
   private readonly running: string[] = [];
 
   constructor(
     readonly derivations: Derivations,
     readonly ground: Ground,
+    /** Shared between evaluations that stand on much the same ground. */
+    private readonly traces: Traces = new Traces(),
   ) {}
 
   /** The derived quantity at `path`; undefined when there is no such quantity. */
@@ -149,7 +153,7 @@ export class Evaluation {
     }
     this.running.push(path);
     try {
-      const answer = this.run(found.quantity, found.member);
+      const answer = this.run(path, found.quantity, found.member);
       this.answers.set(path, answer);
       return answer;
     } finally {
@@ -212,17 +216,27 @@ export class Evaluation {
 
   private readonly leaves = new Map<string, Leaf>();
 
-  private run(quantity: DerivedQuantity, member: string): Derived {
+  private run(path: string, quantity: DerivedQuantity, member: string): Derived {
+    const known = this.traces.find(path, this);
+    if (known) {
+      this.found.set(path, known);
+      return known.answer;
+    }
     const asked = new Asking(this, member, undefined);
+    const answer = this.compute(quantity, asked);
+    const trace: Trace = { questions: asked.questions, answer, partials: new Map() };
+    this.traces.add(path, trace);
+    this.found.set(path, trace);
+    return answer;
+  }
+
+  private compute(quantity: DerivedQuantity, asked: Asking): Derived {
     let si: number;
     try {
       si = quantity.compute(asked);
     } catch (error) {
-      if (error instanceof Absent) return { known: false, quantity, missing: unique(asked.absent) };
-      if (error instanceof MechanicsError && asked.absent.length === 0) {
-        return { known: false, quantity, missing: [], trouble: error.message };
-      }
       if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
+      if (error instanceof MechanicsError) return { known: false, quantity, missing: [], trouble: error.message };
       throw error;
     }
     if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
@@ -237,8 +251,18 @@ export class Evaluation {
     };
   }
 
+  /** @internal */
+  replyTo(kind: 'number' | 'members', path: string): string {
+    return kind === 'members' ? this.ground.members(path).join(' ') : replyText(this.answer(path));
+  }
+
+  /** @internal */
+  value(path: string): Value | undefined {
+    return this.ground.value(path);
+  }
+
   /** @internal One question of a computation. */
-  answer(path: string): { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[] {
+  answer(path: string): Reply {
     const leaf = this.ground.leaf(path);
     if (leaf) {
       this.leaves.set(leaf.id, leaf);
@@ -274,11 +298,24 @@ export class Evaluation {
     for (const input of derived.inputs) {
       const inner = this.gradient(input.path);
       if (inner.size === 0) continue;
-      const slope = this.partial(found.quantity, found.member, input);
+      const slope = this.partialOf(path, found, input);
       if (slope === 0) continue;
       for (const [id, inside] of inner) total.set(id, (total.get(id) ?? 0) + slope * inside);
     }
     return total;
+  }
+
+  private partialOf(
+    path: string,
+    found: { quantity: DerivedQuantity; member: string },
+    input: { path: string; si: number },
+  ): number {
+    const partials = this.found.get(path)?.partials;
+    const known = partials?.get(input.path);
+    if (known !== undefined) return known;
+    const slope = this.partial(found.quantity, found.member, input);
+    partials?.set(input.path, slope);
+    return slope;
   }
 
   /** Central difference with respect to one direct input, everything else it asked for kept as it was. */
@@ -301,9 +338,20 @@ export class Evaluation {
   }
 }
 
+/** A number with where it comes from, or the paths that are missing. */
+type Reply = { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[];
+
+/** Two replies with the same text are the same in every way that matters to the asker. */
+function replyText(reply: Reply): string {
+  return isAbsent(reply)
+    ? `? ${reply.join(' ')}`
+    : `${reply.si} ${[...reply.basis].join(' ')}${reply.assumptions.join('|')}`;
+}
+
 class Absent extends Error {}
 
 class Asking implements Ask {
+  readonly questions: Question[] = [];
   readonly absent: string[] = [];
   readonly assumptions: string[] = [];
   readonly basis = new Set<Basis>();
@@ -337,16 +385,20 @@ class Asking implements Ask {
   }
 
   word(path: string): string | undefined {
-    const value = this.evaluation.ground.value(path);
+    const value = this.value(path);
     return value?.kind === 'name' ? value.name : value?.kind === 'text' ? value.text : undefined;
   }
 
   value(path: string): Value | undefined {
-    return this.evaluation.ground.value(path);
+    const value = this.evaluation.ground.value(path);
+    this.questions.push({ kind: 'value', path, reply: value });
+    return value;
   }
 
   members(part: string): readonly string[] {
-    return this.evaluation.ground.members(part);
+    const members = this.evaluation.ground.members(part);
+    this.questions.push({ kind: 'members', path: part, reply: members.join(' ') });
+    return members;
   }
 
   missing(path: string): never {
@@ -362,6 +414,7 @@ class Asking implements Ask {
   private find(path: string): number | undefined {
     if (this.moved?.path === path) return this.moved.si;
     const answer = this.evaluation.answer(path);
+    this.questions.push({ kind: 'number', path, reply: replyText(answer) });
     if (isAbsent(answer)) {
       this.absent.push(...answer);
       return undefined;

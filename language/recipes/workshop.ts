@@ -21,6 +21,7 @@ import { type Lineage, lineageOf, ringOf } from './lineage.js';
 import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.js';
 import type { Memo } from './memo.js';
 import { type Mention, mentionsIn } from './mentions.js';
+import { Traces } from './traces.js';
 import { propertiesOf } from './values.js';
 import { type Written, writtenIn } from './written.js';
 
@@ -42,6 +43,7 @@ class Stand {
 }
 
 export class Workshop extends Stand {
+  private readonly traces = new Traces();
   private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
   private readonly woodDerivations = new Derivations(WOOD_QUANTITIES);
   private readonly stringDerivations = new Derivations(STRING_SET_QUANTITIES);
@@ -175,7 +177,7 @@ export class Workshop extends Stand {
   evaluate(values: ReadonlyMap<string, Held>): Evaluation {
     const layer: Layer = { values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' };
     const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, this.elsewhere);
-    return new Evaluation(this.instrumentDerivations, ground);
+    return new Evaluation(this.instrumentDerivations, ground, this.traces);
   }
 
   /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
@@ -184,8 +186,10 @@ export class Workshop extends Stand {
     return this.evaluate(this.solve({ ...recipe, values }, this.evaluationOf(parent)).values);
   }
 
-  classOf = (path: string): VariableClass =>
-    this.catalogue.property(path)?.class ?? this.catalogue.classOfPart(path) ?? 'appointment';
+  readonly classOf = remembered(
+    (path: string): VariableClass =>
+      this.catalogue.property(path)?.class ?? this.catalogue.classOfPart(path) ?? 'appointment',
+  );
 
   // ---- queries ------------------------------------------------------------------------------------------------------
 
@@ -359,7 +363,7 @@ export class Workshop extends Stand {
   }
 
   private readonly recipeContext = {
-    canonical: (path: string) => this.catalogue.canonical(path),
+    canonical: remembered((path: string) => this.catalogue.canonical(path)),
     appointments: (name: string) => this.shelf.find('appointments', name),
   };
 
@@ -372,14 +376,28 @@ export class Workshop extends Stand {
           ? this.rig(name)
           : undefined;
 
-  private readonly dimensionOf = (path: string): Dimension | undefined =>
-    this.catalogue.property(path)?.dimension ?? this.instrumentDerivations.find(path)?.quantity.dimension;
+  private readonly dimensionOf = remembered(
+    (path: string): Dimension | undefined =>
+      this.catalogue.property(path)?.dimension ?? this.instrumentDerivations.find(path)?.quantity.dimension,
+  );
 
-  private readonly woodDimensionOf = (path: string): Dimension | undefined => {
+  private readonly woodDimensionOf = remembered((path: string): Dimension | undefined => {
     for (const kind of ['species', 'shop'] as const) {
       if (path.startsWith(`${kind}.`)) return this.catalogue.property(path.slice(kind.length + 1), kind)?.dimension;
     }
     return this.catalogue.property(path, 'wood')?.dimension;
+  });
+}
+
+/** The catalogue never changes, so what it says of a path need not be looked up twice. */
+function remembered<V>(look: (path: string) => V): (path: string) => V {
+  const known = new Map<string, V>();
+  return (path) => {
+    const found = known.get(path);
+    if (found !== undefined || known.has(path)) return found as V;
+    const value = look(path);
+    known.set(path, value);
+    return value;
   };
 }
 
