@@ -1,5 +1,5 @@
 /** Textbook deflections (m) of a uniform beam of bending stiffness EI (N·m²). From memory; each is checked in the tests by integration. */
-import { positive } from './error.js';
+import { computed, positive } from './error.js';
 
 /** Load F (N) at the middle of a simple span L (m): F L³ / (48 EI). */
 export function simpleBeamCentreLoad(force: number, span: number, bendingStiffness: number): number {
@@ -13,7 +13,7 @@ export function simpleBeamThirdPoints(force: number, span: number, bendingStiffn
 
 /** Uniform load q (N/m) on a simple span, at the centre: 5 q L⁴ / (384 EI). */
 export function simpleBeamUniform(forcePerLength: number, span: number, bendingStiffness: number): number {
-  return (5 / 384) * span * stem(forcePerLength, span, bendingStiffness);
+  return computed('deflection', (5 / 384) * positive('span', span) * stem(forcePerLength, span, bendingStiffness));
 }
 
 /** Load F at the end of a cantilever: F L³ / (3 EI). */
@@ -29,9 +29,11 @@ export function clampedBeamCentreLoad(force: number, span: number, bendingStiffn
 /** Frequency (Hz) of a bending mode of root βL: (βL)² / (2π L²) √(EI / mass per length). */
 export function beamFrequency(root: number, length: number, bendingStiffness: number, massPerLength: number): number {
   const speed = Math.sqrt(positive('bending stiffness', bendingStiffness) / positive('mass per length', massPerLength));
-  return (positive('root', root) / positive('length', length)) ** 2 * (speed / (2 * Math.PI));
+  const curvature = (positive('root', root) / positive('length', length)) ** 2;
+  return computed('frequency', (curvature * speed) / (2 * Math.PI));
 }
 
 function stem(force: number, span: number, bendingStiffness: number): number {
-  return (positive('load', force) * positive('span', span) ** 3) / positive('bending stiffness', bendingStiffness);
+  const bending = positive('bending stiffness', bendingStiffness);
+  return computed('deflection', (positive('load', force) * positive('span', span) ** 3) / bending);
 }

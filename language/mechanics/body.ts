@@ -71,7 +71,7 @@ export function coupledModes(body: CoupledBody): CoupledMode[] {
       shape[name] = vector[i]! / Math.sqrt(mass);
       if (share > most) [most, of] = [share, name];
     });
-    return { frequency: Math.sqrt(Math.max(0, value)) / (2 * Math.PI), energy, of, shape };
+    return { frequency: computed('frequency', Math.sqrt(Math.max(0, value)) / (2 * Math.PI)), energy, of, shape };
   });
 }
 

@@ -75,7 +75,7 @@ export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateS
   const give = integrate(brace, (x) => 1 / at(x));
   return {
     mean: computed('stiffness', integrate(brace, at) / length),
-    series: Number.isFinite(give) ? length / give : 0,
+    series: computed('stiffness', Number.isFinite(give) ? length / give : 0),
     halfWave: computed(
       'stiffness',
       (2 / length) * integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2),

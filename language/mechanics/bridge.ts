@@ -41,7 +41,7 @@ export function saddleForces(tension: number, behind: number, playing = 0): Sadd
   between('angle before the saddle', playing, 0, limit, degrees);
   return {
     breakAngle: behind + playing,
-    down: tension * (Math.sin(playing) + Math.sin(behind)),
+    down: computed('force on the saddle', tension * (Math.sin(playing) + Math.sin(behind))),
     forward: tension * (Math.cos(playing) - Math.cos(behind)),
   };
 }

@@ -8,7 +8,7 @@ export function domeRise(radius: number, chord: number): number {
     throw new MechanicsError('dome radius', 'The dome radius is less than half the width it has to cover.');
   }
   // R − √(R² − c²) written so that a 9 m radius over 0.4 m loses no digits.
-  return (half * half) / (radius + Math.sqrt(radius ** 2 - half * half));
+  return computed('dome rise', (half * half) / (radius + Math.sqrt((radius - half) * (radius + half))));
 }
 
 export interface BracedStrip {
@@ -41,5 +41,5 @@ export function swellingCurvature(strip: BracedStrip, strain: number): number {
  * Shallow dome: rise = chord² / 8R. Negative: the dome falls. A flat plate is `radius` = Infinity.
  */
 export function domeRiseChange(chord: number, curvature: number): number {
-  return (positive('chord', chord) ** 2 * finite('curvature', curvature)) / 8;
+  return computed('dome rise', (positive('chord', chord) ** 2 * finite('curvature', curvature)) / 8);
 }

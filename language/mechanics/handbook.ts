@@ -34,21 +34,21 @@ export const BENDING_TO_ALONG = 1.1;
 
 /** E_L (Pa) from the tabulated bending modulus (Pa). Throws if not above zero. */
 export function alongFromBendingModulus(bendingModulus: number): number {
-  return BENDING_TO_ALONG * positive('bending modulus', bendingModulus);
+  return computed('stiffness along', BENDING_TO_ALONG * positive('bending modulus', bendingModulus));
 }
 
 /** The elastic constants (Pa) of a species from its bending modulus (Pa) and ratios. ν_RL is derived, never tabulated. */
 export function handbookElasticity(bendingModulus: number, ratios: ElasticRatios): HandbookElasticity {
   const along = alongFromBendingModulus(bendingModulus);
-  const acrossRadial = along * positive('ratio of E across to E along', ratios.acrossRadial);
-  const acrossTangential = along * positive('ratio of E across to E along', ratios.acrossTangential);
+  const acrossRadial = scaled(along, 'ratio of E across to E along', ratios.acrossRadial);
+  const acrossTangential = scaled(along, 'ratio of E across to E along', ratios.acrossTangential);
   return {
     along,
     acrossRadial,
     acrossTangential,
-    shearLR: along * positive('ratio of G to E along', ratios.shearLR),
-    shearLT: scaled(along, ratios.shearLT),
-    shearRT: scaled(along, ratios.shearRT),
+    shearLR: scaled(along, 'ratio of G to E along', ratios.shearLR),
+    shearLT: ratios.shearLT === undefined ? undefined : scaled(along, 'ratio of G to E along', ratios.shearLT),
+    shearRT: ratios.shearRT === undefined ? undefined : scaled(along, 'ratio of G to E along', ratios.shearRT),
     poissonLR: ratios.poissonLR,
     poissonRL: reciprocalPoisson(ratios.poissonLR, along, acrossRadial),
     poissonLT: ratios.poissonLT,
@@ -107,6 +107,6 @@ export function guessedShear(along: number, kind: 'softwood' | 'hardwood'): numb
   return positive('stiffness along', along) * TYPICAL_RATIOS[kind].shearLR;
 }
 
-function scaled(along: number, ratio: number | undefined): number | undefined {
-  return ratio === undefined ? undefined : along * positive('ratio of G to E along', ratio);
+function scaled(along: number, quantity: string, ratio: number): number {
+  return positive('stiffness', computed('stiffness', along * positive(quantity, ratio)));
 }

@@ -39,9 +39,9 @@ export function reducedStiffness({ along, across, shear, poissonLR }: PlateElast
   const poissonRL = reciprocalPoisson(poissonLR, along, across);
   const denominator = 1 - poissonLR * poissonRL;
   return {
-    q11: along / denominator,
-    q22: across / denominator,
-    q12: (poissonLR * across) / denominator,
+    q11: computed('stiffness', along / denominator),
+    q22: computed('stiffness', across / denominator),
+    q12: computed('stiffness', (poissonLR * across) / denominator),
     q66: positive('shear stiffness', shear),
   };
 }
@@ -52,9 +52,9 @@ export function plateBending(elasticity: PlateElasticity, thickness: number): Pl
   const cube = positive('thickness', thickness) ** 3 / 12;
   return {
     along: computed('stiffness', q.q11 * cube),
-    across: q.q22 * cube,
-    coupling: q.q12 * cube,
-    twist: q.q66 * cube,
+    across: computed('stiffness', q.q22 * cube),
+    coupling: computed('stiffness', q.q12 * cube),
+    twist: computed('stiffness', q.q66 * cube),
   };
 }
 
@@ -65,5 +65,5 @@ export function thicknessForBending(bending: number, q: number): number {
 
 /** Mass per area (kg/m²). */
 export function massPerArea(density: number, thickness: number): number {
-  return positive('density', density) * positive('thickness', thickness);
+  return computed('mass per area', positive('density', density) * positive('thickness', thickness));
 }

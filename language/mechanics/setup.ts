@@ -1,5 +1,5 @@
 /** Neck angle and action from a few heights. SI throughout, angles in rad. Straight-line geometry; relief is a shallow parabola. */
-import { MechanicsError, finite, notNegative, positive } from './error.js';
+import { MechanicsError, computed, finite, notNegative, positive } from './error.js';
 import { fretPlace } from './frets.js';
 
 /**
@@ -39,7 +39,8 @@ export function actionAt(setup: Setup, fret: number): number {
   const x = fretPlace(scale, fret);
   const join = fretPlace(scale, joinFret);
   const straight = atNut + ((setup.atSaddle - atNut) * x) / scale;
-  return straight + (x < join ? (4 * relief * x * (join - x)) / join ** 2 : 0);
+  const bow = x < join ? (4 * relief * x * (join - x)) / join ** 2 : 0;
+  return computed('action', straight + bow);
 }
 
 /** Height at the saddle (m) above the plane of the frets that gives action `action` (m) at `fret`, the rest as in `setup`. */
@@ -48,7 +49,7 @@ export function saddleHeightForAction(setup: Omit<Setup, 'atSaddle'>, action: nu
   const share = fretPlace(scale, fret) / scale;
   if (share <= 0) throw new MechanicsError('fret', 'Action is set at a fret above the nut.');
   const flat = actionAt({ ...setup, atSaddle: 1 }, fret) - share;
-  const height = (positive('action', action) - flat) / share;
+  const height = computed('height at the saddle', (positive('action', action) - flat) / share);
   if (height <= 0) throw new MechanicsError('action', 'With this relief and nut the strings cannot come so low.');
   return height;
 }

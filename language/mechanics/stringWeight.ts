@@ -62,7 +62,8 @@ export function stringWeight(kind: StringKind, gauge: number, core?: number): St
   if (core !== undefined && positive('string core', core) >= gauge) {
     throw new MechanicsError('string core', 'The core of a wound string must be thinner than the string.');
   }
-  const inner = core ?? gauge * Math.max(wrap.least, wrap.ratio - wrap.slope * (gauge - wrap.from));
+  const inner =
+    core ?? gauge * Math.min(MOST_CORE, Math.max(wrap.least, wrap.ratio - wrap.slope * (gauge - wrap.from)));
   return {
     massPerLength: woundMassPerLength(gauge, inner, coreDensity, wrap.density, wrap.packing),
     uncertainty: make.uncertainty,
@@ -92,6 +93,9 @@ export function woundMassPerLength(
   const perArea = positive('density', coreDensity) * inner + positive('density', wrapDensity) * packing * ring;
   return (Math.PI / 4) * perArea;
 }
+
+/** No wound string has a core thicker than this share of its gauge. */
+const MOST_CORE = 0.8;
 
 interface Make {
   readonly coreDensity: number;

@@ -37,7 +37,13 @@ export interface StretchedString {
 
 /** Stiffness E A (N) of a string's core against stretching. */
 export function stringStretchStiffness({ core, coreModulus }: StretchedString): number {
-  return (positive('core modulus', coreModulus) * Math.PI * positive('string core', core) ** 2) / 4;
+  return positive(
+    'stretching stiffness',
+    computed(
+      'stretching stiffness',
+      (positive('core modulus', coreModulus) * Math.PI * positive('string core', core) ** 2) / 4,
+    ),
+  );
 }
 
 /**

@@ -1,5 +1,5 @@
 /** A plate thinned towards its edge: one number for its mass and one for its stiffness. SI throughout. */
-import { MechanicsError, positive } from './error.js';
+import { MechanicsError, computed, positive } from './error.js';
 
 export interface EdgeTaper {
   /** m, over the middle of the plate */
@@ -40,8 +40,9 @@ export function taperedPlate(taper: EdgeTaper, area: number, perimeter: number):
   const moment = (power: number): number =>
     taper.centre ** power * (area - bandArea) +
     bandIntegral((d) => (taper.edge + ((taper.centre - taper.edge) * d) / taper.band) ** power, taper.band, perimeter);
-  const volume = moment(1);
-  return { volume, mean: volume / area, stiff: Math.cbrt(moment(3) / area) };
+  const volume = computed('volume', moment(1));
+  const stiff = computed('mean thickness', Math.cbrt(moment(3) / area));
+  return { volume, mean: computed('mean thickness', volume / area), stiff };
 }
 
 /** ∫ f(d) (P − 2πd) dd over the band; three-point Gauss is exact for the polynomials of degree 4 met here. */

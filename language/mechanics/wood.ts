@@ -145,7 +145,7 @@ export function basicSpecificGravity(gravity: number, moisture: number, fibreSat
  */
 export function densityFromSpecificGravity(gravity: number, moisture: number): number {
   checkGravity(gravity);
-  return 1000 * gravity * (1 + notNegative('moisture content', moisture));
+  return computed('density', 1000 * gravity * (1 + notNegative('moisture content', moisture)));
 }
 
 function drynessBelowSaturation(moisture: number, fibreSaturation: number): number {

@@ -1,0 +1,116 @@
+/** Whatever goes in, what comes out is a finite number or one kind of error that names the quantity in plain words. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import * as air from '../../language/mechanics/air.js';
+import * as beams from '../../language/mechanics/beams.js';
+import * as body from '../../language/mechanics/body.js';
+import * as bridge from '../../language/mechanics/bridge.js';
+import { braceMass, effectiveStiffness, gluedStiffnessAt } from '../../language/mechanics/braces.js';
+import { domeRise, swellingCurvature } from '../../language/mechanics/dome.js';
+import { MechanicsError } from '../../language/mechanics/error.js';
+import { finishMass } from '../../language/mechanics/finish.js';
+import { fretPlace, nutSpacing } from '../../language/mechanics/frets.js';
+import { handbookElasticity } from '../../language/mechanics/handbook.js';
+import { hingedFrequency } from '../../language/mechanics/hingedRectangle.js';
+import * as moisture from '../../language/mechanics/moisture.js';
+import { modulusFromPlank } from '../../language/mechanics/plank.js';
+import { plateBending } from '../../language/mechanics/plate.js';
+import { braceSection } from '../../language/mechanics/sections.js';
+import { actionAt, saddleHeightForAction } from '../../language/mechanics/setup.js';
+import { stringWeight } from '../../language/mechanics/stringWeight.js';
+import * as strings from '../../language/mechanics/strings.js';
+import { tapsFromModes } from '../../language/mechanics/tapModes.js';
+import { taperedPlate } from '../../language/mechanics/thickness.js';
+import * as wood from '../../language/mechanics/wood.js';
+
+type Numbers = [number, number, number, number, number];
+
+const FUNCTIONS: Record<string, (n: Numbers) => unknown> = {
+  blankDensity: ([a, b, c, d]) => wood.blankDensity({ length: a, width: b, thickness: c }, d),
+  elasticityFromTaps: ([a, b, c, d, e]) =>
+    wood.elasticityFromTaps({ length: a, width: b, thickness: c }, d, { along: e, across: e, twist: e }),
+  radiationRatio: ([a, b]) => wood.radiationRatio(a, b),
+  panelMerit: ([a, b]) => wood.panelMerit(a, b),
+  specificGravityAt: ([a, b, c]) => wood.specificGravityAt(a, b, c),
+  handbookElasticity: ([a, b, c, d, e]) =>
+    handbookElasticity(a, { acrossRadial: b, acrossTangential: c, shearLR: d, poissonLR: e }),
+  modulusFromPlank: ([a, b, c, d, e]) => modulusFromPlank({ span: a, load: b, loadAt: c, width: d, thickness: e }, a),
+  plateBending: ([a, b, c, d, e]) => plateBending({ along: a, across: b, shear: c, poissonLR: d }, e),
+  hingedFrequency: ([a, b, c, d]) =>
+    hingedFrequency(plateBending({ along: a, across: b, shear: c, poissonLR: 0.3 }, 0.003), d, a, b, 1, 2),
+  taperedPlate: ([a, b, c, d, e]) => taperedPlate({ centre: a, edge: b, band: c }, d, e),
+  equilibriumMoisture: ([a, b]) => moisture.equilibriumMoisture(a, b),
+  humidityForMoisture: ([a, b]) => moisture.humidityForMoisture(a, b),
+  propertyAtMoisture: ([a, b, c, d]) => moisture.propertyAtMoisture(a, b, c, d),
+  movement: ([a, b, c, d]) => moisture.movement(a, b, c, d),
+  domeRise: ([a, b]) => domeRise(a, b),
+  swellingCurvature: ([a, b, c, d, e]) =>
+    swellingCurvature({ plateAxial: a, plateBending: b, braceAxial: c, braceBending: d, offset: e }, a),
+  braceSection: ([a, b, c, d]) => braceSection('gabled', a, b, { slopeShare: c, crestShare: d }),
+  braceMass: ([a, b, c, d, e]) =>
+    braceMass({ profile: 'parabolic', length: a, width: b, height: c, ends: { height: d, length: e } }, 400),
+  effectiveStiffness: ([a, b, c, d]) =>
+    effectiveStiffness({ profile: 'triangular', length: a, width: b, height: c }, d),
+  gluedStiffnessAt: ([a, b, c, d, e]) =>
+    gluedStiffnessAt(
+      { profile: 'rectangular', length: a, width: b, height: c },
+      d,
+      { width: a, thickness: e, modulus: d },
+      e,
+    ),
+  simpleBeamUniform: ([a, b, c]) => beams.simpleBeamUniform(a, b, c),
+  beamFrequency: ([a, b, c, d]) => beams.beamFrequency(a, b, c, d),
+  stringWeight: ([a, b]) => stringWeight('nickel-plated steel', a, b),
+  stringTension: ([a, b, c]) => strings.stringTension(a, b, c),
+  stretchForPitch: ([a, b, c, d, e]) => strings.stretchForPitch({ tension: a, core: b, coreModulus: c }, d, e),
+  saddleSetback: ([a, b, c, d, e]) =>
+    strings.saddleSetback({ tension: a, core: b, coreModulus: c, scale: d, action: e }),
+  saddleForces: ([a, b, c]) => bridge.saddleForces(a, b, c),
+  bridgeGlueLine: ([a, b, c, d]) => bridge.bridgeGlueLine({ length: a, width: b }, c, d),
+  rigidAirFrequency: ([a, b, c, d]) =>
+    air.rigidAirFrequency({ volume: a, openings: [{ area: b, thickness: c }], celsius: d }),
+  coupledModes: ([a, b, c, d, e]) =>
+    body.coupledModes({ top: { mass: a, stiffness: b, area: c }, volume: d, openings: [{ area: e }] }),
+  effectiveMassFromAddedMass: ([a, b, c]) => body.effectiveMassFromAddedMass(a, b, c),
+  fretPlace: ([a, b]) => fretPlace(a, b),
+  nutSpacing: ([a, b, c, d, e]) => nutSpacing(a, b, [c, d, e], 'gaps'),
+  actionAt: ([a, b, c, d, e]) => actionAt({ scale: a, atNut: b, atSaddle: c, relief: d }, e),
+  saddleHeightForAction: ([a, b, c, d]) => saddleHeightForAction({ scale: a, atNut: b, relief: c }, d),
+  finishMass: ([a, b, c]) => finishMass(a, b, c),
+  tapsFromModes: ([a, b, c, d, e]) => tapsFromModes({ '11': a, '02': b, '12': c, '21': d, '03': e }),
+};
+
+const wild = fc.oneof(
+  fc.double(),
+  fc.constantFrom(0, -0, -1, Number.NaN, Infinity, -Infinity, 1e308, 5e-324, 1e-300, 1),
+  fc.double({ min: 1e-4, max: 2, noNaN: true }),
+);
+
+describe.each(Object.entries(FUNCTIONS))('%s', (_, call) => {
+  test('gives finite numbers or a plain refusal', () => {
+    fc.assert(
+      fc.property(fc.tuple(wild, wild, wild, wild, wild), (numbers) => {
+        try {
+          expectFinite(call(numbers));
+        } catch (error) {
+          if (!(error instanceof MechanicsError)) throw error;
+          expect(error.quantity).toMatch(/^[A-Za-z].+/);
+          expect(error.message).toMatch(/[a-z].*\.$/);
+        }
+      }),
+      { numRuns: 400 },
+    );
+  });
+
+  test('refuses a missing number', () => {
+    expect(() => call([Number.NaN, Number.NaN, Number.NaN, Number.NaN, Number.NaN])).toThrow(MechanicsError);
+  });
+});
+
+function expectFinite(result: unknown): void {
+  if (typeof result === 'number') {
+    if (!Number.isFinite(result)) throw new Error(`came out as ${result}`);
+  } else if (typeof result === 'object' && result !== null) {
+    Object.values(result).forEach(expectFinite);
+  }
+}
