@@ -149,7 +149,7 @@ const KEYWORDS: readonly Keyword[] = [
   },
   {
     word: 'reading',
-    insert: 'reading ${1:day-1} {\n  stage: strung\n  string-state: damped\n  $0\n}',
+    insert: 'reading ${1:day-1} {\n  stage: strung\n  strings-damped: yes\n  $0\n}',
     sentence: 'Measurements of one occasion, with the conditions that make them comparable.',
     in: ['build'],
   },

@@ -35,8 +35,8 @@ export interface Reading {
 export const CONDITIONS = [
   'date',
   'stage',
-  'string-state',
-  'days',
+  'strings-damped',
+  'days-strung',
   'humidity',
   'temperature',
   'moisture',
