@@ -1,0 +1,26 @@
+/** A workshop ready for work: parser, shelf with the species library on it, questions and checks. One per folder. */
+import { catalogue } from '../catalogue/catalogue.js';
+import species from '../catalogue/species.bookmatch?raw';
+import { Checks } from '../checks/check.js';
+import { type BookmatchParser, createParser } from '../grammar/parse.js';
+import { Bookshelf } from '../recipes/bookshelf.js';
+import { readFile } from '../recipes/reader.js';
+import { Workshop } from '../recipes/workshop.js';
+
+export interface OpenWorkshop {
+  readonly parser: BookmatchParser;
+  readonly shelf: Bookshelf;
+  readonly workshop: Workshop;
+  readonly checks: Checks;
+}
+
+/** Where the species library is shown; it belongs to no folder and cannot be changed. */
+export const SPECIES_URI = 'bookmatch-library:/species.bookmatch';
+export const SPECIES_TEXT: string = species;
+
+export function openWorkshop(parser: BookmatchParser = createParser()): OpenWorkshop {
+  const shelf = new Bookshelf();
+  shelf.putLibrary(readFile(SPECIES_URI, species, parser));
+  const workshop = new Workshop(shelf, catalogue);
+  return { parser, shelf, workshop, checks: new Checks(workshop) };
+}
