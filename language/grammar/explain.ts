@@ -27,7 +27,10 @@ export function didYouMeanKind(words: readonly Token[]): Explanation {
   const opensBlock = words.some((token) => kindOf(token) === '{');
   const near = opensBlock || isWord(words[1]) ? didYouMean(first, [...DEFINITION_WORDS]) : [];
   if (near.length > 0) {
-    return { message: `\`${short(first)}\` starts no definition: did you mean ${near.join(' or ')}?`, suggestions: near };
+    return {
+      message: `\`${short(first)}\` starts no definition: did you mean ${near.join(' or ')}?`,
+      suggestions: near,
+    };
   }
   return say(
     'This line belongs to no definition. A file is made of definitions such as `recipe tarn-2 from tarn-1 { … }`.',
@@ -41,12 +44,18 @@ const RULES: readonly Rule[] = [
     const stray = words.find((token) => kindOf(token) === 'STRAY');
     if (stray === undefined) return undefined;
     const sign = stray.image;
-    if (sign === '=') return { message: 'Write a colon instead of `=`: `thickness: 2.85 mm`.', suggestions: [':'], of: [stray, stray] };
+    if (sign === '=')
+      return { message: 'Write a colon instead of `=`: `thickness: 2.85 mm`.', suggestions: [':'], of: [stray, stray] };
     if (sign === ';') return { message: 'A line ends without a `;`.', suggestions: [''], of: [stray, stray] };
     if (sign === '\u2013' || sign === '\u2014') {
-      return { message: `The dash \`${sign}\` means nothing here. A range is written 170..185 Hz.`, suggestions: ['..', '-'], of: [stray, stray] };
+      return {
+        message: `The dash \`${sign}\` means nothing here. A range is written 170..185 Hz.`,
+        suggestions: ['..', '-'],
+        of: [stray, stray],
+      };
     }
-    if (sign === "'" || sign === '\u2018' || sign === '\u2019') return say('Texts are written in double quotes: "like this".');
+    if (sign === "'" || sign === '\u2018' || sign === '\u2019')
+      return say('Texts are written in double quotes: "like this".');
     return say(`The sign \`${printable(sign)}\` means nothing here.`);
   },
 
@@ -74,9 +83,13 @@ const RULES: readonly Rule[] = [
         ? say('A change is written `change top.thickness: 2.85 mm -> 2.7 mm`.')
         : undefined;
     }
-    if (kindOf(colon) !== ':') return say(`After \`change ${short(path?.image ?? '')}\` a colon is expected: \`change top.thickness: 2.85 mm -> 2.7 mm\`.`);
+    if (kindOf(colon) !== ':')
+      return say(
+        `After \`change ${short(path?.image ?? '')}\` a colon is expected: \`change top.thickness: 2.85 mm -> 2.7 mm\`.`,
+      );
     const arrow = words.find((token) => kindOf(token) === 'ARROW');
-    if (arrow === undefined) return say('A change gives the old and the new value, `15 mm -> 14 mm`, or a step, `by -1 mm`.');
+    if (arrow === undefined)
+      return say('A change gives the old and the new value, `15 mm -> 14 mm`, or a step, `by -1 mm`.');
     if (arrow === words[words.length - 1]) return say('After `->` the new value is expected.');
     return undefined;
   },
@@ -107,17 +120,24 @@ const RULES: readonly Rule[] = [
 
   function point(words) {
     return words.some((token) => kindOf(token) === '(' || kindOf(token) === ')')
-      ? say('A point is written (78 mm, -150 mm): the station from the tail, a comma, then the offset from the centre line.')
+      ? say(
+          'A point is written (78 mm, -150 mm): the station from the tail, a comma, then the offset from the centre line.',
+        )
       : undefined;
   },
 
   function colonMissing(words) {
     for (let i = 0; i + 1 < words.length; i++) {
       const [name, value] = [words[i]!, words[i + 1]!];
-      const starts = i === 0 || !isWord(words[i - 1]) && kindOf(words[i - 1]) !== ':';
-      if (!starts || !isWord(name) || !(kindOf(value) === 'NUMBER' || isText(value) || kindOf(value) === 'DATE')) continue;
+      const starts = i === 0 || (!isWord(words[i - 1]) && kindOf(words[i - 1]) !== ':');
+      if (!starts || !isWord(name) || !(kindOf(value) === 'NUMBER' || isText(value) || kindOf(value) === 'DATE'))
+        continue;
       const mended = `${name.image}:`;
-      return { message: `After \`${short(name.image)}\` a colon is expected: \`${short(mended)} ${short(value.image)}\`.`, suggestions: [mended], of: [name, name] };
+      return {
+        message: `After \`${short(name.image)}\` a colon is expected: \`${short(mended)} ${short(value.image)}\`.`,
+        suggestions: [mended],
+        of: [name, name],
+      };
     }
     return undefined;
   },
@@ -129,10 +149,18 @@ const RULES: readonly Rule[] = [
       const joined = `${first.image}-${second.image}`;
       const after = words[i + 2] ?? end;
       if (kindOf(words[i - 1]) === ':') {
-        return { message: `A name of several words is joined by hyphens: \`${short(joined)}\`. Texts go in double quotes.`, suggestions: [joined, `"${first.image} ${second.image}"`], of: [first, second] };
+        return {
+          message: `A name of several words is joined by hyphens: \`${short(joined)}\`. Texts go in double quotes.`,
+          suggestions: [joined, `"${first.image} ${second.image}"`],
+          of: [first, second],
+        };
       }
       if (kindOf(after) === ':' || kindOf(after) === '{') {
-        return { message: `A name of several words is joined by hyphens: \`${short(joined)}\`.`, suggestions: [joined], of: [first, second] };
+        return {
+          message: `A name of several words is joined by hyphens: \`${short(joined)}\`.`,
+          suggestions: [joined],
+          of: [first, second],
+        };
       }
       return say(`After \`${short(first.image)}\` a colon or a { is expected.`);
     }
@@ -169,12 +197,19 @@ interface Example {
 const EXAMPLES: Readonly<Record<string, Example>> = {
   because: { takes: isText, message: 'After `because` a text in double quotes is expected.' },
   note: { takes: isText, message: 'After `note` a text in double quotes is expected.' },
-  together: { takes: isText, message: 'After `together` say why in double quotes, then the changes in { }.', whole: true },
+  together: {
+    takes: isText,
+    message: 'After `together` say why in double quotes, then the changes in { }.',
+    whole: true,
+  },
   add: { takes: isWord, message: 'After `add` the part to add is expected: `add bracing.finger-3 { … }`.' },
   drop: { takes: isWord, message: 'After `drop` the part to leave out is expected: `drop bracing.finger-3`.' },
   hold: { takes: isWord, message: 'A hold is written `hold top.stiffness.along by top.thickness`.', whole: true },
   expect: { takes: isWord, message: 'An expectation is written `expect top.mass: below 190 g`.', whole: true },
-  with: { takes: (next) => isWord(next) || kindOf(next) === 'NUMBER', message: 'After `with` the name of a set of appointments is expected.' },
+  with: {
+    takes: (next) => isWord(next) || kindOf(next) === 'NUMBER',
+    message: 'After `with` the name of a set of appointments is expected.',
+  },
   allow: { takes: (next) => kindOf(next) === 'NUMBER', message: 'An allowance is written `allow 2 because "…"`.' },
   accept: { takes: isWord, message: 'An acceptance is written `accept stale-change because "…"`.' },
   vary: { takes: (next) => next?.image === 'at', message: 'The limit is written `vary at most 1`.', whole: true },
@@ -183,8 +218,15 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
 function explainHead(words: readonly Token[]): Explanation {
   const text = words.find((token) => isText(token));
   if (text !== undefined) {
-    const name = text.image.replace(/^["\u201C]|["\u201D]$/g, '').trim().replace(/\s+/g, '-');
-    return { message: 'A name is written without quotes, its words joined by hyphens.', suggestions: name === '' ? [] : [name], of: [text, text] };
+    const name = text.image
+      .replace(/^["\u201C]|["\u201D]$/g, '')
+      .trim()
+      .replace(/\s+/g, '-');
+    return {
+      message: 'A name is written without quotes, its words joined by hyphens.',
+      suggestions: name === '' ? [] : [name],
+      of: [text, text],
+    };
   }
   return say('A definition starts like `recipe tarn-2 from tarn-1 {`.');
 }

@@ -5,12 +5,14 @@
 import type { Definition } from './generated/ast.js';
 import { significantTokens } from './line-ends.js';
 import { type TextProblem, within } from './problem.js';
-import { repair } from './repair.js';
+import { type Repaired, headAlone, repair } from './repair.js';
 import { type CutDefinition, cutIntoDefinitions } from './segments.js';
 import { type ParserServices, createParserServices } from './services.js';
 import type { Token } from './token.js';
 import { settleOpenTexts } from './unclosed-text.js';
 import { unfitText } from './unfit-text.js';
+
+export type { CutDefinition } from './segments.js';
 
 export interface BookmatchParser {
   /** The definitions of a text and their syntax trees. Never throws, whatever the text. */
@@ -69,19 +71,35 @@ class GrammarParser implements BookmatchParser {
     const lexed = this.services.tokenize(text);
     const settled = settleOpenTexts(lexed.tokens, lexed.comments, this.services.types);
     const cut = cutIntoDefinitions(text, significantTokens(settled.tokens), this.services.types);
-    return { text, tokens: inOrder(settled.tokens, lexed.comments), ...shareOut(cut.definitions, [...settled.problems, ...cut.problems]) };
+    return {
+      text,
+      tokens: inOrder(settled.tokens, lexed.comments),
+      ...shareOut(cut.definitions, [...settled.problems, ...cut.problems]),
+    };
   }
 
-  read(file: CutFile, definition: CutDefinition): ParsedDefinition {
-    const { text } = file;
+  read({ text }: CutFile, cut: CutDefinition): ParsedDefinition {
+    const { types } = this.services;
     const attempt = (tokens: readonly Token[], rule: 'Definition' | 'Body') => this.services.parse(text, tokens, rule);
-    const first = attempt(definition.tokens, 'Definition');
-    if (first.errors.length === 0) return { cut: definition, ast: first.ast, problems: definition.problems };
-    const repaired = repair(definition.tokens, this.services.types, text, (tokens, rule) => attempt(tokens, rule).errors);
-    const second = attempt(repaired.tokens, 'Definition');
-    return { cut: definition, ast: second.ast, problems: [...definition.problems, ...repaired.problems] };
+    const mended = ({ tokens, problems }: Repaired): ParsedDefinition | undefined => {
+      const { ast, errors } = attempt(tokens, 'Definition');
+      return errors.length === 0 ? { cut, ast, problems: [...cut.problems, ...problems] } : undefined;
+    };
+    const given = (why: string): ParsedDefinition => {
+      const { tokens, problems } = headAlone(cut.tokens, types, text, why);
+      return { cut, ast: attempt(tokens, 'Definition').ast, problems: [...cut.problems, ...problems] };
+    };
+    if (cut.depth > DEEPEST) return given(`Blocks within blocks, more than ${DEEPEST} deep, are not read.`);
+    const { ast, errors } = attempt(cut.tokens, 'Definition');
+    if (errors.length === 0) return { cut, ast, problems: cut.problems };
+    const failedAt = cut.tokens.find((token) => token === errors[0]?.token);
+    const repaired = repair(cut.tokens, failedAt, types, text, (tokens, rule) => attempt(tokens, rule).errors);
+    return mended(repaired) ?? given('This definition does not read.');
   }
 }
+
+/** Nobody nests blocks so deep; a parser that follows would run out of room. */
+const DEEPEST = 100;
 
 /** Gives each definition the problems that stand within it. */
 function shareOut(

@@ -7,7 +7,17 @@
 import type { ParseResult } from 'langium';
 import { explain } from './explain.js';
 import { type TextProblem, placeOf } from './problem.js';
-import { STATEMENT_WORDS, type Token, type TokenTypes, isText, isWord, kindOf, lineOf, mergedToken, virtualToken } from './token.js';
+import {
+  STATEMENT_WORDS,
+  type Token,
+  type TokenTypes,
+  isText,
+  isWord,
+  kindOf,
+  lineOf,
+  mergedToken,
+  virtualToken,
+} from './token.js';
 
 export type Attempt = (tokens: readonly Token[], rule: 'Definition' | 'Body') => ParseResult['parserErrors'];
 
@@ -16,8 +26,27 @@ export interface Repaired {
   readonly problems: TextProblem[];
 }
 
-export function repair(tokens: readonly Token[], types: TokenTypes, text: string, attempt: Attempt): Repaired {
-  return new Repair(types, text, attempt).run(tokens);
+/** `failedAt` is the token at which the parser gave up; what stands before it is sound. */
+export function repair(
+  tokens: readonly Token[],
+  failedAt: Token | undefined,
+  types: TokenTypes,
+  text: string,
+  attempt: Attempt,
+): Repaired {
+  return new Repair(types, text, attempt).run(tokens, failedAt);
+}
+
+/** The definition with its head alone, and one problem that says why its body is not read. */
+export function headAlone(tokens: readonly Token[], types: TokenTypes, text: string, why: string): Repaired {
+  const from = tokens.findIndex((token) => kindOf(token) === '{');
+  const [first, last, broken] = [tokens[from + 1], tokens[tokens.length - 2], types['BROKEN']];
+  const place = placeOf(tokens[0]!, tokens[Math.max(from - 1, 0)]!);
+  const problems: TextProblem[] = [{ code: 'unreadable-line', message: why, place, suggestions: [] }];
+  if (from < 0 || !first || !last || !broken) return { tokens: [...tokens], problems };
+  const words = tokens.slice(1, from).filter((token) => isWord(token) || kindOf(token) === 'NUMBER');
+  const body = [tokens[from]!, mergedToken(broken, first, last, text), tokens[tokens.length - 1]!];
+  return { tokens: [tokens[0]!, ...words, ...body], problems };
 }
 
 class Repair {
@@ -39,7 +68,8 @@ class Repair {
     this.close = close;
   }
 
-  run(tokens: readonly Token[]): Repaired {
+  run(tokens: readonly Token[], failedAt: Token | undefined): Repaired {
+    const sound = failedAt ? tokens.indexOf(failedAt) : tokens.length - 1;
     const bodyStart = tokens.findIndex((token) => kindOf(token) === '{');
     const headEnd = bodyStart < 0 ? tokens.length : bodyStart;
     const mended: Token[] = [tokens[0]!, ...this.head(tokens.slice(1, headEnd), tokens[bodyStart])];
@@ -51,7 +81,7 @@ class Repair {
         piece.push(token);
         continue;
       }
-      mended.push(...(i === headEnd ? [] : this.piece(piece, token)), token);
+      mended.push(...(i === headEnd || i < sound ? piece : this.piece(piece, token)), token);
       piece = [];
     }
     mended.push(...piece);
@@ -138,7 +168,8 @@ function statementStarts(piece: readonly Token[]): number[] {
     const belongsToOpened = opened === i - 1 && TAKES_PATH.has(piece[opened]?.image ?? '');
     if (belongsToOpened || !isWord(token)) continue;
     const opensStatement =
-      STATEMENT_WORDS.has(token.image) && (isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE');
+      STATEMENT_WORDS.has(token.image) &&
+      (isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE');
     if (kindOf(next) === ':' || opensStatement) starts.push(i);
   }
   return starts;

@@ -15,6 +15,8 @@ export interface CutDefinition {
   readonly place: Place;
   /** From the first word to the last before the opening brace. */
   readonly head: Place;
+  /** How many blocks stand within one another. */
+  readonly depth: number;
   /** What is wrong with its braces and quotes. */
   readonly problems: readonly TextProblem[];
 }
@@ -94,6 +96,7 @@ class Cutter implements Segments {
       source: this.text.slice(first.startOffset, endOffset(last)),
       place: placeOf(first, last),
       head: placeOf(first, (brace < 0 ? last : tokens[brace - 1]) ?? first),
+      depth: depthOf(tokens),
       problems: [],
     });
   }
@@ -192,3 +195,13 @@ class Cutter implements Segments {
 }
 
 const RELATIONS: ReadonlySet<string> = new Set(['is', 'for', 'from', 'of']);
+
+function depthOf(tokens: readonly Token[]): number {
+  let depth = 0;
+  let deepest = 0;
+  for (const token of tokens) {
+    if (kindOf(token) === '{') deepest = Math.max(deepest, ++depth);
+    if (kindOf(token) === '}') depth--;
+  }
+  return deepest;
+}

@@ -1,5 +1,10 @@
 /** The part of Langium that is used: a lexer and a parser made from the grammar, and nothing besides. */
-import { DefaultLexer, DefaultLexerErrorMessageProvider, LangiumParserErrorMessageProvider, createLangiumParser } from 'langium';
+import {
+  DefaultLexer,
+  DefaultLexerErrorMessageProvider,
+  LangiumParserErrorMessageProvider,
+  createLangiumParser,
+} from 'langium';
 import type { LangiumCoreServices, Lexer, LexerResult, ParseResult } from 'langium';
 import { BookmatchAstReflection, type Definition } from './generated/ast.js';
 import { BookmatchGrammar } from './generated/grammar.js';
@@ -11,7 +16,11 @@ export interface ParserServices {
   readonly types: TokenTypes;
   tokenize(text: string): { tokens: Token[]; comments: Token[] };
   /** Parses tokens already prepared. Stops at the first error; the tree is then what was read so far. */
-  parse(text: string, tokens: readonly Token[], rule: 'Definition' | 'Body'): { ast: Definition; errors: ParseResult['parserErrors'] };
+  parse(
+    text: string,
+    tokens: readonly Token[],
+    rule: 'Definition' | 'Body',
+  ): { ast: Definition; errors: ParseResult['parserErrors'] };
 }
 
 export function createParserServices(selfCheck: boolean): ParserServices {

@@ -60,7 +60,10 @@ export function kindOf(token: Token | undefined): string {
 /** True for any word that may name something, keywords included. */
 export function isWord(token: Token | undefined): boolean {
   if (token === undefined) return false;
-  return token.tokenType.name === 'PATH' || (token.tokenType.CATEGORIES?.length ?? 0) > 0 && token.tokenType.name !== 'OPEN_TEXT';
+  return (
+    token.tokenType.name === 'PATH' ||
+    ((token.tokenType.CATEGORIES?.length ?? 0) > 0 && token.tokenType.name !== 'OPEN_TEXT')
+  );
 }
 
 export function isText(token: Token | undefined): boolean {

@@ -27,11 +27,15 @@ export class BookmatchTokenBuilder extends DefaultTokenBuilder {
 
     const openText: TokenType = { name: 'OPEN_TEXT', PATTERN: /["\u201C][^\n\r]*/, CATEGORIES: [string] };
     const openComment: TokenType = { name: 'OPEN_COMMENT', PATTERN: /\/\*[^\n\r]*/, GROUP: 'hidden' };
-    const stray: TokenType = { name: 'STRAY', PATTERN: /[\uD800-\uDBFF][\uDC00-\uDFFF]|[\u0000-\uFFFF]/, LINE_BREAKS: false };
+    const stray: TokenType = {
+      name: 'STRAY',
+      PATTERN: /[\uD800-\uDBFF][\uDC00-\uDFFF]|[\u0000-\uFFFF]/,
+      LINE_BREAKS: false,
+    };
     // Each pattern is tried in this order.
     return [
-      contextual(named('UNIT'), matchUnit),
-      contextual(named('TIMES'), matchTimes),
+      contextual(named('UNIT'), matchUnit, UNIT_STARTS),
+      contextual(named('TIMES'), matchTimes, ['x', '\u00D7']),
       named('SPACE'),
       named('EOL'),
       Object.assign(named('LINE_COMMENT'), { GROUP: 'hidden' }),
@@ -47,14 +51,15 @@ export class BookmatchTokenBuilder extends DefaultTokenBuilder {
       named('DOTS'),
       contextual(named('NUMBER'), matchNumber, NUMBER_STARTS),
       ...signs,
-      Object.assign(named('BROKEN'), { PATTERN: NEVER }),
+      Object.assign(named('BROKEN'), { PATTERN: NEVER, START_CHARS_HINT: [] }),
       stray,
     ];
   }
 }
 
 /** Letters as in the names of XML 1.0 (W3C, 5th edition, production 4), without the superscripts and signs. */
-const LETTER = 'A-Za-z_\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2C00-\\u2FEF\\u3001-\\uD7FF\\uF900-\\uFDCF\\uFDF0-\\uFFFD';
+const LETTER =
+  'A-Za-z_\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2C00-\\u2FEF\\u3001-\\uD7FF\\uF900-\\uFDCF\\uFDF0-\\uFFFD';
 const WORD_CHARACTER = `${LETTER}0-9\\u00B7#\\u266D\\u266F`;
 const WORD = `(?:[${LETTER}]|\\d+-(?=[${LETTER}]))[${WORD_CHARACTER}]*(?:-[${WORD_CHARACTER}]+)*`;
 /** Words joined by dots; a member may be numbered (`strings.6`). */
@@ -66,13 +71,17 @@ const NEVER = /(?!)/;
 type Matched = [string] | null;
 type Match = (text: string, offset: number, before: Token[]) => Matched;
 
-function contextual(type: TokenType, match: Match, starts?: readonly string[]): TokenType {
-  return Object.assign(type, {
-    PATTERN: match,
-    LINE_BREAKS: false,
-    ...(starts ? { start_chars_hint: starts } : {}),
-  });
+/** `starts`: what the match may start with, so that the lexer asks only there. */
+function contextual(type: TokenType, match: Match, starts: readonly (string | number)[]): TokenType {
+  return Object.assign(type, { PATTERN: match, LINE_BREAKS: false, START_CHARS_HINT: starts });
 }
+
+/** Letters and signs; beyond Latin-1 the lexer looks at blocks of 255 characters, so one of each stands for all. */
+const UNIT_STARTS: readonly (string | number)[] = [
+  ...'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_%"\'',
+  ...Array.from({ length: 0x80 }, (_, i) => 0x80 + i),
+  ...Array.from({ length: 256 }, (_, i) => 256 + 255 * i),
+];
 
 const matchUnit: Match = (text, offset, before) => {
   const last = before[before.length - 1];

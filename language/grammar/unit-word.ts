@@ -35,9 +35,13 @@ const MARK = /''|["'\u2032\u2033\u2019\u201D]/y;
 const SPACED =
   /(?:%[ \t]*(?:RH|MC|EMC)|(?:deg|\u00B0)[ \t]*[CF]|(?:lb\/)?(?:sq|cu)[ \t]+(?:in|ft)|per[ \t]+cent|N[ \t]+m)(?![\w.:/-])/y;
 
-const LETTER = 'A-Za-z_\\u00AA\\u00B5\\u00BA\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u212A\\u212B\\u2126\\u00B0%\\u2030\\u2032\\u2033\\u2103\\u2109\\u00A2';
+const LETTER =
+  'A-Za-z_\\u00AA\\u00B5\\u00BA\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u212A\\u212B\\u2126\\u00B0%\\u2030\\u2032\\u2033\\u2103\\u2109\\u00A2';
 const FIGURE = '0-9\\u00B2\\u00B3\\u00B9\\u2070-\\u2079\\u207B';
-const UNIT = new RegExp(`[${LETTER}](?:[${LETTER}${FIGURE}]|[/\\u00B7\\u22C5*.-](?=[${LETTER}0-9])|/\\([${LETTER}${FIGURE}\u00B7\u22C5*.^]+\\)|\\^-?(?=\\d))*`, 'y');
+const UNIT = new RegExp(
+  `[${LETTER}](?:[${LETTER}${FIGURE}]|[/\\u00B7\\u22C5*.-](?=[${LETTER}0-9])|/\\([${LETTER}${FIGURE}\u00B7\u22C5*.^]+\\)|\\^-?(?=\\d))*`,
+  'y',
+);
 const STARTS_STATEMENT = /[ \t]*[:{]/y;
 const TIMES = /[x\u00D7](?=[ \t]*[-+\u2212]?\.?\d)/y;
 

@@ -5,17 +5,7 @@ import { type Place, placeOf } from './problem.js';
 import { type Token, kindOf } from './token.js';
 
 export type MarkKind =
-  | 'keyword'
-  | 'name'
-  | 'path'
-  | 'choice'
-  | 'number'
-  | 'unit'
-  | 'text'
-  | 'date'
-  | 'comment'
-  | 'sign'
-  | 'unreadable';
+  'keyword' | 'name' | 'path' | 'choice' | 'number' | 'unit' | 'text' | 'date' | 'comment' | 'sign' | 'unreadable';
 
 export interface MarkedWord {
   readonly kind: MarkKind;
@@ -29,7 +19,8 @@ export function markWords(file: ParsedFile): MarkedWord[] {
     for (const leaf of CstUtils.flattenCst(ast.$cstNode)) {
       const keyword = leaf.grammarSource?.$type === 'Keyword' && /^\w/.test(leaf.text);
       const mark = keyword ? 'keyword' : BY_NODE[`${leaf.astNode.$type}`];
-      if (mark !== undefined) byPlace.set(leaf.offset, leaf.astNode.$containerProperty === 'items' ? (VALUE_MARKS[mark] ?? mark) : mark);
+      if (mark !== undefined)
+        byPlace.set(leaf.offset, leaf.astNode.$containerProperty === 'items' ? (VALUE_MARKS[mark] ?? mark) : mark);
     }
   }
   return file.tokens.map((token) => ({ kind: markOf(token, byPlace), span: placeOf(token, token) }));
@@ -56,5 +47,7 @@ function markOf(token: Token, byPlace: ReadonlyMap<number, MarkKind>): MarkKind 
   const mark = BY_TOKEN[kind] ?? byPlace.get(token.startOffset);
   if (mark !== undefined) return mark;
   // A word no tree contains stands on a line that does not read.
-  return /^[A-Za-z]+$/.test(kind) && !/^(TIMES|PLUS_MINUS|ARROW|DOTS)$/.test(kind) && token.image.length > 0 ? 'unreadable' : 'sign';
+  return /^[A-Za-z]+$/.test(kind) && !/^(TIMES|PLUS_MINUS|ARROW|DOTS)$/.test(kind) && token.image.length > 0
+    ? 'unreadable'
+    : 'sign';
 }

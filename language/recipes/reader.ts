@@ -88,12 +88,13 @@ class DefinitionReader {
       const message = 'What this definition says is missing: after its head a block in { } is expected.';
       this.problems.push({ code: 'unreadable-line', message, span: headSpan, suggestions: [] });
     }
+    const statements = this.statements(ast.body, '');
     return {
       kind,
       name: head.name,
       ...(head.relation ? { relation: head.relation } : {}),
-      statements: this.statements(ast.body, ''),
-      problems: this.problems,
+      statements,
+      problems: this.problems.sort(byPlace),
       source: cut.source,
       head: headSpan,
       span: spanFrom(cut.place, this.firstLine),
@@ -354,6 +355,10 @@ class DefinitionReader {
   ): void {
     this.problems.push({ code, message, span, suggestions });
   }
+}
+
+function byPlace({ span: { start: a } }: Facts.Problem, { span: { start: b } }: Facts.Problem): number {
+  return a.line - b.line || a.character - b.character;
 }
 
 /** A path written in one piece: its words stand side by side, a dot between them. */

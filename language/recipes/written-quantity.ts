@@ -32,6 +32,8 @@ export function quantityOf(written: WrittenQuantity, unitBeyond?: string): Quant
   }
   const [first, ...rest] = quantities;
   if (first === undefined) return { problem: problem('bad-number', 'A number is missing here.', written.span) };
+  const rising = quantities.findIndex((quantity, i) => i > 0 && !isSmaller(quantity, quantities[i - 1]));
+  if (rising > 0) return { problem: sideBySide(parts, rising - 1) };
   const sum = addQuantities([first, ...rest]);
   if (isMismatch(sum)) {
     return {
@@ -40,6 +42,11 @@ export function quantityOf(written: WrittenQuantity, unitBeyond?: string): Quant
   }
   if (tolerance === undefined) return { quantity: sum };
   return withTolerance(sum, tolerance, parts[0]?.unit?.text ?? unitAfter);
+}
+
+/** `3 in` may follow `5 ft`, and `3 mm` may not follow `5 mm`. */
+function isSmaller(quantity: Quantity, before: Quantity | undefined): boolean {
+  return (quantity.unit?.factor ?? 1) < (before?.unit?.factor ?? 1);
 }
 
 function partOf(part: WrittenPart, unitAfter: string | undefined): QuantityOrProblem {
@@ -80,7 +87,7 @@ function sideBySide(parts: readonly WrittenPart[], at: number): Problem {
     const range = `${low}..${high.slice(1)}`;
     return problem('bad-number', `Two numbers side by side: a range is written ${range}.`, span, [range]);
   }
-  if (left?.unit === undefined) {
+  if (left?.unit === undefined || right?.unit !== undefined) {
     return problem(
       'bad-number',
       'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.',
