@@ -7,6 +7,7 @@ import type { VariableClass } from '../catalogue/property.js';
 import type { Dimension } from '../quantities/dimension.js';
 import { type BuildRecord, recordOf } from './builds.js';
 import type { Bookshelf } from './bookshelf.js';
+import type { Comparison } from './comparison.js';
 import { type Count, countChanges, withChanges } from './counting.js';
 import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
@@ -21,6 +22,8 @@ import { type Lineage, lineageOf, ringOf } from './lineage.js';
 import { type Limit, limitOf, type ShopSettings, settingsOf } from './settings.js';
 import type { Memo } from './memo.js';
 import { type Mention, mentionsIn } from './mentions.js';
+import { remembered } from './remembered.js';
+import { compareByName } from './sides.js';
 import { Traces } from './traces.js';
 import { propertiesOf } from './values.js';
 import { type Written, writtenIn } from './written.js';
@@ -170,6 +173,13 @@ export class Workshop extends Stand {
       if (this.buildsOf(name).length > 0) return name;
     }
     return undefined;
+  }
+
+  // ---- side by side -------------------------------------------------------------------------------------------------
+
+  /** Two recipes, builds or models side by side; undefined when either name is unknown. */
+  compare(a: string, b: string): Comparison | undefined {
+    return compareByName(this, a, b);
   }
 
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
@@ -387,18 +397,6 @@ export class Workshop extends Stand {
     }
     return this.catalogue.property(path, 'wood')?.dimension;
   });
-}
-
-/** The catalogue never changes, so what it says of a path need not be looked up twice. */
-function remembered<V>(look: (path: string) => V): (path: string) => V {
-  const known = new Map<string, V>();
-  return (path) => {
-    const found = known.get(path);
-    if (found !== undefined || known.has(path)) return found as V;
-    const value = look(path);
-    known.set(path, value);
-    return value;
-  };
 }
 
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();

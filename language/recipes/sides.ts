@@ -1,0 +1,30 @@
+/** Names laid side by side: which instrument a name means, and the comparison of two. */
+import { compare, type Comparison, nearestCommon, type Side } from './comparison.js';
+import type { Workshop } from './workshop.js';
+
+/** The instrument of this name: a recipe, or else a build, or else a model. */
+export function sideOf(workshop: Workshop, name: string): Side | undefined {
+  const recipe = workshop.instrument(name);
+  if (recipe) return { name, kind: 'recipe', values: recipe.values, evaluation: workshop.evaluation(name)! };
+  const build = workshop.build(name);
+  if (build) return { name, kind: 'build', values: build.values, evaluation: build.evaluation };
+  const model = workshop.model(name);
+  return model && { name, kind: 'model', values: model.values, evaluation: workshop.evaluate(model.values) };
+}
+
+export function compareByName(workshop: Workshop, a: string, b: string): Comparison | undefined {
+  const [x, y] = [sideOf(workshop, a), sideOf(workshop, b)];
+  if (!x || !y) return undefined;
+  return compare(x, y, {
+    ancestor: nearestCommon(lineOf(workshop, x), lineOf(workshop, y)),
+    classOf: workshop.classOf,
+    evaluate: (values) => workshop.evaluate(values),
+  });
+}
+
+/** Names of the recipes an instrument descends from, itself last where it is one. */
+function lineOf(workshop: Workshop, { kind, name }: Side): readonly string[] {
+  if (kind === 'model') return [];
+  const recipe = kind === 'build' ? workshop.shelf.find('build', name)?.relation?.target.text : name;
+  return recipe === undefined ? [] : workshop.lineage(recipe).recipes.map((each) => each.name.text);
+}
