@@ -1,0 +1,223 @@
+/** Stiffness into the panels of the factor, and the mass matrix. */
+import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
+import type { DiscreteTop } from './discrete.js';
+import type { PlateElement } from './plateElement.js';
+import { ribStiffness } from './ribElement.js';
+import { RIB_MASS, RIB_SIZE } from './ribSection.js';
+import type { Unknowns } from './unknowns.js';
+
+/** Mass by node pairs: m0 on u, v, w; m1 between u and βx, v and βy; m2 on βx, βy. Three numbers per entry of the node graph. */
+export type NodalMass = Float64Array;
+
+/** Corners of quadrilateral `q` into `x`, `y`. */
+export function corners({ mesh, x, y }: DiscreteTop, q: number, outX: Float64Array, outY: Float64Array): void {
+  for (let k = 0; k < 4; k++) {
+    const node = mesh.quads[4 * q + k]!;
+    outX[k] = x[node]!;
+    outY[k] = y[node]!;
+  }
+}
+
+/**
+ * Adds K + `shift` M into `panels` and M into `mass` (both cleared first); `diagonal` receives the matrix's diagonal. Returns the
+ * first quadrilateral that is turned inside out, or −1.
+ */
+export function assemble(
+  top: DiscreteTop,
+  unknowns: Unknowns,
+  element: PlateElement,
+  shift: number,
+  panels: Float64Array,
+  mass: NodalMass,
+  diagonal: Float64Array,
+): number {
+  const { mesh, laminates, laminateOf } = top;
+  const { pattern, slot, quadBase, quadStep } = unknowns;
+  panels.fill(0, 0, pattern.panelSize);
+  mass.fill(0);
+  const px = new Float64Array(4);
+  const py = new Float64Array(4);
+  const k = element.stiffness;
+  for (let q = 0; q < laminateOf.length; q++) {
+    corners(top, q, px, py);
+    const row = laminateOf[q]! * LAMINATE_SIZE;
+    if (!element.compute(px, py, laminates, row, unknowns.support.inPlane)) return q;
+    const m0 = laminates[row + AT_MASS]!;
+    const m1 = laminates[row + AT_MASS + 1]!;
+    const m2 = laminates[row + AT_MASS + 2]!;
+    if (shift !== 0) addShift(k, element.mass, shift, m0, m1, m2);
+    let pair = 10 * q;
+    for (let i = 0; i < 4; i++) {
+      const p = mesh.quads[4 * q + i]!;
+      for (let j = 0; j <= i; j++, pair++) {
+        const r = mesh.quads[4 * q + j]!;
+        const m = element.mass[4 * i + j]!;
+        addMass(mass, unknowns, p, r, m * m0, m * m1, m * m2);
+        const base = quadBase[pair]!;
+        if (base < 0) continue;
+        const step = quadStep[pair]!;
+        const later = pattern.elimination.place[p]! >= pattern.elimination.place[r]!;
+        const stepP = later ? step : 1;
+        const stepR = later ? 1 : step;
+        for (let a = 0; a < 5; a++) {
+          const sa = slot[5 * p + a]!;
+          if (sa < 0) continue;
+          const line = 20 * (5 * i + a) + 5 * j;
+          const target = base + sa * stepP;
+          for (let b = 0; b < 5; b++) {
+            const sb = slot[5 * r + b]!;
+            if (sb >= 0) panels[target + sb * stepR]! += k[line + b]!;
+          }
+        }
+      }
+    }
+  }
+  addRibs(top, unknowns, shift, panels, mass);
+  addRimSpring(top, unknowns, panels);
+  copyDiagonal(unknowns, panels, diagonal);
+  return -1;
+}
+
+function addShift(k: Float64Array, mass: Float64Array, shift: number, m0: number, m1: number, m2: number): void {
+  for (let i = 0; i < 4; i++) {
+    for (let j = 0; j < 4; j++) {
+      const m = shift * mass[4 * i + j]!;
+      const at = 100 * i + 5 * j;
+      k[at]! += m * m0;
+      k[at + 21]! += m * m0;
+      k[at + 42]! += m * m0;
+      k[at + 63]! += m * m2;
+      k[at + 84]! += m * m2;
+      k[at + 3]! += m * m1;
+      k[at + 24]! += m * m1;
+      k[at + 60]! += m * m1;
+      k[at + 81]! += m * m1;
+    }
+  }
+}
+
+function addMass(mass: NodalMass, { graph }: Unknowns, p: number, r: number, m0: number, m1: number, m2: number): void {
+  const at = 3 * entryOf(graph, p, r);
+  mass[at]! += m0;
+  mass[at + 1]! += m1;
+  mass[at + 2]! += m2;
+  if (p === r) return;
+  const other = 3 * entryOf(graph, r, p);
+  mass[other]! += m0;
+  mass[other + 1]! += m1;
+  mass[other + 2]! += m2;
+}
+
+function entryOf({ start, list }: Unknowns['graph'], p: number, r: number): number {
+  let k = start[p]!;
+  while (list[k] !== r) k++;
+  return k;
+}
+
+/** Mass of a bar: half consistent, half lumped. */
+const BAR_OWN = 5 / 12;
+const BAR_OTHER = 1 / 12;
+
+function addRibs(top: DiscreteTop, unknowns: Unknowns, shift: number, panels: Float64Array, mass: NodalMass): void {
+  const { mesh, ribs } = top;
+  const { pattern, slot, ribSlot, ribBase, ribStep } = unknowns;
+  const k = new Float64Array(144);
+  for (let r = 0; r < mesh.ribBrace.length; r++) {
+    const length = ribStiffness(top, r, k);
+    const row = r * RIB_SIZE + RIB_MASS;
+    let pair = 3 * r;
+    for (let i = 0; i < 2; i++) {
+      const p = mesh.ribs[2 * r + i]!;
+      for (let j = 0; j <= i; j++, pair++) {
+        const o = mesh.ribs[2 * r + j]!;
+        const m = length * (i === j ? BAR_OWN : BAR_OTHER);
+        addMass(mass, unknowns, p, o, m * ribs[row]!, m * ribs[row + 1]!, m * ribs[row + 2]!);
+        const base = ribBase[pair]!;
+        if (base < 0) continue;
+        const later = pattern.elimination.place[p]! >= pattern.elimination.place[o]!;
+        const stepP = later ? ribStep[pair]! : 1;
+        const stepO = later ? 1 : ribStep[pair]!;
+        for (let a = 0; a < 6; a++) {
+          const sa = a < 5 ? slot[5 * p + a]! : ribSlot[2 * r + i]!;
+          if (sa < 0) continue;
+          for (let b = 0; b < 6; b++) {
+            const sb = b < 5 ? slot[5 * o + b]! : ribSlot[2 * r + j]!;
+            if (sb < 0) continue;
+            let value = k[12 * (6 * i + a) + 6 * j + b]!;
+            if (shift !== 0) value += shift * m * inertia(ribs, row, a, b);
+            panels[base + sa * stepP + sb * stepO]! += value;
+          }
+        }
+      }
+    }
+  }
+}
+
+function inertia(ribs: Float64Array, row: number, a: number, b: number): number {
+  if (a === b) return a < 3 ? ribs[row]! : a < 5 ? ribs[row + 2]! : 0;
+  return Math.abs(a - b) === 3 && Math.min(a, b) < 2 && Math.max(a, b) < 5 ? ribs[row + 1]! : 0;
+}
+
+/** Turning about the rim: ½ k (β·n)² along each side, half at each of its ends. */
+function addRimSpring({ mesh, x, y, rimSpring }: DiscreteTop, { pattern, slot }: Unknowns, panels: Float64Array): void {
+  if (!(rimSpring > 0)) return;
+  for (let e = 0; e < mesh.rim.length; e += 2) {
+    const dx = x[mesh.rim[e + 1]!]! - x[mesh.rim[e]!]!;
+    const dy = y[mesh.rim[e + 1]!]! - y[mesh.rim[e]!]!;
+    const length = Math.hypot(dx, dy);
+    const normal = [dy / length, -dx / length];
+    for (const node of [mesh.rim[e]!, mesh.rim[e + 1]!]) {
+      for (let a = 0; a < 2; a++) {
+        for (let b = 0; b < 2; b++) {
+          const sa = slot[5 * node + 3 + a]!;
+          const sb = slot[5 * node + 3 + b]!;
+          if (sa < 0 || sb < 0) continue;
+          panels[diagonalAt(pattern, node, sa, sb)]! += (rimSpring * length * normal[a]! * normal[b]!) / 2;
+        }
+      }
+    }
+  }
+}
+
+function diagonalAt(pattern: Unknowns['pattern'], node: number, a: number, b: number): number {
+  const s = pattern.supernodeOf[node]!;
+  const { columns, columnStart } = pattern.elimination;
+  const row = pattern.first[node]! - pattern.first[columns[columnStart[s]!]!]!;
+  return pattern.panelStart[s]! + (row + a) * pattern.width[s]! + row + b;
+}
+
+function copyDiagonal({ pattern }: Unknowns, panels: Float64Array, diagonal: Float64Array): void {
+  for (const node of pattern.elimination.columns) {
+    for (let a = 0; a < pattern.weights[node]!; a++) {
+      diagonal[pattern.first[node]! + a] = panels[diagonalAt(pattern, node, a, a)]!;
+    }
+  }
+}
+
+/** y ← M x for vectors over all nodes, five numbers each. */
+export function multiplyMass({ graph }: Unknowns, mass: NodalMass, x: Float64Array, y: Float64Array): void {
+  const { start, list } = graph;
+  for (let i = 0; i + 1 < start.length; i++) {
+    let u = 0;
+    let v = 0;
+    let w = 0;
+    let bx = 0;
+    let by = 0;
+    for (let k = start[i]!; k < start[i + 1]!; k++) {
+      const j = 5 * list[k]!;
+      const m0 = mass[3 * k]!;
+      const m1 = mass[3 * k + 1]!;
+      const m2 = mass[3 * k + 2]!;
+      u += m0 * x[j]! + m1 * x[j + 3]!;
+      v += m0 * x[j + 1]! + m1 * x[j + 4]!;
+      w += m0 * x[j + 2]!;
+      bx += m1 * x[j]! + m2 * x[j + 3]!;
+      by += m1 * x[j + 1]! + m2 * x[j + 4]!;
+    }
+    y[5 * i] = u;
+    y[5 * i + 1] = v;
+    y[5 * i + 2] = w;
+    y[5 * i + 3] = bx;
+    y[5 * i + 4] = by;
+  }
+}

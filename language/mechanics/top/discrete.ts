@@ -1,0 +1,191 @@
+/** A model on a mesh: where its nodes are, what each element is made of, what each brace piece is. Cheap to make anew when a size changes. */
+import { closedCurve } from './curve.js';
+import { LAMINATE_SIZE, laminate, type WoodLayer } from './laminate.js';
+import { patchInset, withoutRepeats } from './layout.js';
+import type { TopMesh } from './mesh.js';
+import type { Brace, Point, TopModel } from './model.js';
+import { counterClockwise, crossing, signedArea } from './polygon.js';
+import { RIB_SIZE, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
+import { thicknessAt } from './thicknessMap.js';
+
+export interface DiscreteTop {
+  readonly mesh: TopMesh;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  /** m, plate thickness per node */
+  readonly thickness: Float64Array;
+  /** Laminate rows, `LAMINATE_SIZE` numbers each, and the row of each quadrilateral. */
+  readonly laminates: Float64Array;
+  readonly laminateOf: Int32Array;
+  /** `RIB_SIZE` numbers per brace piece. */
+  readonly ribs: Float64Array;
+  /** N·m/rad per m along the rim */
+  readonly rimSpring: number;
+}
+
+/** Puts the model's sizes on the mesh. The model must be checked, and the mesh made for its plan. */
+export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
+  const { x, y } = placed(model, mesh);
+  const outline = closedCurve(withoutRepeats(model.outline));
+  const map = model.plate.thickness;
+  const thickness = Float64Array.from(x, (px, i) => thicknessAt(map, outline, px, y[i]!));
+  const quads = mesh.quads.length / 4;
+  const laminateOf = new Int32Array(quads);
+  const rows: number[] = [];
+  const known = new Map<string, number>();
+  const shares = massShares(model, mesh, x, y);
+  const row = new Float64Array(LAMINATE_SIZE);
+  for (let q = 0; q < quads; q++) {
+    let h = 0;
+    for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
+    const bits = mesh.patchesOf[q]!;
+    const key = `${bits} ${h}`;
+    let index = known.get(key);
+    if (index === undefined) {
+      laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
+      index = rows.length / LAMINATE_SIZE;
+      rows.push(...row);
+      known.set(key, index);
+    }
+    laminateOf[q] = index;
+  }
+  return {
+    mesh,
+    x,
+    y,
+    thickness,
+    laminates: Float64Array.from(rows),
+    laminateOf,
+    ribs: ribRows(model, mesh, x, y, thickness),
+    rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,
+  };
+}
+
+/** Node places, with the rims of patches drawn in as far as their thickness asks. */
+function placed(model: TopModel, mesh: TopMesh): { x: Float64Array; y: Float64Array } {
+  const x = mesh.x.slice();
+  const y = mesh.y.slice();
+  const further = (model.patches ?? []).map(
+    ({ outline, thickness }, i) => patchInset(counterClockwise(withoutRepeats(outline)), thickness) - mesh.insets[i]!,
+  );
+  for (let i = 0; i < x.length; i++) {
+    const patch = mesh.movedBy[i]!;
+    if (patch < 0) continue;
+    x[i]! += further[patch]! * mesh.moveX[i]!;
+    y[i]! += further[patch]! * mesh.moveY[i]!;
+  }
+  return { x, y };
+}
+
+function layersOf(model: TopModel, bits: number, h: number, shares: readonly number[]): WoodLayer[] {
+  const { wood, grain } = model.plate;
+  const layers: WoodLayer[] = [{ wood, grain, from: -h / 2, to: h / 2, massShare: 1 }];
+  let top = h / 2;
+  let bottom = -h / 2;
+  (model.patches ?? []).forEach((patch, i) => {
+    if (!(bits & (1 << i))) return;
+    const t = patch.thickness;
+    const layer = { wood: patch.wood, grain: patch.grain, massShare: shares[i]! };
+    if (patch.side === 'over') {
+      layers.push({ ...layer, from: top, to: top + t });
+      top += t;
+    } else {
+      layers.unshift({ ...layer, from: bottom - t, to: bottom });
+      bottom -= t;
+    }
+  });
+  return layers;
+}
+
+/** Glued area over stiff area of each patch, so that its whole mass is counted. */
+function massShares(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64Array): number[] {
+  const covered = new Float64Array(model.patches?.length ?? 0);
+  for (let q = 0; q < mesh.patchesOf.length; q++) {
+    const bits = mesh.patchesOf[q]!;
+    if (bits === 0) continue;
+    const [a, b, c, d] = mesh.quads.subarray(4 * q, 4 * q + 4) as unknown as [number, number, number, number];
+    const area = ((x[c]! - x[a]!) * (y[d]! - y[b]!) - (x[d]! - x[b]!) * (y[c]! - y[a]!)) / 2;
+    for (let i = 0; i < covered.length; i++) if (bits & (1 << i)) covered[i]! += area;
+  }
+  return Array.from(covered, (area, i) => (area > 0 ? Math.abs(signedArea(model.patches![i]!.outline)) / area : 1));
+}
+
+function ribRows(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64Array, thickness: Float64Array): Float64Array {
+  const braces = model.braces ?? [];
+  const zones = lapZones(model);
+  const factors = braces.map(({ profile, gable }) => shearFactorOf(profile, gable));
+  const rows = new Float64Array(mesh.ribBrace.length * RIB_SIZE);
+  for (let r = 0; r < mesh.ribBrace.length; r++) {
+    const index = mesh.ribBrace[r]!;
+    const a = mesh.ribs[2 * r]!;
+    const b = mesh.ribs[2 * r + 1]!;
+    const { axis } = braces[index]!;
+    const from = alongAxis(axis, x[a]!, y[a]!);
+    const to = alongAxis(axis, x[b]!, y[b]!);
+    const h = (thickness[a]! + thickness[b]!) / 2;
+    ribPiece(braces[index]!, factors[index]!, zones[index]!, from, to, h, rows, r * RIB_SIZE);
+  }
+  return rows;
+}
+
+/** m along the brace's centre line of the point nearest to `(x, y)`; may lie before its start or beyond its end by what the mesh moved it. */
+export function alongAxis(axis: readonly Point[], x: number, y: number): number {
+  let best = 0;
+  let least = Infinity;
+  let start = 0;
+  for (let i = 0; i + 1 < axis.length; i++) {
+    const [ax, ay] = axis[i]!;
+    const [bx, by] = axis[i + 1]!;
+    const dx = bx - ax;
+    const dy = by - ay;
+    const length = Math.hypot(dx, dy);
+    if (length === 0) continue;
+    const t = Math.min(length, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / length));
+    const distance = Math.hypot(x - ax - (t * dx) / length, y - ay - (t * dy) / length);
+    if (distance < least) {
+      least = distance;
+      best = start + t;
+    }
+    start += length;
+  }
+  return best;
+}
+
+/** The earlier brace of a pair keeps the glued half, the later one the free half; or both run through and share the mass. */
+function lapZones(model: TopModel): LapZone[][] {
+  const braces = model.braces ?? [];
+  const zones: LapZone[][] = braces.map(() => []);
+  const [first, second] = model.crossing === 'solid' ? (['whole', 'whole'] as const) : (['glued', 'free'] as const);
+  for (let i = 0; i < braces.length; i++) {
+    for (let j = i + 1; j < braces.length; j++) {
+      for (const { at, along, sine } of crossingsOf(braces[i]!, braces[j]!)) {
+        const half = (width: number): number => width / 2 / Math.max(sine, 0.3);
+        zones[i]!.push({ from: at - half(braces[j]!.width), to: at + half(braces[j]!.width), kept: first, filler: braces[j]!.wood });
+        zones[j]!.push({ from: along - half(braces[i]!.width), to: along + half(braces[i]!.width), kept: second, filler: braces[i]!.wood });
+      }
+    }
+  }
+  return zones;
+}
+
+/** Where two braces cross; where one only butts against the other there is no lap. */
+function crossingsOf(p: Brace, q: Brace): { at: number; along: number; sine: number }[] {
+  const found: { at: number; along: number; sine: number }[] = [];
+  for (let i = 0; i + 1 < p.axis.length; i++) {
+    for (let j = 0; j + 1 < q.axis.length; j++) {
+      const [a, b, c, d] = [p.axis[i]!, p.axis[i + 1]!, q.axis[j]!, q.axis[j + 1]!];
+      const hit = crossing(a, b, c, d);
+      if (!hit) continue;
+      const x = a[0] + hit.t * (b[0] - a[0]);
+      const y = a[1] + hit.t * (b[1] - a[1]);
+      const lengths = Math.hypot(b[0] - a[0], b[1] - a[1]) * Math.hypot(d[0] - c[0], d[1] - c[1]);
+      const sine = Math.abs((b[0] - a[0]) * (d[1] - c[1]) - (b[1] - a[1]) * (d[0] - c[0])) / lengths;
+      const at = alongAxis(p.axis, x, y);
+      const along = alongAxis(q.axis, x, y);
+      const through = (s: number, brace: Brace, other: number): boolean =>
+        s > other / 2 && s < alongAxis(brace.axis, ...brace.axis[brace.axis.length - 1]!) - other / 2;
+      if (through(at, p, q.width) && through(along, q, p.width)) found.push({ at, along, sine });
+    }
+  }
+  return found;
+}

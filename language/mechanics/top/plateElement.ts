@@ -1,0 +1,366 @@
+/**
+ * The plate element: bending and transverse shear by the discrete Kirchhoff–Mindlin quadrilateral DKMQ (I. Katili, A new discrete
+ * Kirchhoff–Mindlin element based on Mindlin–Reissner plate theory and assumed shear strain fields, part II, Int. J. Numer.
+ * Meth. Eng. 36, 1993, 1885–1908); membrane with the incompatible modes of R.L. Taylor, P.J. Beresford and E.L. Wilson (QM6,
+ * Int. J. Numer. Meth. Eng. 10, 1976, 1211–1219), through which it also follows the bending of an unsymmetric laminate.
+ *
+ * Five unknowns per node: u, v, w, βx, βy with u(z) = u + z βx, v(z) = v + z βy; transverse shear γ = grad w + β.
+ */
+import { AT_A, AT_B, AT_BENDING, AT_D, AT_SHEAR } from './laminate.js';
+
+/** Working space and results of one element after another. */
+export interface PlateElement {
+  /** 20 × 20, unknowns in node order, full and symmetric. */
+  readonly stiffness: Float64Array;
+  /** 4 × 4, m²: ∫ N N, half lumped and half consistent; times m0, m1, m2 it is the mass. */
+  readonly mass: Float64Array;
+  /** Computes both for corners `x`, `y` and the laminate row at `at`. With `inPlane` false only w and β get stiffness. False when the corners are not convex. */
+  compute(x: Float64Array, y: Float64Array, laminates: Float64Array, at: number, inPlane: boolean): boolean;
+}
+
+const G = 1 / Math.sqrt(3);
+const GAUSS_XI = [-G, G, G, -G];
+const GAUSS_ETA = [-G, -G, G, G];
+const SIGN_XI = [-1, 1, 1, -1];
+const SIGN_ETA = [-1, -1, 1, 1];
+/** Bending unknowns w, βx, βy of each node, and membrane unknowns u, v, as places among the 20. */
+const BENDING_PLACE = [2, 3, 4, 7, 8, 9, 12, 13, 14, 17, 18, 19];
+const MEMBRANE_PLACE = [0, 1, 5, 6, 10, 11, 15, 16];
+
+export function plateElement(): PlateElement {
+  const stiffness = new Float64Array(400);
+  const mass = new Float64Array(16);
+  const side = sideTerms();
+  // Rows of strain per unknown: curvatures (12 bending), shears (12), membrane (8 + 4 incompatible).
+  const kx = new Float64Array(12);
+  const ky = new Float64Array(12);
+  const kxy = new Float64Array(12);
+  const gx = new Float64Array(12);
+  const gy = new Float64Array(12);
+  const mx = new Float64Array(12);
+  const my = new Float64Array(12);
+  const mxy = new Float64Array(12);
+  const bending = new Float64Array(144);
+  const membrane = new Float64Array(144);
+  const coupling = new Float64Array(144);
+  const nx = new Float64Array(4);
+  const ny = new Float64Array(4);
+
+  const compute = (x: Float64Array, y: Float64Array, rows: Float64Array, at: number, inPlane: boolean): boolean => {
+    bending.fill(0);
+    membrane.fill(0);
+    coupling.fill(0);
+    mass.fill(0);
+    stiffness.fill(0);
+    side.measure(x, y, rows, at);
+    const coupled = inPlane && isCoupled(rows, at);
+    // Half-diagonals of the bilinear map: x = … + ξ x1 + η x2 + ξη x3.
+    const x1 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
+    const x2 = (-x[0]! - x[1]! + x[2]! + x[3]!) / 4;
+    const x3 = (x[0]! - x[1]! + x[2]! - x[3]!) / 4;
+    const y1 = (-y[0]! + y[1]! + y[2]! - y[3]!) / 4;
+    const y2 = (-y[0]! - y[1]! + y[2]! + y[3]!) / 4;
+    const y3 = (y[0]! - y[1]! + y[2]! - y[3]!) / 4;
+    const centre = x1 * y2 - x2 * y1;
+
+    for (let g = 0; g < 4; g++) {
+      const xi = GAUSS_XI[g]!;
+      const eta = GAUSS_ETA[g]!;
+      const xXi = x1 + eta * x3;
+      const xEta = x2 + xi * x3;
+      const yXi = y1 + eta * y3;
+      const yEta = y2 + xi * y3;
+      const det = xXi * yEta - xEta * yXi;
+      if (!(det > 0)) return false;
+      const a = yEta / det;
+      const b = -yXi / det;
+      const c = -xEta / det;
+      const d = xXi / det;
+      for (let i = 0; i < 4; i++) {
+        const dXi = (SIGN_XI[i]! * (1 + SIGN_ETA[i]! * eta)) / 4;
+        const dEta = (SIGN_ETA[i]! * (1 + SIGN_XI[i]! * xi)) / 4;
+        nx[i] = a * dXi + b * dEta;
+        ny[i] = c * dXi + d * dEta;
+      }
+      side.curvature(xi, eta, a, b, c, d, nx, ny, kx, ky, kxy);
+      side.shear(xi, eta, a, b, c, d, gx, gy);
+      addBending(bending, rows, at, det, kx, ky, kxy, gx, gy);
+      if (inPlane) {
+        membraneRows(mx, my, mxy, nx, ny, xi, eta, centre / det, x1, x2, y1, y2, centre);
+        addForm(membrane, rows, at + AT_A, det, mx, my, mxy, mx, my, mxy);
+        if (coupled) addForm(coupling, rows, at + AT_B, det, mx, my, mxy, kx, ky, kxy);
+      }
+      addMass(mass, xi, eta, det);
+    }
+    for (let i = 0; i < 12; i++) {
+      for (let j = 0; j < 12; j++) {
+        stiffness[20 * BENDING_PLACE[i]! + BENDING_PLACE[j]!] = bending[i <= j ? 12 * i + j : 12 * j + i]!;
+      }
+    }
+    if (inPlane) condense(stiffness, membrane, coupling, coupled);
+    return true;
+  };
+  return { stiffness, mass, compute };
+}
+
+function isCoupled(rows: Float64Array, at: number): boolean {
+  for (let i = 0; i < 6; i++) if (rows[at + AT_B + i] !== 0) return true;
+  return false;
+}
+
+/** K_ij += w (κ D κ + γ S γ), upper triangle. */
+function addBending(
+  k: Float64Array,
+  rows: Float64Array,
+  at: number,
+  w: number,
+  kx: Float64Array,
+  ky: Float64Array,
+  kxy: Float64Array,
+  gx: Float64Array,
+  gy: Float64Array,
+): void {
+  const d = at + AT_D;
+  const d11 = w * rows[d]!;
+  const d12 = w * rows[d + 1]!;
+  const d16 = w * rows[d + 2]!;
+  const d22 = w * rows[d + 3]!;
+  const d26 = w * rows[d + 4]!;
+  const d66 = w * rows[d + 5]!;
+  const s11 = w * rows[at + AT_SHEAR]!;
+  const s12 = w * rows[at + AT_SHEAR + 1]!;
+  const s22 = w * rows[at + AT_SHEAR + 2]!;
+  for (let i = 0; i < 12; i++) {
+    const mx = d11 * kx[i]! + d12 * ky[i]! + d16 * kxy[i]!;
+    const my = d12 * kx[i]! + d22 * ky[i]! + d26 * kxy[i]!;
+    const mxy = d16 * kx[i]! + d26 * ky[i]! + d66 * kxy[i]!;
+    const qx = s11 * gx[i]! + s12 * gy[i]!;
+    const qy = s12 * gx[i]! + s22 * gy[i]!;
+    for (let j = i; j < 12; j++) {
+      k[12 * i + j]! += mx * kx[j]! + my * ky[j]! + mxy * kxy[j]! + qx * gx[j]! + qy * gy[j]!;
+    }
+  }
+}
+
+/** K_ij += w aᵢ Q bⱼ for all i, j; Q from six numbers at `at`. */
+function addForm(
+  k: Float64Array,
+  rows: Float64Array,
+  at: number,
+  w: number,
+  ax: Float64Array,
+  ay: Float64Array,
+  axy: Float64Array,
+  bx: Float64Array,
+  by: Float64Array,
+  bxy: Float64Array,
+): void {
+  const q11 = w * rows[at]!;
+  const q12 = w * rows[at + 1]!;
+  const q16 = w * rows[at + 2]!;
+  const q22 = w * rows[at + 3]!;
+  const q26 = w * rows[at + 4]!;
+  const q66 = w * rows[at + 5]!;
+  for (let i = 0; i < 12; i++) {
+    const sx = q11 * ax[i]! + q12 * ay[i]! + q16 * axy[i]!;
+    const sy = q12 * ax[i]! + q22 * ay[i]! + q26 * axy[i]!;
+    const sxy = q16 * ax[i]! + q26 * ay[i]! + q66 * axy[i]!;
+    for (let j = 0; j < 12; j++) k[12 * i + j]! += sx * bx[j]! + sy * by[j]! + sxy * bxy[j]!;
+  }
+}
+
+/** Membrane strains of the 8 nodal unknowns and of the 4 incompatible ones, (1 − ξ²) and (1 − η²) for u and v, taken with the middle's Jacobian. */
+function membraneRows(
+  mx: Float64Array,
+  my: Float64Array,
+  mxy: Float64Array,
+  nx: Float64Array,
+  ny: Float64Array,
+  xi: number,
+  eta: number,
+  ratio: number,
+  x1: number,
+  x2: number,
+  y1: number,
+  y2: number,
+  centre: number,
+): void {
+  for (let i = 0; i < 4; i++) {
+    mx[2 * i] = nx[i]!;
+    my[2 * i] = 0;
+    mxy[2 * i] = ny[i]!;
+    mx[2 * i + 1] = 0;
+    my[2 * i + 1] = ny[i]!;
+    mxy[2 * i + 1] = nx[i]!;
+  }
+  for (let m = 0; m < 2; m++) {
+    const slope = m === 0 ? -2 * xi * ratio : -2 * eta * ratio;
+    const dx = (slope * (m === 0 ? y2 : -y1)) / centre;
+    const dy = (slope * (m === 0 ? -x2 : x1)) / centre;
+    const u = 8 + 2 * m;
+    mx[u] = dx;
+    my[u] = 0;
+    mxy[u] = dy;
+    mx[u + 1] = 0;
+    my[u + 1] = dy;
+    mxy[u + 1] = dx;
+  }
+}
+
+function addMass(mass: Float64Array, xi: number, eta: number, det: number): void {
+  for (let i = 0; i < 4; i++) {
+    const ni = ((1 + SIGN_XI[i]! * xi) * (1 + SIGN_ETA[i]! * eta)) / 4;
+    mass[5 * i]! += 0.5 * det * ni;
+    for (let j = 0; j < 4; j++) {
+      mass[4 * i + j]! += (0.5 * det * ni * (1 + SIGN_XI[j]! * xi) * (1 + SIGN_ETA[j]! * eta)) / 4;
+    }
+  }
+}
+
+/** Puts membrane and coupling into the element after the incompatible unknowns (8…11) are eliminated. */
+function condense(k: Float64Array, membrane: Float64Array, coupling: Float64Array, coupled: boolean): void {
+  for (let p = 11; p >= 8; p--) {
+    const pivot = 1 / membrane[13 * p]!;
+    for (let i = 0; i < p; i++) {
+      const f = membrane[12 * i + p]! * pivot;
+      if (f === 0) continue;
+      for (let j = 0; j < p; j++) membrane[12 * i + j]! -= f * membrane[12 * p + j]!;
+      if (coupled) for (let j = 0; j < 12; j++) coupling[12 * i + j]! -= f * coupling[12 * p + j]!;
+    }
+    if (!coupled) continue;
+    for (let i = 0; i < 12; i++) {
+      const f = coupling[12 * p + i]! * pivot;
+      for (let j = 0; j < 12; j++) {
+        k[20 * BENDING_PLACE[i]! + BENDING_PLACE[j]!]! -= f * coupling[12 * p + j]!;
+      }
+    }
+  }
+  for (let i = 0; i < 8; i++) {
+    for (let j = 0; j < 8; j++) k[20 * MEMBRANE_PLACE[i]! + MEMBRANE_PLACE[j]!] = membrane[12 * i + j]!;
+    if (!coupled) continue;
+    for (let j = 0; j < 12; j++) {
+      k[20 * MEMBRANE_PLACE[i]! + BENDING_PLACE[j]!] = coupling[12 * i + j]!;
+      k[20 * BENDING_PLACE[j]! + MEMBRANE_PLACE[i]!] = coupling[12 * i + j]!;
+    }
+  }
+}
+
+/** The four sides: their shear angle a = Δw/L + mean βs, of which 1/(1+φ) goes into bending and φ/(1+φ) stays shear. */
+function sideTerms(): {
+  measure(x: Float64Array, y: Float64Array, rows: Float64Array, at: number): void;
+  curvature(
+    xi: number,
+    eta: number,
+    a: number,
+    b: number,
+    c: number,
+    d: number,
+    nx: Float64Array,
+    ny: Float64Array,
+    kx: Float64Array,
+    ky: Float64Array,
+    kxy: Float64Array,
+  ): void;
+  shear(xi: number, eta: number, a: number, b: number, c: number, d: number, gx: Float64Array, gy: Float64Array): void;
+} {
+  const cosine = new Float64Array(4);
+  const sine = new Float64Array(4);
+  const length = new Float64Array(4);
+  const bent = new Float64Array(4);
+  const sheared = new Float64Array(4);
+
+  return {
+    measure(x, y, rows, at) {
+      const d = at + AT_BENDING;
+      const s = at + AT_SHEAR;
+      const det = rows[s]! * rows[s + 2]! - rows[s + 1]! * rows[s + 1]!;
+      for (let k = 0; k < 4; k++) {
+        const dx = x[(k + 1) & 3]! - x[k]!;
+        const dy = y[(k + 1) & 3]! - y[k]!;
+        const l = Math.sqrt(dx * dx + dy * dy);
+        const c = dx / l;
+        const n = dy / l;
+        const stiff =
+          c * c * c * c * rows[d]! +
+          n * n * n * n * rows[d + 3]! +
+          2 * c * c * n * n * (rows[d + 1]! + 2 * rows[d + 5]!) +
+          4 * c * n * (c * c * rows[d + 2]! + n * n * rows[d + 4]!);
+        const soft = (c * c * rows[s + 2]! + n * n * rows[s]! - 2 * c * n * rows[s + 1]!) / det;
+        const phi = (12 * stiff * soft) / (l * l);
+        cosine[k] = c;
+        sine[k] = n;
+        length[k] = l;
+        bent[k] = -1.5 / (1 + phi);
+        sheared[k] = phi / (1 + phi);
+      }
+    },
+
+    curvature(xi, eta, a, b, c, d, nx, ny, kx, ky, kxy) {
+      for (let i = 0; i < 4; i++) {
+        kx[3 * i] = ky[3 * i] = kxy[3 * i] = 0;
+        kx[3 * i + 1] = nx[i]!;
+        ky[3 * i + 1] = 0;
+        kxy[3 * i + 1] = ny[i]!;
+        kx[3 * i + 2] = 0;
+        ky[3 * i + 2] = ny[i]!;
+        kxy[3 * i + 2] = nx[i]!;
+      }
+      for (let k = 0; k < 4; k++) {
+        let dXi: number;
+        let dEta: number;
+        if (k === 0) {
+          dXi = -xi * (1 - eta);
+          dEta = -(1 - xi * xi) / 2;
+        } else if (k === 1) {
+          dXi = (1 - eta * eta) / 2;
+          dEta = -eta * (1 + xi);
+        } else if (k === 2) {
+          dXi = -xi * (1 + eta);
+          dEta = (1 - xi * xi) / 2;
+        } else {
+          dXi = -(1 - eta * eta) / 2;
+          dEta = -eta * (1 - xi);
+        }
+        const px = (a * dXi + b * dEta) * bent[k]!;
+        const py = (c * dXi + d * dEta) * bent[k]!;
+        const cos = cosine[k]!;
+        const sin = sine[k]!;
+        addSide(kx, k, px * cos);
+        addSide(ky, k, py * sin);
+        addSide(kxy, k, py * cos + px * sin);
+      }
+    },
+
+    shear(xi, eta, a, b, c, d, gx, gy) {
+      gx.fill(0);
+      gy.fill(0);
+      for (let k = 0; k < 4; k++) {
+        const half = (sheared[k]! * length[k]!) / 2;
+        if (k === 0 || k === 2) {
+          const value = k === 0 ? (half * (1 - eta)) / 2 : (-half * (1 + eta)) / 2;
+          addSide(gx, k, a * value);
+          addSide(gy, k, c * value);
+        } else {
+          const value = k === 1 ? (half * (1 + xi)) / 2 : (-half * (1 - xi)) / 2;
+          addSide(gx, k, b * value);
+          addSide(gy, k, d * value);
+        }
+      }
+    },
+  };
+
+  /** Adds `factor` times the side's shear angle as a row over w, βx, βy of its two nodes. */
+  function addSide(row: Float64Array, k: number, factor: number): void {
+    const i = 3 * k;
+    const j = 3 * ((k + 1) & 3);
+    const inverse = factor / length[k]!;
+    const c = (factor * cosine[k]!) / 2;
+    const s = (factor * sine[k]!) / 2;
+    row[i]! -= inverse;
+    row[j]! += inverse;
+    row[i + 1]! += c;
+    row[j + 1]! += c;
+    row[i + 2]! += s;
+    row[j + 2]! += s;
+  }
+}

@@ -1,0 +1,222 @@
+/** Solves tops, and remembers meshes so that a change of size starts from the assembled plan. */
+import { assemble, multiplyMass } from './assembly.js';
+import { lowestModes, type Eigenpairs } from './blockLanczos.js';
+import { discreteTop, type DiscreteTop } from './discrete.js';
+import { layoutOf, meshedThickness, withoutRepeats } from './layout.js';
+import { loadCase } from './loads.js';
+import { meshTop, type MeshResult, type TopMesh } from './mesh.js';
+import type { TopModel, TopProblem } from './model.js';
+import { plateElement } from './plateElement.js';
+import { signedArea } from './polygon.js';
+import { rigidMotions, shiftFor } from './rigidMotions.js';
+import type { TopResult, TopSolution } from './solution.js';
+import { factorise, solveFactored } from './sparseCholesky.js';
+import { startingShapes } from './startingShapes.js';
+import { describe } from './describe.js';
+import { unknownsOf, type Support, type Unknowns } from './unknowns.js';
+import { validateTop } from './validate.js';
+
+export interface SolveOptions {
+  /** Elastic modes wanted; absent: 6. */
+  readonly modes?: number;
+  /** About how many nodes the mesh gets; absent: 560. */
+  readonly nodes?: number;
+  /** Asked between steps; true gives up. */
+  readonly shouldStop?: () => boolean;
+}
+
+const NODES = 560;
+const RESIDUAL = 1e-5;
+const MESHES_KEPT = 12;
+/** A pivot this small beside its diagonal entry means that something is not held. */
+const LEAST_PIVOT = 1e-11;
+
+interface Plan {
+  readonly result: MeshResult;
+  readonly supports: Map<string, Unknowns>;
+}
+
+export class TopSolver {
+  private readonly plans = new Map<string, Plan>();
+  private readonly element = plateElement();
+  private panels = new Float64Array(0);
+  private stack = new Float64Array(0);
+
+  /** Modes and, with a load, the static case. Bad input gives problems, never an exception. */
+  solve(model: TopModel, options: SolveOptions = {}): TopResult {
+    const problems = validateTop(model);
+    const failed = (message: string, path = 'outline'): TopResult => ({
+      ok: false,
+      stopped: false,
+      problems: [...problems, { severity: 'error', path, message }],
+    });
+    if (problems.some(({ severity }) => severity === 'error')) return { ok: false, stopped: false, problems };
+    const shouldStop = options.shouldStop ?? (() => false);
+    const plan = this.planOf(model, options.nodes ?? NODES);
+    if ('failure' in plan.result) return failed(plan.result.failure);
+    if (shouldStop()) return { ok: false, stopped: true, problems };
+    const { mesh } = plan.result;
+    const unknowns = unknownsIn(plan, mesh, supportOf(model));
+    const top = discreteTop(model, mesh);
+    const outcome = this.compute(model, top, unknowns, options.modes ?? 6, shouldStop);
+    if (outcome === 'stopped') return { ok: false, stopped: true, problems };
+    if (typeof outcome === 'string') return failed(outcome);
+    return { ok: true, solution: outcome, problems };
+  }
+
+  /** Forgets all meshes. */
+  clear(): void {
+    this.plans.clear();
+    this.panels = new Float64Array(0);
+    this.stack = new Float64Array(0);
+  }
+
+  private planOf(model: TopModel, nodes: number): Plan {
+    const key = planKey(model, nodes);
+    let plan = this.plans.get(key);
+    if (plan) this.plans.delete(key);
+    else plan = { result: meshTop(model, spacingFor(model, nodes)), supports: new Map() };
+    this.plans.set(key, plan);
+    if (this.plans.size > MESHES_KEPT) this.plans.delete(this.plans.keys().next().value!);
+    return plan;
+  }
+
+  private compute(
+    model: TopModel,
+    top: DiscreteTop,
+    unknowns: Unknowns,
+    wanted: number,
+    shouldStop: () => boolean,
+  ): TopSolution | string {
+    const { pattern } = unknowns;
+    if (this.panels.length < pattern.panelSize) this.panels = new Float64Array(pattern.panelSize);
+    if (this.stack.length < pattern.stackSize) this.stack = new Float64Array(pattern.stackSize);
+    const { panels, stack } = this;
+    const size = pattern.unknowns;
+    const nodes = top.x.length;
+    const mass = new Float64Array(3 * unknowns.graph.list.length);
+    const diagonal = new Float64Array(size);
+    const free = model.edge.kind === 'free';
+    const shift = free ? shiftFor(model) : 0;
+    if (assemble(top, unknowns, this.element, shift, panels, mass, diagonal) >= 0) {
+      return 'A thickness has moved the edge of a bridge or bridge plate across another line.';
+    }
+    if (shouldStop()) return 'stopped';
+    for (let i = 0; i < size; i++) diagonal[i]! *= LEAST_PIVOT;
+    if (factorise(pattern, panels, stack, diagonal) >= 0) {
+      return 'Something in the plan is not held by anything, or a stiffness is out of all proportion to the others.';
+    }
+    if (shouldStop()) return 'stopped';
+
+    const scratch = new Float64Array(pattern.height.reduce((a, b) => Math.max(a, b), 0));
+    const solve = (x: Float64Array): void => solveFactored(pattern, panels, x, scratch);
+    const full = new Float64Array(5 * nodes);
+    const product = new Float64Array(5 * nodes);
+    const multiply = (x: Float64Array, y: Float64Array): void => {
+      toNodes(unknowns, x, full);
+      multiplyMass(unknowns, mass, full, product);
+      y.fill(0);
+      fromNodes(unknowns, product, y);
+    };
+    const locked = free ? rigidMotions(top, unknowns, multiply) : [];
+    const start = startingShapes(top, unknowns);
+    let modes: Eigenpairs | undefined;
+    if (wanted > 0) {
+      modes = lowestModes({ size, solve, multiply, locked }, start, wanted, RESIDUAL, 40 + 6 * wanted, shouldStop);
+      if (!modes) return shouldStop() ? 'stopped' : 'The modes could not be found: check the moduli and sizes.';
+    }
+    let displacement: Float64Array | undefined;
+    let adjoint: Float64Array | undefined;
+    if (model.load && !free) {
+      const { forces, measure } = loadCase(model, top);
+      displacement = new Float64Array(size);
+      fromNodes(unknowns, forces, displacement);
+      solve(displacement);
+      adjoint = new Float64Array(size);
+      fromNodes(unknowns, measure, adjoint);
+      solve(adjoint);
+    }
+    return describe({
+      model,
+      top,
+      unknowns,
+      vectors: modes?.vectors ?? [],
+      squares: Array.from(modes?.values ?? [], (value) => value - shift),
+      displacement,
+      adjoint,
+    });
+  }
+}
+
+/** Copies a vector in the order of elimination to five numbers per node (0 where held). */
+export function toNodes({ slot, pattern }: Unknowns, x: Float64Array, full: Float64Array): void {
+  const { first } = pattern;
+  for (let node = 0; node < first.length; node++) {
+    const at = first[node]!;
+    for (let d = 5 * node; d < 5 * node + 5; d++) {
+      const s = slot[d]!;
+      full[d] = s < 0 ? 0 : x[at + s]!;
+    }
+  }
+}
+
+/** Copies five numbers per node into a vector in the order of elimination; the braces' own rotations are left as they are. */
+export function fromNodes({ slot, pattern }: Unknowns, full: Float64Array, x: Float64Array): void {
+  const { first } = pattern;
+  for (let node = 0; node < first.length; node++) {
+    for (let d = 5 * node; d < 5 * node + 5; d++) {
+      const s = slot[d]!;
+      if (s >= 0) x[first[node]! + s] = full[d]!;
+    }
+  }
+}
+
+function unknownsIn(plan: Plan, mesh: TopMesh, support: Support): Unknowns {
+  const key = `${support.edge} ${support.inPlaneHeld} ${support.inPlane}`;
+  let unknowns = plan.supports.get(key);
+  if (!unknowns) plan.supports.set(key, (unknowns = unknownsOf(mesh, support)));
+  return unknowns;
+}
+
+function supportOf({ edge, braces, patches }: TopModel): Support {
+  return {
+    edge: edge.kind,
+    inPlaneHeld: edge.kind === 'clamped' || (edge.kind !== 'free' && edge.inPlane === 'held'),
+    inPlane: (braces?.length ?? 0) + (patches?.length ?? 0) > 0,
+  };
+}
+
+/** Everything that the mesh depends on, and nothing else. */
+function planKey(model: TopModel, nodes: number): string {
+  return JSON.stringify([
+    nodes,
+    model.outline,
+    model.holes,
+    model.braces?.map(({ axis }) => axis),
+    model.patches?.map(({ outline, thickness }) => [outline, meshedThickness(thickness)]),
+  ]);
+}
+
+/** m: the lines of the plan need nodes of their own, which leaves fewer for the open plate. */
+function spacingFor(model: TopModel, nodes: number): number {
+  const layout = layoutOf(model, 0.005);
+  const area = layout.holes.reduce((sum, hole) => sum - signedArea(hole.points), signedArea(layout.outline.points));
+  let lines = layout.outline.length;
+  for (const hole of layout.holes) lines += hole.length;
+  for (const { points } of layout.ribs) {
+    for (let i = 1; i < points.length; i++) {
+      lines += 1.2 * Math.hypot(points[i]![0] - points[i - 1]![0], points[i]![1] - points[i - 1]![1]);
+    }
+  }
+  for (const { patch } of layout.patches) {
+    const outline = withoutRepeats(model.patches![patch]!.outline);
+    for (let i = 0; i < outline.length; i++) {
+      const [a, b] = [outline[i]!, outline[(i + 1) % outline.length]!];
+      lines += Math.hypot(b[0] - a[0], b[1] - a[1]);
+    }
+  }
+  // nodes = area / h² + lines / (2 h)
+  return (lines / 2 + Math.sqrt((lines * lines) / 4 + 4 * nodes * area)) / (2 * nodes);
+}
+
+export type { TopProblem };
