@@ -1,5 +1,5 @@
 /** A rule: one code, one idea, one page. Rules of a family live in one file; `rules.ts` lists them all. */
-import type { Definition, DefinitionKind, Span } from '../recipes/facts.js';
+import { type Definition, DEFINITION_KINDS, type DefinitionKind, type Span } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Fix, Place, Related, Severity } from './finding.js';
 
@@ -18,6 +18,8 @@ export interface Rule {
   readonly of: readonly DefinitionKind[];
   readonly check: (definition: Definition, workshop: Workshop, report: Report) => void;
 }
+
+export const EVERY_KIND = DEFINITION_KINDS;
 
 /** How a rule reports: the place defaults to the definition under check. */
 export type Report = (span: Span, message: string, more?: More) => void;

@@ -1,0 +1,71 @@
+/** Findings accepted in place: with a reason, for a code that exists, and only while there is something to accept. */
+import { didYouMean } from '../quantities/suggest.js';
+import type { AcceptStatement, Definition } from '../recipes/facts.js';
+import type { Finding } from './finding.js';
+import { remove, replace } from './mending.js';
+import { inWords } from './phrases.js';
+import { EVERY_KIND, type Rule } from './rule.js';
+
+export const ACCEPTANCE_WITHOUT_REASON: Rule = {
+  code: 'acceptance-without-reason',
+  severity: 'warning',
+  title: 'A finding accepted without saying why',
+  reason: 'A finding is silenced for a reason, and the reason is what the next reader needs. Without one the finding stays.',
+  bad: `model tarn { top.thickness: 4.4 mm  accept implausible }`,
+  good: `model tarn { top.thickness: 4.4 mm  accept implausible because "A laminated top." }`,
+  of: EVERY_KIND,
+  check(definition, _, report) {
+    for (const statement of definition.statements) {
+      if (statement.kind !== 'accept' || (statement.reason && statement.reason.text.trim() !== '')) continue;
+      report(statement.span, `Say why: \`accept ${statement.code.text} because "…"\`. Until then the finding stays.`, {
+        fixes: [{ title: 'Add `because`', edits: [replace(definition, statement.span, `accept ${statement.code.text} because ""`)] }],
+      });
+    }
+  },
+};
+
+export function acceptanceOfUnknownCode(codes: () => readonly string[]): Rule {
+  return {
+    code: 'acceptance-unknown-code',
+    severity: 'warning',
+    title: 'An acceptance of a finding that does not exist',
+    reason: 'Findings are accepted by their code. A code nothing has silences nothing.',
+    bad: `model tarn { top.thickness: 4.4 mm  accept implausable because "A laminated top." }`,
+    good: `model tarn { top.thickness: 4.4 mm  accept implausible because "A laminated top." }`,
+    of: EVERY_KIND,
+    check(definition, _, report) {
+      for (const statement of definition.statements) {
+        if (statement.kind !== 'accept' || codes().includes(statement.code.text)) continue;
+        const near = didYouMean(statement.code.text, codes());
+        report(statement.code.span, `No finding is called ${statement.code.text}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`, {
+          fixes: near.map((text, i) => ({
+            title: `Write ${text}`,
+            edits: [replace(definition, statement.code.span, text)],
+            preferred: i === 0,
+          })),
+        });
+      }
+    },
+  };
+}
+
+/** Reported by `check.ts`, which alone knows what a definition's other findings are. */
+export const STALE_ACCEPTANCE = {
+  code: 'stale-acceptance',
+  severity: 'information',
+  title: 'An acceptance with nothing left to accept',
+  reason: 'The finding it silenced is gone. Left standing, it would hide the next one.',
+  bad: `model tarn { top.thickness: 2.8 mm  accept implausible because "A laminated top." }`,
+  good: `model tarn { top.thickness: 2.8 mm }`,
+  finding(definition: Definition, accept: AcceptStatement): Finding {
+    return {
+      code: 'stale-acceptance',
+      severity: 'information',
+      message: `There is no ${accept.code.text} here any more to accept.`,
+      place: { definition, span: accept.span },
+      related: [],
+      fixes: [{ title: 'Take the line out', edits: [remove(definition, accept)], preferred: true }],
+      tag: 'unnecessary',
+    };
+  },
+} as const;

@@ -1,0 +1,105 @@
+/** Expectations: a recipe's own tests, missed or impossible to hold. */
+import { sameDimension } from '../quantities/dimension.js';
+import { didYouMean } from '../quantities/suggest.js';
+import { writeQuantity } from '../quantities/write.js';
+import type { Definition } from '../recipes/facts.js';
+import type { Expectation } from '../recipes/expectations.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { isInForce } from './in-force.js';
+import { replace } from './mending.js';
+import { inWords, shown, someOf, writeValue } from './phrases.js';
+import type { Rule } from './rule.js';
+
+const RECIPE = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
+model tarn { scale: 645 mm }
+`;
+
+export const EXPECTATION_MISSED: Rule = {
+  code: 'expectation-missed',
+  severity: 'warning',
+  title: 'A recipe that does not come out as expected',
+  reason: 'An expectation is the recipe’s own test. When it is missed, either the recipe or the expectation needs another look before wood is cut.',
+  bad: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 15 N·m }`,
+  good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const expectation of of(definition, workshop, 'missed')) {
+      const { path, low, high } = expectation;
+      const si = valueOf(expectation, definition, workshop);
+      if (si === undefined) continue;
+      const { derived } = expectation;
+      const write = (value: number) =>
+        derived?.quantity ? shown(value, derived.quantity) : writeQuantity(value, workshop.catalogue.property(path)!.dimension!);
+      const off = high !== undefined && si > high ? `${write(si - high)} above` : `${write((low ?? si) - si)} below`;
+      const spread = derived?.known ? workshop.evaluation(definition.name.text)!.uncertainty(path) : 0;
+      const value = derived?.known ? shown(si, derived.quantity, spread) : write(si);
+      report(expectation.statement.span, `${path} comes to ${value}: ${off} what is expected (${writeValue(expectation.statement.value)}).`);
+    }
+  },
+};
+
+export const EXPECTATION_UNKNOWN: Rule = {
+  code: 'expectation-unknown',
+  severity: 'information',
+  title: 'An expectation that cannot be tested yet',
+  reason: 'Something the computation needs is not known. It is named, so that it can be measured.',
+  bad: `${RECIPE}recipe tarn-1 for tarn { top.thickness: 2.85 mm  expect top.stiffness.along: below 30 N·m }`,
+  good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { statement, path, derived } of of(definition, workshop, 'unknown')) {
+      if (!derived || derived.known) continue;
+      const why = derived.missing.length > 0 ? `${someOf(derived.missing)} ${derived.missing.length > 1 ? 'are' : 'is'} missing` : (derived.trouble ?? 'unknown');
+      report(statement.span, `${path} cannot be computed: ${why}.`);
+    }
+  },
+};
+
+export const EXPECTATION_NOT_A_QUANTITY: Rule = {
+  code: 'expectation-not-a-quantity',
+  severity: 'error',
+  title: 'An expectation of something that has no number',
+  reason: 'Only what is computed or given as a number can be tested.',
+  bad: `${RECIPE}recipe tarn-1 for tarn { expect top.loudness: below 30 N·m }`,
+  good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { statement, path } of of(definition, workshop, 'not-a-quantity')) {
+      if (workshop.catalogue.property(path, 'recipe')) {
+        report(statement.quantity.span, `This recipe has no ${path} to test.`, { severity: 'information' });
+        continue;
+      }
+      const known = workshop.derivations('recipe').all.map((quantity) => quantity.path).filter((one) => !one.includes('*'));
+      const near = didYouMean(path, known);
+      const hint = near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ' Test something like top.mass or top.stiffness.along.';
+      report(statement.quantity.span, `${path} is not a quantity that is computed.${hint}`, {
+        fixes: near.map((text, i) => ({
+          title: `Write ${text}`,
+          edits: [replace(definition, statement.quantity.span, text)],
+          preferred: i === 0,
+        })),
+      });
+    }
+    for (const { statement } of of(definition, workshop, 'not-a-bound')) {
+      if (statement.value.kind === 'unreadable') continue;
+      report(statement.value.span, 'An expectation is a number with its unit: `below 190 g`, `170..185 Hz`, `above 2 deg` or `172 g ± 4 g`.');
+    }
+  },
+};
+
+function of(definition: Definition, workshop: Workshop, outcome: Expectation['outcome']): readonly Expectation[] {
+  if (!isInForce(definition, workshop)) return [];
+  return workshop.expectations(definition.name.text).filter((one) => one.outcome === outcome && hasItsUnit(one, workshop));
+}
+
+/** A bound in the wrong unit is no test at all; `missing-unit` and `wrong-dimension` speak up about it. */
+function hasItsUnit({ statement, path, derived }: Expectation, workshop: Workshop): boolean {
+  const wanted = derived?.quantity?.dimension ?? workshop.catalogue.property(path)?.dimension;
+  const { value } = statement;
+  const ends = value.kind === 'range' ? [value.low, value.high] : value.kind === 'quantity' ? [value] : [];
+  return ends.every((end) => !end || !wanted || sameDimension(end.quantity.dimension, wanted));
+}
+
+function valueOf({ path, derived }: Expectation, definition: Definition, workshop: Workshop): number | undefined {
+  return derived?.known ? derived.si : workshop.evaluation(definition.name.text)?.number(path);
+}

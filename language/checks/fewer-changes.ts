@@ -1,0 +1,82 @@
+/** Two ways to make fewer changes of many: one tweak in several places, or a chain of recipes that change one thing each. */
+import type { Variable } from '../recipes/counting.js';
+import type { Definition, Statement } from '../recipes/facts.js';
+import type { Solved, Workshop } from '../recipes/workshop.js';
+import type { Edit, Fix } from './finding.js';
+import { indentOf, insertAt, remove, replace, restated, textAt } from './mending.js';
+
+/** Wraps the changes in `together`, where the first of them stands. */
+export function groupAsOne(definition: Definition, counted: readonly Variable[]): readonly Fix[] {
+  const statements = movable(definition, counted);
+  const [first, ...rest] = statements;
+  if (!first || rest.length === 0 || counted.some((variable) => variable.group)) return [];
+  const indent = indentOf(definition, first.span.start);
+  const lines = statements.map((statement) => `${indent}  ${restated(definition, statement)}`);
+  const group = `together "" {\n${lines.join('\n')}\n${indent}}`;
+  return [
+    {
+      title: 'Group them as one tweak',
+      edits: [replace(definition, first.span, group), ...rest.map((statement) => remove(definition, statement))],
+    },
+  ];
+}
+
+/**
+ * Gives every change but the last a recipe of its own, in the order of their predicted effect, each from the one before;
+ * this recipe keeps the last. Holds go along, since each step is to be compensated like the whole.
+ */
+export function splitIntoChain(
+  definition: Definition,
+  recipe: Solved,
+  counted: readonly Variable[],
+  workshop: Workshop,
+): readonly Fix[] {
+  const { relation } = definition;
+  if (!relation || counted.length < 2 || counted.length > 12) return [];
+  const byEffect = [...counted].sort((a, b) => strength(b) - strength(a));
+  const moving = byEffect.slice(0, -1);
+  const names = freeNames(recipe.name, moving.length, workshop);
+  const holds = recipe.holds.map(({ statement }) => textAt(definition, statement.span));
+  const edits: Edit[] = [];
+  const steps: string[] = [];
+  let parent = relation.target.text;
+  for (const [i, variable] of moving.entries()) {
+    const statements = variable.group ? [variable.group] : movable(definition, [variable]);
+    if (statements.length === 0) return [];
+    const body = [...statements.map((statement) => restated(definition, statement)), ...holds];
+    const reason = `because "${variable.label.replace(/["\\]/g, '')}, by itself."`;
+    steps.push(`recipe ${names[i]} from ${parent} {\n${[reason, ...body].map((line) => `  ${line}`).join('\n')}\n}\n\n`);
+    edits.push(...statements.map((statement) => remove(definition, statement)));
+    parent = names[i]!;
+  }
+  return [
+    {
+      title: `Split into ${counted.length} recipes of one change each`,
+      edits: [insertAt(definition, definition.span.start, steps.join('')), replace(definition, relation.target.span, parent), ...edits],
+      preferred: true,
+    },
+  ];
+}
+
+/** How far the largest effect stands out of what can be told apart. */
+function strength(variable: Variable): number {
+  const [best] = variable.effects;
+  return best ? Math.abs(best.difference) / (best.discernible || Number.MIN_VALUE) : 0;
+}
+
+/** The statements written in this definition, each once. */
+function movable(definition: Definition, variables: readonly Variable[]): readonly Statement[] {
+  const statements = variables.flatMap(({ changes }) => changes.map(({ statement }) => statement));
+  return [...new Set(statements)].sort((a, b) => a.span.start.line - b.span.start.line || a.span.start.character - b.span.start.character);
+}
+
+function freeNames(name: string, count: number, workshop: Workshop): readonly string[] {
+  const names: string[] = [];
+  for (let i = 0, letter = 'a'.charCodeAt(0); i < count; letter++) {
+    const candidate = `${name}-${letter <= 122 ? String.fromCharCode(letter) : letter - 122}`;
+    if (workshop.shelf.find('recipe', candidate)) continue;
+    names.push(candidate);
+    i++;
+  }
+  return names;
+}

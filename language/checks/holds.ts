@@ -1,0 +1,158 @@
+/** Holds: that they can be solved, and what to do when they cannot. */
+import type { Dimension } from '../quantities/dimension.js';
+import { writeQuantity } from '../quantities/write.js';
+import type { Definition } from '../recipes/facts.js';
+import type { HoldOutcome, SolvedHold } from '../recipes/hold.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { recipeOf } from './in-force.js';
+import { insertAt } from './mending.js';
+import { percent, shown, someOf } from './phrases.js';
+import type { Rule } from './rule.js';
+
+const WOODS = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
+wood soft-3 is western-redcedar { density: 340 kg/m³  modulus.along: 2.4 GPa  modulus.across: 0.5 GPa  modulus.twist: 0.4 GPa }
+wood stiff-7 is sitka-spruce { density: 430 kg/m³  modulus.along: 12.2 GPa  modulus.across: 0.9 GPa  modulus.twist: 0.7 GPa }
+model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }
+`;
+const GOOD = `${WOODS}recipe tarn-2 from tarn-1 {
+  because "Stiffer set, same stiffness."
+  change top.wood: spruce-12 -> stiff-7
+  hold top.stiffness.along by top.thickness
+}`;
+
+export const HOLD_OUT_OF_REACH: Rule = {
+  code: 'hold-out-of-reach',
+  severity: 'error',
+  title: 'A hold that cannot be met within reason',
+  reason:
+    'Within what can sensibly be built, no size brings the quantity back to where the parent has it. The recipe would call for something that cannot be made.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 {
+  because "A soft set."
+  change top.wood: spruce-12 -> soft-3
+  hold top.stiffness.along by top.thickness
+}`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { request, outcome } of holdsOf(definition, workshop, 'out-of-reach')) {
+      const quantity = workshop.derivations('recipe').find(request.quantity)!.quantity;
+      const by = dimensionOf(request.by, workshop);
+      const size = (si: number) => (by ? writeQuantity(si, by) : String(si));
+      const off = outcome.target === 0 ? '' : ` (${percent(outcome.reached / outcome.target - 1)})`;
+      report(
+        request.statement.span,
+        `${request.quantity} cannot be held at ${shown(outcome.target, quantity)}: between ${size(outcome.low)} and ${size(outcome.high)} the nearest is ${shown(outcome.reached, quantity)}${off}, with ${request.by} at ${size(outcome.closest)}. Choose another wood or hold it at a value within reach.`,
+      );
+    }
+  },
+};
+
+export const HOLD_LOOP: Rule = {
+  code: 'hold-loop',
+  severity: 'error',
+  title: 'Holds that wait for each other',
+  reason: 'Each of these holds moves what the other keeps, so neither can be solved first.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 {
+  because "Both at once."
+  change top.wood: spruce-12 -> stiff-7
+  hold top.stiffness.along by top.thickness
+  hold top.stiffness.across by top.thickness
+}`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { request, outcome } of holdsOf(definition, workshop, 'loop')) {
+      report(request.statement.span, `These holds need each other: ${outcome.paths.join('; ')}. Keep one of them, or hold by something the other does not move.`);
+    }
+  },
+};
+
+export const HOLD_NO_EFFECT: Rule = {
+  code: 'hold-no-effect',
+  severity: 'error',
+  title: 'A hold by something that has no effect',
+  reason: 'The quantity does not depend on the size named, so moving that size cannot keep it.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 {
+  because "Stiffer set, same stiffness."
+  back.thickness: 2.4 mm
+  change top.wood: spruce-12 -> stiff-7
+  hold top.stiffness.along by back.thickness
+}`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { request } of holdsOf(definition, workshop, 'no-effect')) {
+      report(request.statement.span, `${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`);
+    }
+  },
+};
+
+export const HOLD_UNKNOWN: Rule = {
+  code: 'hold-unknown',
+  severity: 'warning',
+  title: 'A hold of something that cannot be computed yet',
+  reason: 'What is missing is never taken to be zero. Until it is given, the hold is not solved and the size stays as the parent has it.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top.thickness: 2.85 mm }
+recipe tarn-2 from tarn-1 { because "Same stiffness."  hold top.stiffness.along by top.thickness }`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { request, outcome } of holdsOf(definition, workshop, 'unknown')) {
+      const why = outcome.missing.length > 0 ? `missing: ${someOf(outcome.missing)}` : (outcome.trouble ?? 'it is not known');
+      report(request.statement.span, `Cannot hold ${request.quantity}: ${why}.`);
+    }
+  },
+};
+
+export const HOLD_NOT_POSSIBLE: Rule = {
+  code: 'hold-not-possible',
+  severity: 'error',
+  title: 'A hold of or by something that is no number',
+  reason: 'A hold keeps one computed quantity by moving one size of the recipe.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 { because "Same."  hold top.stifness by top.thickness }`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { request, outcome } of holdsOf(definition, workshop, 'not-possible')) {
+      if (outcome.what === 'quantity') {
+        report(request.statement.quantity.span, `${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`);
+      } else if (workshop.catalogue.property(request.by, 'recipe')?.kind === 'quantity') {
+        report(request.statement.by!.span, `This recipe has no ${request.by} to start from. Give it a value first.`);
+      }
+    }
+  },
+};
+
+export const HOLD_WITHOUT_BY: Rule = {
+  code: 'hold-without-by',
+  severity: 'error',
+  title: 'A hold that does not say what to move',
+  reason: 'Something has to give for a quantity to stay: the hold names the size that is adjusted.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 { because "Same."  hold top.stiffness.along }`,
+  good: GOOD,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const written of workshop.written(definition)) {
+      const { statement } = written;
+      if (statement.kind !== 'hold' || statement.by || written.role !== 'quantity') continue;
+      const plate = /^(top|back)\./.exec(written.canonical)?.[1];
+      const by = plate === undefined ? undefined : `${plate}.thickness`;
+      report(statement.span, `Say what to adjust: \`hold ${statement.quantity.text} by ${by ?? '…'}\`.`, {
+        fixes: by === undefined ? [] : [{ title: `Add \`by ${by}\``, edits: [insertAt(definition, statement.span.end, ` by ${by}`)], preferred: true }],
+      });
+    }
+  },
+};
+
+type Ended<K extends HoldOutcome['kind']> = SolvedHold & { readonly outcome: Extract<HoldOutcome, { kind: K }> };
+
+function holdsOf<K extends HoldOutcome['kind']>(definition: Definition, workshop: Workshop, kind: K): readonly Ended<K>[] {
+  const holds = recipeOf(definition, workshop)?.solvedHolds ?? [];
+  return holds.filter((hold): hold is Ended<K> => hold.outcome.kind === kind);
+}
+
+function dimensionOf(path: string, workshop: Workshop): Dimension | undefined {
+  return workshop.catalogue.property(path)?.dimension;
+}

@@ -1,0 +1,234 @@
+/** Values of the wrong sort: text where a number belongs, a word that is not a choice, a note for a frequency. */
+import type { Property } from '../catalogue/property.js';
+import { DIMENSION, sameDimension } from '../quantities/dimension.js';
+import { readNote } from '../quantities/pitch.js';
+import { didYouMean } from '../quantities/suggest.js';
+import type { Definition, Value } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Written } from '../recipes/written.js';
+import type { Fix } from './finding.js';
+import { replace, textAt } from './mending.js';
+import { inWords } from './phrases.js';
+import { EVERY_KIND, type Rule } from './rule.js';
+
+export const WRONG_KIND_OF_VALUE: Rule = {
+  code: 'wrong-kind-of-value',
+  severity: 'error',
+  title: 'A value of the wrong sort',
+  reason: 'A thickness is a number with a unit, a wood is a name, a rosette is described in words. Anything else cannot be used there.',
+  bad: `model tarn { top.thickness: "about three" }`,
+  good: `model tarn { top.thickness: 2.9 mm }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const { property, canonical, value } of statedIn(definition, workshop)) {
+      if (fits(value, property) || isNote(value, property) || isOddDate(value, property) || property.kind === 'choice') continue;
+      report(value.span, `${canonical} needs ${WANTED[property.kind]}.${example(property)}`, {
+        fixes: mending(value, property, definition),
+      });
+    }
+  },
+};
+
+export const UNKNOWN_CHOICE: Rule = {
+  code: 'unknown-choice',
+  severity: 'error',
+  title: 'A word that is not one of the choices',
+  reason: 'Where the catalogue knows a list of words, it also knows what each of them does. Another word does nothing.',
+  bad: `model tarn { bracing.x-bass.profile: parabola }`,
+  good: `model tarn { bracing.x-bass.profile: parabolic }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const { property, canonical, value } of statedIn(definition, workshop)) {
+      if (property.kind !== 'choice' || fits(value, property)) continue;
+      const choices = property.choices ?? [];
+      const word = value.kind === 'text' ? value.text : textAt(definition, value.span);
+      const exact = choices.find((choice) => choice === word.toLowerCase().replace(/\s+/g, '-'));
+      const near = exact === undefined ? didYouMean(word, choices) : [exact];
+      const begun = near.length > 0 ? near : choices.filter((choice) => sharedStart(choice, word) >= 4);
+      const hint = begun.length > 0 ? `Did you mean ${inWords(begun, 'or')}?` : `Choose ${inWords(choices, 'or')}.`;
+      report(value.span, `${word} is no choice for ${canonical}. ${hint}`, {
+        fixes: (begun.length > 0 ? begun : choices.length <= 6 ? choices : []).map((choice, i) => ({
+          title: `Write ${choice}`,
+          edits: [replace(definition, value.span, choice)],
+          preferred: i === 0 && begun.length > 0,
+        })),
+      });
+    }
+  },
+};
+
+export const PITCH_AS_FREQUENCY: Rule = {
+  code: 'pitch-as-frequency',
+  severity: 'error',
+  title: 'A note where a frequency belongs',
+  reason: 'A tap tone noted as F♯ may be one of several frequencies an octave apart, and a semitone wide. A number of hertz can be compared.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { }
+build no-9 of tarn-1 { resonance.top: "F#+" }`,
+  good: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { }
+build no-9 of tarn-1 { resonance.top: 185 Hz }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const { property, canonical, value } of statedIn(definition, workshop)) {
+      if (!isNote(value, property)) continue;
+      const written = noteText(value)!;
+      const reading = readNote(written);
+      const notes = reading.ok ? [reading.note] : reading.code === 'missing-octave' ? reading.candidates : [];
+      const options = notes.map(({ name, hz }) => `${hz.toFixed(1)} Hz (${name})`);
+      const question = options.length === 1 ? `Is it ${options[0]}?` : `Is it ${inWords(options, 'or')}?`;
+      report(value.span, `${written} is a note; ${canonical} is a frequency. ${question}`, {
+        fixes: notes.map(({ hz, name }) => ({
+          title: `Write ${hz.toFixed(1)} Hz (${name})`,
+          edits: [replace(definition, value.span, `${hz.toFixed(1)} Hz`)],
+        })),
+      });
+    }
+  },
+};
+
+export const AMBIGUOUS_DATE: Rule = {
+  code: 'ambiguous-date',
+  severity: 'error',
+  title: 'A date that can be read two ways',
+  reason: 'In some countries 3/4 is the third of April, in others the fourth of March. Written year first, a date means one day everywhere.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { }
+build no-9 of tarn-1 { finished: "3/4/19" }`,
+  good: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { }
+build no-9 of tarn-1 { finished: 2019-04-03 }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const { property, canonical, value } of statedIn(definition, workshop)) {
+      if (!isOddDate(value, property)) continue;
+      const dates = readingsOfDate(value.kind === 'text' ? value.text : '');
+      report(value.span, `${canonical}: which day is meant? Write it year first: ${inWords(dates, 'or')}.`, {
+        fixes: dates.map((date) => ({ title: `Write ${date}`, edits: [replace(definition, value.span, date)] })),
+      });
+    }
+  },
+};
+
+interface Stated {
+  readonly property: Property;
+  readonly canonical: string;
+  readonly value: Value;
+}
+
+function* statedIn(definition: Definition, workshop: Workshop): Iterable<Stated> {
+  for (const { property, canonical, values, role } of workshop.written(definition) as readonly Written[]) {
+    if (!property || role !== 'value') continue;
+    for (const { as, value } of values) {
+      if (as !== 'step' && value.kind !== 'unreadable') yield { property, canonical, value };
+    }
+  }
+}
+
+function fits(value: Value, property: Property): boolean {
+  // `unknown` is a value a maker may write anywhere.
+  if (value.kind === 'unknown') return true;
+  if (value.kind === 'name' && property.words?.includes(value.name)) return true;
+  switch (property.kind) {
+    case 'quantity':
+    case 'count':
+    case 'ratio':
+      return value.kind === 'quantity';
+    case 'size':
+      return value.kind === 'size';
+    case 'point':
+      return value.kind === 'point';
+    case 'list':
+      return property.dimension
+        ? value.kind === 'list' || value.kind === 'quantity' || value.kind === 'point'
+        : value.kind === 'list' || value.kind === 'name' || value.kind === 'text';
+    case 'text':
+      return value.kind === 'text' || value.kind === 'name';
+    case 'choice':
+      return value.kind === 'name' && (property.choices ?? []).includes(value.name);
+    case 'date':
+      return value.kind === 'date';
+    case 'wood':
+    case 'species':
+    case 'strings':
+    case 'rig':
+    case 'part':
+      return value.kind === 'name';
+  }
+}
+
+const WANTED: Readonly<Record<Property['kind'], string>> = {
+  quantity: 'a number with its unit',
+  count: 'a whole number',
+  ratio: 'a number',
+  size: 'a length, a width and a thickness',
+  point: 'a place: its station from the tail, then its offset',
+  text: 'words in double quotes',
+  choice: 'one of its choices',
+  date: 'a date',
+  list: 'one or more values with commas between them',
+  wood: 'the name of a wood',
+  species: 'the name of a species',
+  strings: 'the name of a set of strings',
+  rig: 'the name of a rig',
+  part: 'the name of a part',
+};
+
+function example({ kind, unit }: Property): string {
+  if (kind === 'quantity') return ` Write it like 12 ${unit ?? 'mm'}.`;
+  if (kind === 'size') return ' Write it like 560 mm x 212 mm x 4.4 mm.';
+  if (kind === 'point') return ' Write it like (78 mm, -150 mm).';
+  return kind === 'date' ? ' Write it like 2026-03-14.' : '';
+}
+
+function mending(value: Value, property: Property, definition: Definition): readonly Fix[] {
+  const written = textAt(definition, value.span);
+  const isName = ['wood', 'species', 'strings', 'rig', 'part'].includes(property.kind);
+  if (value.kind === 'text' && (isName || property.kind === 'quantity') && /^[\w.]/.test(value.text)) {
+    const bare = isName ? value.text.trim().replace(/\s+/g, '-') : value.text.trim();
+    const right = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
+    if (right) return [{ title: `Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true }];
+  }
+  if (property.kind === 'text' && !written.includes('"')) {
+    return [{ title: 'Put it in quotes', edits: [replace(definition, value.span, `"${written}"`)], preferred: true }];
+  }
+  return [];
+}
+
+function noteText(value: Value): string | undefined {
+  return value.kind === 'text' ? value.text.trim() : value.kind === 'name' ? value.name : undefined;
+}
+
+function isNote(value: Value, property: Property): boolean {
+  if (property.kind !== 'quantity' || !property.dimension || !sameDimension(property.dimension, DIMENSION.frequency)) return false;
+  const text = noteText(value);
+  if (text === undefined) return false;
+  const reading = readNote(text);
+  return reading.ok || reading.code === 'missing-octave';
+}
+
+function isOddDate(value: Value, property: Property): boolean {
+  return property.kind === 'date' && value.kind === 'text' && readingsOfDate(value.text).length > 0;
+}
+
+/** `3/4/19`, `3.4.2019`: the days it may mean, day first before month first. Two figures of a year are of this century. */
+function readingsOfDate(text: string): readonly string[] {
+  const found = /^\s*(\d{1,2})[./-](\d{1,2})[./-](\d{2}|\d{4})\s*$/.exec(text);
+  if (!found) return [];
+  const year = found[3]!.length === 2 ? 2000 + Number(found[3]) : Number(found[3]);
+  const [a, b] = [Number(found[1]), Number(found[2])];
+  const days = [calendarDay(year, b, a), calendarDay(year, a, b)];
+  return [...new Set(days.filter((day) => day !== undefined))];
+}
+
+function calendarDay(year: number, month: number, day: number): string | undefined {
+  const date = new Date(Date.UTC(year, month - 1, day));
+  if (date.getUTCMonth() !== month - 1 || date.getUTCDate() !== day) return undefined;
+  return date.toISOString().slice(0, 10);
+}
+
+function sharedStart(a: string, b: string): number {
+  let i = 0;
+  while (i < a.length && a[i] === b[i]) i++;
+  return i;
+}

@@ -1,0 +1,67 @@
+/** The page of each rule, as Markdown: what a finding links to, and the chapter of findings in the manual. */
+import type { Severity } from './finding.js';
+import { PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
+
+export interface RulePage {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly title: string;
+  readonly reason: string;
+  readonly bad: string;
+  readonly good: string;
+}
+
+/** Every rule there is a page of, in the order of the manual. */
+export function rulePages(): readonly RulePage[] {
+  return [
+    ...Object.entries(PROBLEM_RULES).map(([code, rule]) => ({ code, ...rule })),
+    ...RULES.map(pageOf),
+    pageOf(STALE_ACCEPTANCE),
+  ];
+}
+
+/** One page, or undefined for a code that does not exist. */
+export function rulePage(code: string): string | undefined {
+  const page = rulePages().find((one) => one.code === code);
+  return page && rendered(page, 1);
+}
+
+/** All pages in one chapter, a list of them first. */
+export function rulesChapter(): string {
+  const pages = rulePages();
+  const list = pages.map(({ code, severity, title }) => `| [\`${code}\`](#${code}) | ${severity} | ${title} |`);
+  return [
+    '# Findings',
+    '',
+    'A finding that is not an error can be accepted where it stands, with a reason: `accept too-many-changes because "…"`.',
+    '',
+    '| Code | Severity | What it says |',
+    '| --- | --- | --- |',
+    ...list,
+    '',
+    ...pages.map((page) => rendered(page, 2)),
+  ].join('\n');
+}
+
+function rendered({ code, severity, title, reason, bad, good }: RulePage, depth: number): string {
+  const heading = '#'.repeat(depth);
+  return [
+    `${heading} ${code}`,
+    '',
+    `**${title}** (${severity})`,
+    '',
+    reason,
+    '',
+    ...example('Speaks up:', bad),
+    ...example('Fine:', good),
+  ].join('\n');
+}
+
+function example(lead: string, text: string): readonly string[] {
+  const shown = text.replace(/[\u0000-\u0008\u000B-\u001F]/g, '\uFFFD');
+  return shown === '' ? [] : [lead, '', '```bookmatch', shown, '```', ''];
+}
+
+function pageOf({ code, severity, title, reason, bad, good }: RulePage): RulePage {
+  return { code, severity, title, reason, bad, good };
+}

@@ -1,0 +1,239 @@
+/** Paths: that the catalogue knows them, in this kind of definition, in its own words, and once. */
+import { didYouMean } from '../quantities/suggest.js';
+import type { Definition, Span } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Written } from '../recipes/written.js';
+import type { Fix } from './finding.js';
+import { remove, replace, textAt } from './mending.js';
+import { aKind, inWords, writeValue } from './phrases.js';
+import { EVERY_KIND, type Rule } from './rule.js';
+
+export const UNKNOWN_PATH: Rule = {
+  code: 'unknown-path',
+  severity: 'error',
+  title: 'A part or property the catalogue does not know',
+  reason: 'A value under an unknown name reaches nothing: the number you gave is not used, and what needs it stays unknown.',
+  bad: `model tarn { top.thicknes: 2.8 mm }`,
+  good: `model tarn { top.thickness: 2.8 mm }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const written of workshop.written(definition)) {
+      if (written.role === 'quantity' || isKnown(written, definition, workshop)) continue;
+      if (workshop.catalogue.property(written.canonical)) continue; // misplaced
+      if (reachesInto(written, workshop)) continue;
+      const near = nearPaths(written, definition, workshop);
+      const hint = near.length > 0 ? ` Did you mean ${inWords(near.map(({ path }) => path), 'or')}?` : '';
+      report(written.path.span, `There is no ${written.role === 'part' ? 'part' : 'property'} ${written.canonical}.${hint}`, {
+        fixes: near.map(({ text }, i) => ({
+          title: `Write ${text}`,
+          edits: [replace(definition, written.path.span, text)],
+          preferred: i === 0,
+        })),
+      });
+    }
+  },
+};
+
+export const MISPLACED: Rule = {
+  code: 'misplaced',
+  severity: 'warning',
+  title: 'A property in the wrong kind of definition',
+  reason: 'A tap tone belongs to a wood or a build, a span to a rig. Written elsewhere it is not read.',
+  bad: `model tarn { tap.along: 69 Hz }`,
+  good: `wood spruce-12 is sitka-spruce { tap.along: 69 Hz }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const written of workshop.written(definition)) {
+      if (written.role !== 'value' || written.property || written.derived) continue;
+      const elsewhere = workshop.catalogue.property(written.canonical);
+      if (!elsewhere) continue;
+      const where = inWords(elsewhere.where.map(aKind), 'or');
+      report(written.path.span, `${written.canonical} is not read in ${aKind(definition.kind)}; it belongs in ${where}.`);
+    }
+  },
+};
+
+export const DERIVED_SET: Rule = {
+  code: 'derived-set',
+  severity: 'error',
+  title: 'A computed quantity given a value',
+  reason:
+    'Mass, stiffness and resonance follow from the wood and the sizes; they cannot be set. They can be expected, which tests the recipe, or held, which adjusts something to keep them.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top.mass: 160 g }`,
+  good: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { expect top.mass: below 160 g }`,
+  of: ['model', 'recipe', 'appointments', 'order'],
+  check(definition, workshop, report) {
+    for (const { role, property, derived, canonical, path, statement } of workshop.written(definition)) {
+      if (role !== 'value' || property || !derived) continue;
+      const fixes: Fix[] = [];
+      const value = statement.kind === 'property' ? statement.value : statement.kind === 'change' ? statement.new : undefined;
+      if (definition.kind === 'recipe' && value && definition.statements.includes(statement)) {
+        fixes.push({
+          title: `Expect it instead`,
+          edits: [replace(definition, { start: statement.span.start, end: value.span.start }, `expect ${path.text}: `)],
+          preferred: true,
+        });
+      }
+      report(path.span, `${canonical} is computed and cannot be set. Use \`expect ${canonical}: …\` to test it, or \`hold ${canonical} by …\` to keep it.`, { fixes });
+    }
+  },
+};
+
+export const DERIVED_BY: Rule = {
+  code: 'not-adjustable',
+  severity: 'error',
+  title: 'A hold that adjusts something that cannot be adjusted',
+  reason: 'A hold works by moving a size the maker can plane or cut to: a thickness, a height. A computed quantity cannot be moved by itself.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { hold top.stiffness.along at 40 N·m by top.mass }`,
+  good: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
+  of: ['recipe', 'model'],
+  check(definition, workshop, report) {
+    for (const { role, property, derived, canonical, path } of workshop.written(definition)) {
+      if (role !== 'by') continue;
+      if (!property && derived) report(path.span, `${canonical} is computed; a hold adjusts a size such as top.thickness.`);
+      else if (property && property.kind !== 'quantity') report(path.span, `${canonical} is not a size that can be adjusted.`);
+    }
+  },
+};
+
+export const SYNONYM: Rule = {
+  code: 'synonym',
+  severity: 'hint',
+  title: 'Another word for what the catalogue calls by one',
+  reason: 'Shops have their own words, and they are understood. One word for one thing keeps recipes searchable and sheets alike.',
+  bad: `model tarn { soundboard { thickness: 2.8 mm } }`,
+  good: `model tarn { top { thickness: 2.8 mm } }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const written of workshop.written(definition)) {
+      const meant = localPart(written);
+      if (meant === undefined || meant === asWritten(written)) continue;
+      if (!isKnown(written, definition, workshop)) continue;
+      report(written.path.span, `The catalogue’s word for ${asWritten(written)} is ${meant}.`, {
+        fixes: [{ title: `Write ${meant}`, edits: [replace(definition, written.path.span, meant)], preferred: true }],
+      });
+    }
+  },
+};
+
+export const SET_TWICE: Rule = {
+  code: 'set-twice',
+  severity: 'warning',
+  title: 'One value given twice in a definition',
+  reason: 'The last one counts and the first is forgotten. One of the two is not what was meant.',
+  bad: `model tarn {
+  top.thickness: 2.8 mm
+  top { thickness: 2.7 mm }
+}`,
+  good: `model tarn {
+  top.thickness: 2.7 mm
+}`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    const seen = new Map<string, Written>();
+    for (const written of workshop.written(definition)) {
+      if (written.role !== 'value') continue;
+      const key = written.occasion ? `${written.occasion.span.start.line}:${written.occasion.span.start.character} ${written.canonical}` : written.canonical;
+      const first = seen.get(key);
+      seen.set(key, written);
+      if (!first) continue;
+      const value = first.values[first.values.length - 1]?.value;
+      report(written.path.span, `${written.canonical} is given twice here. This one counts${value ? `, not ${writeValue(value)}` : ''}.`, {
+        related: [{ place: { definition, span: first.path.span }, message: 'given here first' }],
+        fixes: [{ title: 'Take the first one out', edits: [remove(definition, first.statement)] }],
+      });
+    }
+  },
+};
+
+export const CHANGE_OUT_OF_PLACE: Rule = {
+  code: 'change-out-of-place',
+  severity: 'error',
+  title: 'A change where there is nothing to change',
+  reason: 'Changes, additions, holds and expectations belong to a recipe (or to a client’s request), where there is a parent to differ from. Elsewhere a value is just written.',
+  bad: `wood spruce-12 is sitka-spruce { change mass: 214 g -> 220 g }`,
+  good: `wood spruce-12 is sitka-spruce { mass: 220 g }`,
+  of: EVERY_KIND.filter((kind) => kind !== 'recipe' && kind !== 'order'),
+  check(definition, workshop, report) {
+    for (const { statement, path } of workshop.written(definition)) {
+      if (statement.kind === 'property' || statement.kind === 'block') continue;
+      const word = textAt(definition, { start: statement.span.start, end: path.span.start }).trim();
+      const plain =
+        statement.kind === 'change' && statement.new
+          ? [
+              {
+                title: 'Write the value by itself',
+                edits: [
+                  replace(definition, { start: statement.span.start, end: statement.new.span.start }, `${textAt(definition, path.span)}: `),
+                ],
+                preferred: true,
+              },
+            ]
+          : statement.kind === 'add' && statement.statements.length > 0
+            ? [{ title: 'Write the part by itself', edits: [replace(definition, { start: statement.span.start, end: path.span.start }, '')] }]
+            : [];
+      report(statementHead(statement), `\`${word}\` belongs in a recipe; ${aKind(definition.kind)} just states values.`, { fixes: plain });
+    }
+  },
+};
+
+function statementHead(statement: Written['statement']): Span {
+  return { start: statement.span.start, end: 'path' in statement ? statement.path.span.end : statement.quantity.span.end };
+}
+
+/** Whether the catalogue or the engine knows the path in this kind of definition. */
+function isKnown(written: Written, definition: Definition, workshop: Workshop): boolean {
+  if (written.property || written.derived) return true;
+  const { catalogue } = workshop;
+  if (catalogue.part(written.canonical)) return true;
+  const { parts, properties } = catalogue.children(written.canonical, definition.kind);
+  return parts.length + properties.length > 0;
+}
+
+/** `top.wood.density`: a property of the thing named there, which is set where that thing is defined. */
+function reachesInto(written: Written, workshop: Workshop): boolean {
+  for (let dot = written.canonical.lastIndexOf('.'); dot > 0; dot = written.canonical.lastIndexOf('.', dot - 1)) {
+    const kind = workshop.catalogue.property(written.canonical.slice(0, dot))?.kind;
+    if (kind === 'wood' || kind === 'strings' || kind === 'rig' || kind === 'species') return true;
+  }
+  return false;
+}
+
+interface Near {
+  readonly path: string;
+  /** What to write in place of the words written here. */
+  readonly text: string;
+}
+
+function nearPaths(written: Written, definition: Definition, workshop: Workshop): readonly Near[] {
+  const { catalogue } = workshop;
+  const { kind } = definition;
+  // What fits in this place first, then the same last word under another part.
+  const within = written.within === '' ? '' : `${written.within}.`;
+  const local = asWritten(written).split('.');
+  const around = within + local.slice(0, -1).join('.');
+  const lead = local.length > 1 ? `${local.slice(0, -1).join('.')}.` : '';
+  const { properties, parts } = catalogue.children(around.replace(/\.$/, ''), kind);
+  const words = [...properties, ...parts].map(({ path }) => path.slice(path.lastIndexOf('.') + 1));
+  const here = didYouMean(local[local.length - 1]!, words.filter((word) => word !== '*'));
+  if (here.length > 0) return here.map((word) => ({ path: within + lead + word, text: lead + word }));
+  if (written.within !== '') return [];
+  const all = catalogue.all.filter((property) => property.where.includes(kind) && !property.path.includes('*'));
+  const far = didYouMean(written.canonical, [...all.map(({ path }) => path), ...catalogue.parts.map(({ path }) => path)]);
+  return far.map((path) => ({ path, text: path }));
+}
+
+/** The words as they stand at this place, without the blocks around. */
+function asWritten(written: Written): string {
+  return written.path.segments.map(({ text }) => text).join('.');
+}
+
+/** The catalogue's spelling of just those words, or undefined where it lies outside the block they stand in. */
+function localPart({ canonical, within }: Written): string | undefined {
+  if (within === '') return canonical;
+  return canonical.startsWith(`${within}.`) ? canonical.slice(within.length + 1) : undefined;
+}

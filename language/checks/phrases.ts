@@ -1,0 +1,104 @@
+/** Values and lists in a maker's words, for messages and for text a fix writes. */
+import { isNumber } from '../quantities/dimension.js';
+import { writeAsText, writeQuantity } from '../quantities/write.js';
+import type { Effect } from '../recipes/effects.js';
+import type { DerivedQuantity } from '../recipes/evaluation.js';
+import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+
+/** A value as recipe text: what was written, or for a computed one the figure with the digits it deserves. */
+export function writeValue(value: Value): string {
+  switch (value.kind) {
+    case 'quantity':
+      return writeNumber(value);
+    case 'range':
+      if (!value.low) return `below ${value.high ? writeNumber(value.high) : ''}`;
+      return value.high ? `${writeNumber(value.low)}..${writeNumber(value.high)}` : `above ${writeNumber(value.low)}`;
+    case 'size':
+      return value.parts.map(writeNumber).join(' x ');
+    case 'point':
+      return `(${writeNumber(value.station)}, ${writeNumber(value.offset)})`;
+    case 'text':
+      return `"${value.text.replace(/["\\]/g, '\\$&')}"`;
+    case 'name':
+      return value.name;
+    case 'date':
+      return value.date;
+    case 'unknown':
+      return 'unknown';
+    case 'list':
+      return value.items.map(writeValue).join(', ');
+    case 'unreadable':
+      return value.written;
+  }
+}
+
+function writeNumber(value: QuantityValue): string {
+  if (value.written !== '') return value.written;
+  const { quantity } = value;
+  return quantity.unit === undefined && isNumber(quantity.dimension)
+    ? String(Number(quantity.si.toPrecision(6)))
+    : quantity.tolerance === undefined
+      ? writeQuantity(quantity.si, quantity.dimension, { unit: quantity.unit })
+      : writeAsText(quantity);
+}
+
+/** A computed quantity in the unit it is shown in. */
+export function shown(si: number, quantity: DerivedQuantity, uncertainty?: number): string {
+  return writeQuantity(si, quantity.dimension, { unit: unitOf(quantity), uncertainty });
+}
+
+/** A difference with its sign: `−8.6 g`, `+0.15 mm`. */
+export function shownDifference(si: number, quantity: DerivedQuantity): string {
+  return trueMinus(writeQuantity(si, quantity.dimension, { unit: unitOf(quantity), difference: true }));
+}
+
+/** What a change does to one quantity: `top.mass −8.6 g (−5 %)`. */
+export function shownEffect(effect: Effect): string {
+  const per = effect.before === 0 ? '' : ` (${percent(effect.difference / effect.before)})`;
+  return `${effect.path} ${shownDifference(effect.difference, effect.quantity)}${per}`;
+}
+
+/** A share with its sign: `−5 %`, `+0.4 %`. */
+export function percent(share: number): string {
+  const value = share * 100;
+  const text = Math.abs(value) >= 9.95 ? value.toFixed(0) : value.toFixed(1).replace(/\.0$/, '');
+  return trueMinus(`${value > 0 ? '+' : ''}${text} %`);
+}
+
+function trueMinus(text: string): string {
+  return text.replace(/^-/, '−');
+}
+
+function unitOf(quantity: DerivedQuantity): string | undefined {
+  return quantity.unit === '' ? undefined : quantity.unit;
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+export function inWords(items: readonly string[], joining = 'and'): string {
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${joining} ${items[items.length - 1]}`;
+}
+
+/** The same, cut short. */
+export function someOf(items: readonly string[], most = 4): string {
+  if (items.length <= most) return inWords(items);
+  return `${items.slice(0, most).join(', ')} and ${items.length - most} more`;
+}
+
+/** `a recipe`, `an order`, `a set of strings`. */
+export function aKind(kind: DefinitionKind): string {
+  return KIND_WORDS[kind];
+}
+
+const KIND_WORDS: Readonly<Record<DefinitionKind, string>> = {
+  shop: 'a shop',
+  species: 'a species',
+  wood: 'a wood',
+  model: 'a model',
+  recipe: 'a recipe',
+  build: 'a build',
+  rig: 'a rig',
+  strings: 'a set of strings',
+  appointments: 'a set of appointments',
+  order: 'an order',
+};

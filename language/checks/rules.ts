@@ -1,0 +1,82 @@
+/** Every rule, in the order in which findings are best read. To add one, write it in its family's file and list it here. */
+import { ACCEPTANCE_WITHOUT_REASON, acceptanceOfUnknownCode, STALE_ACCEPTANCE } from './acceptance.js';
+import * as changes from './changes.js';
+import * as counting from './counting.js';
+import * as expectations from './expectations.js';
+import * as holds from './holds.js';
+import * as kinds from './kinds-of-value.js';
+import * as names from './names.js';
+import * as parents from './parents.js';
+import * as paths from './paths.js';
+import * as plausible from './plausible-values.js';
+import type { Rule } from './rule.js';
+import { PROBLEM_RULES } from './text-rules.js';
+import * as units from './units.js';
+
+export { STALE_ACCEPTANCE } from './acceptance.js';
+export { PROBLEM_RULES } from './text-rules.js';
+
+export const RULES: readonly Rule[] = [
+  names.DUPLICATE_NAME,
+  names.UNKNOWN_NAME,
+  names.WRONG_KIND,
+  names.UNKNOWN_PART,
+  names.SEVERAL_SHOPS,
+  parents.NO_PARENT,
+  parents.MISSING_PARENT,
+  parents.PARENT_RING,
+  parents.BUILD_OF_UNKNOWN,
+  paths.UNKNOWN_PATH,
+  paths.MISPLACED,
+  paths.DERIVED_SET,
+  paths.DERIVED_BY,
+  paths.CHANGE_OUT_OF_PLACE,
+  paths.SET_TWICE,
+  paths.SYNONYM,
+  units.MISSING_UNIT,
+  units.FRACTION_NEEDS_UNIT,
+  units.WRONG_DIMENSION,
+  units.MIL_IS_NOT_MM,
+  kinds.WRONG_KIND_OF_VALUE,
+  kinds.UNKNOWN_CHOICE,
+  kinds.PITCH_AS_FREQUENCY,
+  kinds.AMBIGUOUS_DATE,
+  plausible.NEGATIVE_SIZE,
+  plausible.IMPLAUSIBLE,
+  changes.STALE_CHANGE,
+  changes.SILENT_OVERRIDE,
+  changes.CHANGE_OF_NOTHING,
+  changes.STEP_WITHOUT_BASE,
+  changes.ADD_EXISTING,
+  changes.DROP_MISSING,
+  changes.NO_CHANGE,
+  changes.CHANGE_MISSING_OLD,
+  changes.EMPTY_TOGETHER,
+  changes.NO_REASON,
+  counting.TOO_MANY_CHANGES,
+  counting.COUNTED_AFTER_ALL,
+  counting.SUBSTITUTION,
+  counting.OTHER_WOOD,
+  counting.UNBUILT_PARENT,
+  counting.TOO_SMALL_TO_TELL,
+  counting.ALLOWANCE_WITHOUT_REASON,
+  counting.ALLOWANCE_UNUSED,
+  holds.HOLD_OUT_OF_REACH,
+  holds.HOLD_LOOP,
+  holds.HOLD_NO_EFFECT,
+  holds.HOLD_UNKNOWN,
+  holds.HOLD_NOT_POSSIBLE,
+  holds.HOLD_WITHOUT_BY,
+  expectations.EXPECTATION_MISSED,
+  expectations.EXPECTATION_UNKNOWN,
+  expectations.EXPECTATION_NOT_A_QUANTITY,
+  ACCEPTANCE_WITHOUT_REASON,
+  acceptanceOfUnknownCode(() => CODES),
+];
+
+/** Every code a finding can have. */
+export const CODES: readonly string[] = [
+  ...Object.keys(PROBLEM_RULES),
+  ...RULES.map((rule) => rule.code),
+  STALE_ACCEPTANCE.code,
+];

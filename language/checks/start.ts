@@ -1,0 +1,7 @@
+/** What a recipe starts from, by name: its parent, or for a base recipe its model. */
+import type { Definition } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+
+export function startOf(definition: Definition, workshop: Workshop): string {
+  return workshop.startOf(definition.name.text)?.name ?? 'The parent';
+}

@@ -1,0 +1,125 @@
+/** Units: that a number has one where it needs one, and one of the right kind. Nothing is guessed; it is asked. */
+import { sensibleReadings, type SensibleReading } from '../quantities/readings.js';
+import { isNumber } from '../quantities/dimension.js';
+import { mismatch } from '../quantities/mismatch.js';
+import { writeQuantity } from '../quantities/write.js';
+import type { Definition } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { type Amount, amountsIn, hasItsDimension, rangeFor } from './amounts.js';
+import type { Fix } from './finding.js';
+import { replace } from './mending.js';
+import { inWords } from './phrases.js';
+import { EVERY_KIND, type Report, type Rule } from './rule.js';
+
+export const MISSING_UNIT: Rule = {
+  code: 'missing-unit',
+  severity: 'error',
+  title: 'A number without a unit',
+  reason:
+    'Plates are spoken of in thousandths, in inches and in millimetres. A bare number could be any of them, so it is not used until it says which.',
+  bad: `model tarn { top.thickness: 0.110 }`,
+  good: `model tarn { top.thickness: 0.110 in }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const amount of bareNumbers(definition, workshop)) if (!isFraction(amount)) ask(amount, definition, workshop, report);
+  },
+};
+
+export const FRACTION_NEEDS_UNIT: Rule = {
+  code: 'fraction-needs-unit',
+  severity: 'error',
+  title: 'A fraction without a unit',
+  reason:
+    'Action is noted as 6/4: six and four 64ths of an inch, bass and treble. As a number that reads one and a half, so it is asked about.',
+  bad: `model tarn { setup.action.bass: 6/4 }`,
+  good: `model tarn { setup.action.bass: 6/64 in }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const amount of bareNumbers(definition, workshop)) if (isFraction(amount)) ask(amount, definition, workshop, report);
+  },
+};
+
+export const WRONG_DIMENSION: Rule = {
+  code: 'wrong-dimension',
+  severity: 'error',
+  title: 'A unit of the wrong kind',
+  reason: 'A thickness cannot be a mass. A value of the wrong kind is not used, so what needs it stays unknown.',
+  bad: `model tarn { top.thickness: 2.8 g }`,
+  good: `model tarn { top.thickness: 2.8 mm }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const amount of amountsIn(definition, workshop)) {
+      const { value, dimension, as, written } = amount;
+      if (hasItsDimension(amount) || isBare(amount)) continue;
+      if (as === 'step' && isNumber(value.quantity.dimension)) continue;
+      const wrong = mismatch(value.quantity, dimension);
+      const unit = value.unitSpan;
+      report(value.span, `${written.canonical}: ${wrong.message}`, {
+        fixes: unit
+          ? wrong.suggestions.map((symbol, i) => ({
+              title: `Write ${symbol}`,
+              edits: [replace(definition, unit, symbol)],
+              preferred: i === 0 && wrong.suggestions.length === 1,
+            }))
+          : [],
+      });
+    }
+  },
+};
+
+export const MIL_IS_NOT_MM: Rule = {
+  code: 'mil-is-not-mm',
+  severity: 'hint',
+  title: 'A mil is a thousandth of an inch',
+  reason: 'Finish is spoken of in mils, and a mil is often read as a millimetre by people who work in metric. It is 0.0254 mm.',
+  bad: `model tarn { finish { system: shellac  film: 5 mil } }`,
+  good: `model tarn { finish { system: shellac  film: 0.05 mm } }`,
+  of: EVERY_KIND,
+  check(definition, workshop, report) {
+    for (const amount of amountsIn(definition, workshop)) {
+      const { value } = amount;
+      if (value.quantity.unit?.symbol !== 'mil' || !hasItsDimension(amount)) continue;
+      const metric = writeQuantity(value.quantity.si, value.quantity.dimension, { unit: 'mm', digits: 3 });
+      report(value.span, `${value.written} is ${metric}: a mil is a thousandth of an inch.`, {
+        fixes: [{ title: `Write ${metric}`, edits: [replace(definition, value.span, metric)] }],
+      });
+    }
+  },
+};
+
+function* bareNumbers(definition: Definition, workshop: Workshop): Iterable<Amount> {
+  for (const amount of amountsIn(definition, workshop)) if (isBare(amount)) yield amount;
+}
+
+function isBare({ value, dimension }: Amount): boolean {
+  return value.quantity.unit === undefined && isNumber(value.quantity.dimension) && !isNumber(dimension) && value.written !== '';
+}
+
+function isFraction({ value }: Amount): boolean {
+  return /^\s*\d+\s*\/\s*\d+\s*$/.test(value.written);
+}
+
+function ask(amount: Amount, definition: Definition, workshop: Workshop, report: Report): void {
+  const { value, dimension, written } = amount;
+  const range = rangeFor(amount, definition, workshop);
+  const fitting = sensibleReadings(value.written, dimension, range);
+  const offered = fitting.length > 0 ? fitting.slice(0, 4) : sensibleReadings(value.written, dimension);
+  const question =
+    fitting.length === 0
+      ? `${needs(written.property?.unit, offered)}${range ? ' In no unit does it come near the usual.' : ''}`
+      : fitting.length === 1
+        ? `Did you mean ${fitting[0]!.text}?`
+        : `Which is meant: ${inWords(offered.map(({ text }) => text), 'or')}?`;
+  report(value.span, `${value.written} has no unit. ${question}`, { fixes: offered.map((reading) => fix(reading, amount, definition)) });
+}
+
+function needs(unit: string | undefined, offered: readonly SensibleReading[]): string {
+  const units = offered.map((reading) => reading.unit.symbol);
+  const named = units.length > 0 ? units : unit === undefined ? [] : [unit];
+  return named.length === 0 ? 'Write its unit after it.' : `Write ${inWords(named, 'or')} after it.`;
+}
+
+function fix({ replacement, text }: SensibleReading, { value }: Amount, definition: Definition): Fix {
+  // Nothing is preferred: what the number means is for its maker to say.
+  return { title: `Write ${text}`, edits: [replace(definition, value.span, replacement)] };
+}

@@ -1,0 +1,58 @@
+/** Every rule speaks up about its bad text, leaves its good text alone, and has a page. */
+import { describe, expect, it } from 'vitest';
+import { rulePage, rulePages, rulesChapter } from '../../language/checks/manual.js';
+import { CODES } from '../../language/checks/rules.js';
+import { check } from './marked-text.js';
+
+describe.each(rulePages())('$code', ({ code, bad, good, title, reason, severity }) => {
+  // The one text that would be millions of characters long has a test of its own below.
+  it.skipIf(code === 'too-large')('speaks up about its bad text', () => {
+    const { findings } = check(bad);
+    const own = findings.filter((finding) => finding.code === code);
+    expect(own.length, findings.map((one) => `${one.code}: ${one.message}`).join('\n')).toBeGreaterThan(0);
+    expect(own.some((finding) => finding.severity === severity), own[0]?.severity).toBe(true);
+  });
+
+  it('has nothing to say about its good text', () => {
+    const { findings } = check(good);
+    expect(findings.filter((finding) => finding.code === code).map(({ message }) => message)).toEqual([]);
+    expect(findings.filter((finding) => finding.severity === 'error').map((one) => `${one.code}: ${one.message}`)).toEqual([]);
+  });
+
+  it('is explained in plain words', () => {
+    expect(code).toMatch(/^[a-z]+(?:-[a-z]+)*$/);
+    expect(title).toMatch(/^[A-Z].*[^.]$/);
+    expect(reason).toMatch(/^[A-Z].{40,}[.]$/s);
+    expect(rulePage(code)).toContain(title);
+  });
+});
+
+describe('messages', () => {
+  it.each(rulePages().filter(({ bad }) => bad !== ''))('of $code are short, whole and free of half-written numbers', ({ bad }) => {
+    for (const { message, fixes, place } of check(bad).findings) {
+      expect(message).toMatch(/^\S.*[.?]$/s);
+      expect(message).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
+      expect(message.length).toBeLessThan(420);
+      expect(place.span.start).toBeDefined();
+      for (const fix of fixes) expect(fix.title).toMatch(/^[A-Z]/);
+    }
+  });
+});
+
+it('reads no file of many millions of characters, and says so', () => {
+  const { findings } = check(`// ${'x'.repeat(5_000_001)}`);
+  expect(findings.map(({ code }) => code)).toEqual(['too-large']);
+});
+
+it('gives each code once', () => {
+  expect(new Set(CODES).size).toBe(CODES.length);
+});
+
+it('lists every rule in the chapter of findings', () => {
+  const chapter = rulesChapter();
+  for (const code of CODES) expect(chapter).toContain(`## ${code}\n`);
+});
+
+it('knows no page of a code that does not exist', () => {
+  expect(rulePage('no-such-rule')).toBeUndefined();
+});
