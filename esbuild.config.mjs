@@ -11,7 +11,8 @@ const GROUP_BY =
   'for(const item of items)(groups[keyOf(item,i++)]??=[]).push(item);return groups};';
 
 /** A module written in CommonJS may ask for Node's own parts by `require`, which an ES module does not have. */
-const REQUIRE = "import{createRequire as createRequire_}from'node:module';const require=createRequire_(import.meta.url);";
+const REQUIRE =
+  "import{createRequire as createRequire_}from'node:module';const require=createRequire_(import.meta.url);";
 
 const BUNDLES = [
   { entry: 'extension/extension.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
@@ -35,6 +36,45 @@ const TEXTS = {
   },
 };
 
+/** The language client's packages carry TypeScript's own helpers anew in every file, 36 kB in all; here they share them. */
+const SHARED_HELPERS = {
+  name: 'shared-helpers',
+  setup(context) {
+    const written =
+      /^var (__createBinding|__setModuleDefault|__importStar|__exportStar) = \(this[\s\S]*?^\}\)*(?:\(\))?;\n/gm;
+    context.onLoad({ filter: /node_modules[\\/]vscode-.*\.js$/ }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8').replace(written, (_, name) =>
+        name.endsWith('Star') ? `var ${name} = require('shared:helpers').${name};\n` : '',
+      ),
+    }));
+    context.onResolve({ filter: /^shared:helpers$/ }, ({ path }) => ({ path, namespace: 'shared' }));
+    context.onLoad({ filter: /./, namespace: 'shared' }, () => ({
+      contents: `
+        const bind = (to, from, name) => Object.defineProperty(to, name, { enumerable: true, get: () => from[name] });
+        exports.__exportStar = (from, to) => {
+          for (const name in from) if (name !== 'default' && !Object.hasOwn(to, name)) bind(to, from, name);
+        };
+        exports.__importStar = (module) => {
+          if (module?.__esModule) return module;
+          const copy = { default: module };
+          for (const name of Object.getOwnPropertyNames(module ?? {})) if (name !== 'default') bind(copy, module, name);
+          return copy;
+        };`,
+    }));
+  },
+};
+
+/** The client compares VS Code's version with the one it needs; our manifest's `engines` has VS Code do so already. */
+const NO_VERSION_CHECK = {
+  name: 'no-version-check',
+  setup(context) {
+    context.onResolve({ filter: /^semver\// }, ({ path, importer }) =>
+      importer.includes('vscode-languageclient') ? { path, namespace: 'version' } : undefined,
+    );
+    context.onLoad({ filter: /./, namespace: 'version' }, () => ({ contents: 'module.exports = () => true;' }));
+  },
+};
+
 function options(file) {
   const isModule = file.endsWith('.mjs');
   const shebang = file.endsWith('bookmatch.mjs') ? '#!/usr/bin/env node\n' : '';
@@ -50,7 +90,7 @@ function options(file) {
     outfile: file,
     banner: { js: shebang + (isModule ? REQUIRE : '') + GROUP_BY },
     loader: { '.bookmatch': 'text' },
-    plugins: [TEXTS],
+    plugins: [TEXTS, SHARED_HELPERS, NO_VERSION_CHECK],
     logLevel: 'warning',
     legalComments: 'none',
     metafile: true,

@@ -12,7 +12,10 @@ export function showServerState(client: LanguageClient): Disposable {
     item.text = describe(state);
   };
   show(client.state);
-  return Disposable.from(item, client.onDidChangeState(({ newState }) => show(newState)));
+  return Disposable.from(
+    item,
+    client.onDidChangeState(({ newState }) => show(newState)),
+  );
 }
 
 function describe(state: State): string {

@@ -15,7 +15,11 @@ export function registerCompareRecipes(instruments: Instruments): Disposable {
 async function ask(instruments: Instruments): Promise<readonly [string?, string?]> {
   const all = await instruments.all();
   const here = await instruments.atCursor(window.activeTextEditor);
-  const one = await pickInstrument(all, l10n.t('Which instrument?'), all.find(({ name }) => name === here?.name));
+  const one = await pickInstrument(
+    all,
+    l10n.t('Which instrument?'),
+    all.find(({ name }) => name === here?.name),
+  );
   if (!one) return [];
   const rest = all.filter(({ name }) => name !== one.name);
   const parent = rest.find(({ name }) => name === one.parent);

@@ -1,0 +1,113 @@
+/**
+ * Who may lean on whom: quantities <- mechanics <- recipes <- checks, editing <- server, cli.
+ * Run by `npm run lint`; a forbidden import fails it.
+ */
+
+/** Each part of the language, and the other parts it may import from. */
+const MAY_USE = {
+  quantities: [],
+  catalogue: ['quantities'],
+  mechanics: ['quantities'],
+  grammar: ['quantities'],
+  recipes: ['quantities', 'catalogue', 'mechanics'],
+  checks: ['quantities', 'catalogue', 'mechanics', 'recipes'],
+  editing: ['quantities', 'catalogue', 'mechanics', 'recipes', 'checks'],
+  server: ['quantities', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing'],
+  cli: ['quantities', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing'],
+};
+
+/** Single files beyond that. Facts are the plain words that the catalogue and the reader have in common. */
+const ALSO = { catalogue: ['^language/recipes/facts\\.ts$'] };
+
+/** Who may use grammar/ is a rule of its own, below. */
+const directions = Object.entries(MAY_USE).map(([part, others]) => ({
+  name: `${part}-leans-only-on-what-lies-below`,
+  comment: `language/${part} may import from: ${others.join(', ') || 'nothing else in language/'}.`,
+  severity: 'error',
+  from: { path: `^language/${part}/`, pathNot: part === 'recipes' ? '^language/recipes/reader\\.ts$' : undefined },
+  to: {
+    path: '^language/',
+    pathNot: [`^language/(${[part, 'grammar', ...others].join('|')})/`, ...(ALSO[part] ?? [])],
+  },
+}));
+
+module.exports = {
+  forbidden: [
+    ...directions,
+    {
+      name: 'reader-is-the-narrow-way-to-the-grammar',
+      comment: 'Only language/recipes/reader.ts turns syntax into facts.',
+      severity: 'error',
+      from: { path: '^language/', pathNot: '^language/(grammar/|recipes/reader\\.ts$)' },
+      to: { path: '^language/grammar/' },
+    },
+    {
+      name: 'reader-knows-facts-and-grammar-only',
+      severity: 'error',
+      from: { path: '^language/recipes/reader\\.ts$' },
+      to: { path: '^language/', pathNot: '^language/(quantities|catalogue|mechanics|recipes|grammar)/' },
+    },
+    {
+      name: 'language-heart-knows-no-editor',
+      comment: 'Plain data in, plain data out: no VS Code or language server package, nothing of Node.',
+      severity: 'error',
+      from: { path: '^language/(quantities|catalogue|mechanics|grammar|recipes|checks|editing)/' },
+      to: { path: '(^|node_modules/)(vscode|vscode-[^/]+)(/|$)' },
+    },
+    {
+      name: 'language-heart-runs-anywhere',
+      comment: 'The same code runs in Node and in a browser worker.',
+      severity: 'error',
+      from: { path: '^language/(quantities|catalogue|mechanics|grammar|recipes|checks|editing)/' },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'syntax-tree-stays-in-the-grammar',
+      comment: 'Langium is known to grammar/ and to the reader; the server uses the protocol packages directly.',
+      severity: 'error',
+      from: { path: '^(language|extension)/', pathNot: '^language/(grammar/|recipes/reader\\.ts$)' },
+      to: { path: 'node_modules/(langium|chevrotain)' },
+    },
+    {
+      name: 'extension-knows-the-protocol-only',
+      severity: 'error',
+      from: { path: '^extension/' },
+      to: { path: '^language/', pathNot: '^language/server/protocol\\.ts$' },
+    },
+    {
+      name: 'language-knows-no-extension',
+      severity: 'error',
+      from: { path: '^language/' },
+      to: { path: '^(extension|tests|syntaxes|examples)/' },
+    },
+    {
+      name: 'protocol-stands-alone',
+      comment: 'Whatever protocol.ts imports would travel into the extension.',
+      severity: 'error',
+      from: { path: '^language/server/protocol\\.ts$' },
+      to: { path: '^language/' },
+    },
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+    },
+    {
+      name: 'nothing-missing',
+      severity: 'error',
+      from: {},
+      to: { couldNotResolve: true, pathNot: '^(vscode|.*[?]raw)$' },
+    },
+  ],
+  options: {
+    tsConfig: { fileName: 'tsconfig.json' },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: 'node_modules' },
+    enhancedResolveOptions: {
+      extensions: ['.ts', '.js', '.mjs', '.cjs', '.json'],
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'require', 'node', 'default', 'types'],
+    },
+  },
+};
