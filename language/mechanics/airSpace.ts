@@ -17,9 +17,9 @@ export interface AirSpace {
 }
 
 /**
- * Volume (m³). Depth goes evenly from tail to neck; each dome is a sphere through both ends of the centre line, so that it
- * stands [x (L − x) − y²] / 2R above the straight line (shallow sphere: error below 0.1 % of the dome). Throws on lengths not
- * above zero and when the volume would vanish.
+ * Volume (m³). Depth goes evenly from tail to neck; each dome is a sphere through both ends of the centre line, so
+ * that it stands [x (L − x) − y²] / 2R above the straight line (shallow sphere: error below 0.1 % of the dome). Throws
+ * on lengths not above zero and when the volume would vanish.
  */
 export function airVolume(space: AirSpace): number {
   const { body } = space;

@@ -25,9 +25,9 @@ export interface Bouts {
 /**
  * Outline with exactly these widths as its two maxima and its minimum, at these stations.
  *
- * Three widths alone do not fix where a spline has its maxima, so a free point is put halfway between neighbouring stations;
- * these points, and any end radius not given, are chosen so that b′ = 0 at the three stations with the least bending
- * ∫ q″² dx. All of it is linear in q, hence one small system. The result obeys the rule of `outline.ts`.
+ * Three widths alone do not fix where a spline has its maxima, so a free point is put halfway between neighbouring
+ * stations; these points, and any end radius not given, are chosen so that b′ = 0 at the three stations with the least
+ * bending ∫ q″² dx. All of it is linear in q, hence one small system. The result obeys the rule of `outline.ts`.
  *
  * Throws when the stations are out of order, the waist is not narrower than both bouts, or no smooth outline fits.
  */
@@ -54,7 +54,10 @@ export function boutOutline(bouts: Bouts): Outline {
   return outline;
 }
 
-/** Values at the knots: fixed ones kept, the rest so that the spline has these slopes at these stations and bends least. */
+/**
+ * Values at the knots: fixed ones kept, the rest so that the spline has these slopes at these stations and bends
+ * least.
+ */
 function smoothest(
   xs: readonly number[],
   fixed: ReadonlyMap<number, number>,

@@ -29,9 +29,9 @@ export interface Scallop {
 }
 
 /**
- * Height (m) at distance x. Tapers and the stretches between named places are straight; a scallop is a cosine hollow. Where
- * several cuts meet, the lowest counts: wood once taken off stays off. Throws on lengths not above zero, heights below zero,
- * cuts higher than the brace, tapers that overlap and places off the brace.
+ * Height (m) at distance x. Tapers and the stretches between named places are straight; a scallop is a cosine hollow.
+ * Where several cuts meet, the lowest counts: wood once taken off stays off. Throws on lengths not above zero, heights
+ * below zero, cuts higher than the brace, tapers that overlap and places off the brace.
  */
 export function braceHeight(carving: BraceCarving): (x: number) => number {
   const length = positive('brace length', carving.length);

@@ -26,7 +26,10 @@ export interface BraceWood {
 
 /** Plate that works with a brace: a strip under it. */
 export interface PlateStrip {
-  /** m, width counted with the brace; half the distance to each neighbour, or the brace's width plus 20 thicknesses (common practice) */
+  /**
+   * m, width counted with the brace; half the distance to each neighbour, or the brace's width plus 20 thicknesses
+   * (common practice)
+   */
   readonly width: number;
   /** m */
   readonly thickness: number;
@@ -45,7 +48,10 @@ export function braceMass(brace: Brace, density: number): number {
   return computed('brace mass', positive('density', density) * braceVolume(brace));
 }
 
-/** Bending stiffness EI (N·m²) of the brace alone at distance `x` (m) from its first end; zero where it is carved to nothing. */
+/**
+ * Bending stiffness EI (N·m²) of the brace alone at distance `x` (m) from its first end; zero where it is carved to
+ * nothing.
+ */
 export function braceStiffnessAt(brace: Brace, modulus: number, x: number): number {
   return positive('stiffness', modulus) * (sections(brace)(place(brace, x))?.secondMoment ?? 0);
 }
@@ -58,13 +64,21 @@ export function gluedStiffnessAt(brace: Brace, modulus: number, strip: PlateStri
 export interface EffectiveStiffness {
   /** N·m²: ∫ EI dx / L, the mean; what an even curvature feels, an upper bound */
   readonly mean: number;
-  /** N·m²: L / ∫ dx / EI, the springs in series; what an even bending moment feels, a lower bound; zero if carved to nothing anywhere */
+  /**
+   * N·m²: L / ∫ dx / EI, the springs in series; what an even bending moment feels, a lower bound; zero if carved to
+   * nothing anywhere
+   */
   readonly series: number;
-  /** N·m²: (2/L) ∫ EI sin²(πx/L) dx, Rayleigh's quotient for one half-wave over the brace: near what the main top mode feels */
+  /**
+   * N·m²: (2/L) ∫ EI sin²(πx/L) dx, Rayleigh's quotient for one half-wave over the brace: near what the main top mode
+   * feels
+   */
   readonly halfWave: number;
 }
 
-/** One number for the stiffness of a brace whose EI varies, three ways, because no single one is right for every use. */
+/**
+ * One number for the stiffness of a brace whose EI varies, three ways, because no single one is right for every use.
+ */
 export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateStrip): EffectiveStiffness {
   positive('stiffness', modulus);
   const sectionAt = sections(brace);
@@ -83,7 +97,10 @@ export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateS
   };
 }
 
-/** Share (0 … 1) of the braced strip's bending stiffness at `x` that the brace adds: 1 − EI of the bare strip / EI glued. */
+/**
+ * Share (0 … 1) of the braced strip's bending stiffness at `x` that the brace adds: 1 − EI of the bare strip / EI
+ * glued.
+ */
 export function braceShareAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
   const bare = (positive('stiffness', strip.modulus) * strip.width * strip.thickness ** 3) / 12;
   return 1 - bare / gluedStiffnessAt(brace, modulus, strip, x);
@@ -100,8 +117,8 @@ export interface HalfLap {
 }
 
 /**
- * Bending stiffness EI (N·m²) of one brace at a half-lap crossing: half its height runs through, the other half is the other
- * brace lying across its grain, glued in without gaps.
+ * Bending stiffness EI (N·m²) of one brace at a half-lap crossing: half its height runs through, the other half is the
+ * other brace lying across its grain, glued in without gaps.
  */
 export function halfLapStiffness({ width, height, along, across }: HalfLap): number {
   const half = braceSection('rectangular', width, positive('brace height', height) / 2);

@@ -1,7 +1,12 @@
-/** Statics of the strings at saddle and bridge. Design aids: none of these figures shows that a joint or a top will hold. SI throughout. */
+/**
+ * Statics of the strings at saddle and bridge. Design aids: none of these figures shows that a joint or a top will
+ * hold. SI throughout.
+ */
 import { between, computed, finite, notNegative, positive } from './error.js';
 
-/** Couple (N·m) that the strings put on the top: total tension (N) times their height over the top at the saddle (m). */
+/**
+ * Couple (N·m) that the strings put on the top: total tension (N) times their height over the top at the saddle (m).
+ */
 export function bridgeCouple(tension: number, heightOverTop: number): number {
   return computed(
     'bridge couple',
@@ -30,8 +35,9 @@ export interface SaddleForces {
 }
 
 /**
- * Forces on the saddle from strings of `tension` (N) that come in `playing` (rad) below the horizontal on the side of the nut and leave
- * `behind` (rad) below it: down = T (sin p + sin b), forward = T (cos p − cos b). No friction in the slot. Angles 0 … 80°.
+ * Forces on the saddle from strings of `tension` (N) that come in `playing` (rad) below the horizontal on the side of
+ * the nut and leave `behind` (rad) below it: down = T (sin p + sin b), forward = T (cos p − cos b). No friction in the
+ * slot. Angles 0 … 80°.
  */
 export function saddleForces(tension: number, behind: number, playing = 0): SaddleForces {
   positive('string tension', tension);
@@ -61,8 +67,9 @@ export interface GlueLine {
 }
 
 /**
- * Mean shear T / (l w) on the glue line and the pull at its rear edge 6 M / (l w²) from the couple M = T h about the joint, the
- * stress varying evenly from neck side to tail side. A stiff bridge on a stiff top; a real top gives and moves the peak.
+ * Mean shear T / (l w) on the glue line and the pull at its rear edge 6 M / (l w²) from the couple M = T h about the
+ * joint, the stress varying evenly from neck side to tail side. A stiff bridge on a stiff top; a real top gives and
+ * moves the peak.
  */
 export function bridgeGlueLine(face: GlueFace, tension: number, heightOverJoint: number): GlueLine {
   const area = positive('bridge length', face.length) * positive('bridge width', face.width);
@@ -77,10 +84,11 @@ export function bridgeGlueLine(face: GlueFace, tension: number, heightOverJoint:
 }
 
 /**
- * Moment (N·m, positive: its top towards the neck) on the block of a bridge whose strings are anchored by pins under the top:
- * T (1 − cos b) h + T sin b · a, with b the angle behind the saddle (rad), h the string height over the top (m) and a how far the saddle
- * stands towards the neck from the middle of the footprint (m, negative: behind it). The rest of the couple T h reaches the
- * top through the bridge plate. With the strings tied to the bridge itself the block takes the whole couple: `bridgeCouple`.
+ * Moment (N·m, positive: its top towards the neck) on the block of a bridge whose strings are anchored by pins under
+ * the top: T (1 − cos b) h + T sin b · a, with b the angle behind the saddle (rad), h the string height over the top
+ * (m) and a how far the saddle stands towards the neck from the middle of the footprint (m, negative: behind it). The
+ * rest of the couple T h reaches the top through the bridge plate. With the strings tied to the bridge itself the
+ * block takes the whole couple: `bridgeCouple`.
  */
 export function pinBridgeTipping(tension: number, behind: number, heightOverTop: number, saddleAhead: number): number {
   const { down, forward } = saddleForces(tension, behind);

@@ -1,4 +1,7 @@
-/** What moving from one climate to another does to a piece of wood once it has settled. Temperatures °C, the rest SI and fractions. */
+/**
+ * What moving from one climate to another does to a piece of wood once it has settled. Temperatures °C, the rest SI
+ * and fractions.
+ */
 import { equilibriumMoisture, moistureFactor, movement, USUAL_INTERSECTION_MOISTURE } from './moisture.js';
 
 export interface Climate {
@@ -38,8 +41,8 @@ export interface ClimateChange {
 }
 
 /**
- * Change from one climate to another: moisture by Wood Handbook Eq. 4-5, movement by Table 13-5, mass (1 + M₂)/(1 + M₁),
- * stiffness by Eq. 5-3 (room temperature; the small effect of temperature itself on E is left out).
+ * Change from one climate to another: moisture by Wood Handbook Eq. 4-5, movement by Table 13-5, mass (1 + M₂)/(1 +
+ * M₁), stiffness by Eq. 5-3 (room temperature; the small effect of temperature itself on E is left out).
  */
 export function climateChange(wood: WoodInClimate, from: Climate, to: Climate): ClimateChange {
   const moistureFrom = equilibriumMoisture(from.celsius, from.humidity);

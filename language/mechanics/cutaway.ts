@@ -24,10 +24,10 @@ export interface Body {
 }
 
 /**
- * A body with or without a cutaway. A simple model of the shape: from the horn's tip to the neck end the treble edge is no
- * farther out than b_tip − depth · s(t), t = 0 … 1, with s = (1 − cos πt)/2 for the round horn and s = √(1 − (1 − t)²),
- * a quarter ellipse that leaves the outline steeply, for the pointed one. No claim to any maker's shape; good enough for area
- * and volume. Throws when the cut is longer than half the body or reaches past the centre line.
+ * A body with or without a cutaway. A simple model of the shape: from the horn's tip to the neck end the treble edge
+ * is no farther out than b_tip − depth · s(t), t = 0 … 1, with s = (1 − cos πt)/2 for the round horn and s = √(1 − (1
+ * − t)²), a quarter ellipse that leaves the outline steeply, for the pointed one. No claim to any maker's shape; good
+ * enough for area and volume. Throws when the cut is longer than half the body or reaches past the centre line.
  */
 export function bodyWithCutaway(outline: Outline, cutaway?: Cutaway): Body {
   const bassWidth = (x: number): number => outline.halfWidth(x);

@@ -1,6 +1,9 @@
 import { MechanicsError } from './error.js';
 
-/** Solves a small square system by elimination with row pivoting; the inputs stay untouched. Throws when it is singular. */
+/**
+ * Solves a small square system by elimination with row pivoting; the inputs stay untouched. Throws when it is
+ * singular.
+ */
 export function solveDense(matrix: readonly (readonly number[])[], right: readonly number[]): number[] {
   const n = right.length;
   const rows = matrix.map((row, i) => [...row, right[i]!]);

@@ -1,7 +1,13 @@
-/** A domed plate when its moisture changes: the braces hold their length, the plate across its grain does not. SI throughout. */
+/**
+ * A domed plate when its moisture changes: the braces hold their length, the plate across its grain does not. SI
+ * throughout.
+ */
 import { MechanicsError, computed, finite, positive } from './error.js';
 
-/** Rise (m) of a dome of radius `radius` over a chord `chord`: R − √(R² − c²/4). Throws if the chord is wider than the sphere. */
+/**
+ * Rise (m) of a dome of radius `radius` over a chord `chord`: R − √(R² − c²/4). Throws if the chord is wider than the
+ * sphere.
+ */
 export function domeRise(radius: number, chord: number): number {
   const half = positive('chord', chord) / 2;
   if (half > positive('dome radius', radius)) {
@@ -24,10 +30,9 @@ export interface BracedStrip {
 
 /**
  * Curvature (1/m) that a strip of plate glued to a brace takes when the plate alone would stretch by `strain`
- * (positive: it swells; the dome rises, the plate being on the outside):
- * κ = ε d / [(1/EA_p + 1/EA_b)(EI_p + EI_b) + d²].
- * Source: S. Timoshenko, Analysis of bi-metal thermostats, J. Opt. Soc. Am. 11 (1925) 233 (from memory), for two layers of any section.
- * The rim is taken to let the plate bend freely: an upper bound of the movement.
+ * (positive: it swells; the dome rises, the plate being on the outside): κ = ε d / [(1/EA_p + 1/EA_b)(EI_p + EI_b) +
+ * d²]. Source: S. Timoshenko, Analysis of bi-metal thermostats, J. Opt. Soc. Am. 11 (1925) 233 (from memory), for two
+ * layers of any section. The rim is taken to let the plate bend freely: an upper bound of the movement.
  */
 export function swellingCurvature(strip: BracedStrip, strain: number): number {
   const d = positive('distance from plate to brace', strip.offset);

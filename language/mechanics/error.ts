@@ -32,7 +32,10 @@ export function finite(quantity: string, value: number): number {
   return value;
 }
 
-/** Returns `value` if `low <= value <= high`; throws `MechanicsError` otherwise. `shown` writes a bound in the reader's unit. */
+/**
+ * Returns `value` if `low <= value <= high`; throws `MechanicsError` otherwise. `shown` writes a bound in the reader's
+ * unit.
+ */
 export function between(
   quantity: string,
   value: number,
@@ -47,7 +50,9 @@ export function between(
   return value;
 }
 
-/** Returns a computed `value`; throws `MechanicsError` when absurd inputs have driven it out of the range of numbers. */
+/**
+ * Returns a computed `value`; throws `MechanicsError` when absurd inputs have driven it out of the range of numbers.
+ */
 export function computed(quantity: string, value: number): number {
   if (!Number.isFinite(value)) {
     throw new MechanicsError(quantity, `The ${quantity} cannot be computed: its inputs are too large or too small.`);

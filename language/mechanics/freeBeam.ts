@@ -3,7 +3,7 @@
  * The first bending mode has two nodal lines.
  */
 export const FREE_BEAM_ROOTS: readonly number[] = [
-  4.730040744862704, 7.853204624095838, 10.995607838001671, 14.137165491257464, 17.278759657399482,
+  4.730040744862704, 7.853204624095838, 10.995607838001671, 14.137165491257464, 17.27875965739948,
 ];
 
 /** Roots βL of cos(x) cosh(x) = −1, the bending modes of a bar clamped at one end. */

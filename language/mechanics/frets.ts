@@ -2,8 +2,8 @@
 import { MechanicsError, between, notNegative, positive } from './error.js';
 
 /**
- * Distance (m) from the nut to fret n in equal temperament: L (1 − 2^(−n/12)). `scale` is the length nut to saddle before
- * compensation. Throws on a fret that is not a whole number from 0 to 36.
+ * Distance (m) from the nut to fret n in equal temperament: L (1 − 2^(−n/12)). `scale` is the length nut to saddle
+ * before compensation. Throws on a fret that is not a whole number from 0 to 36.
  */
 export function fretPlace(scale: number, fret: number, notesPerOctave = 12): number {
   if (!Number.isInteger(fret) || fret < 0 || fret > 3 * notesPerOctave) {
@@ -26,9 +26,9 @@ export function scaleFromFret(place: number, fret: number): number {
 }
 
 /**
- * Centres (m, from the bass edge of the nut) of strings with even distances between centres, outer centres `margin` (m) plus half a
- * gauge from the edges; or with `gaps`, even clear gaps between strings of these gauges (m), bass first, which looks
- * and feels even to the player when gauges differ. Throws when the strings do not fit.
+ * Centres (m, from the bass edge of the nut) of strings with even distances between centres, outer centres `margin`
+ * (m) plus half a gauge from the edges; or with `gaps`, even clear gaps between strings of these gauges (m), bass
+ * first, which looks and feels even to the player when gauges differ. Throws when the strings do not fit.
  */
 export function nutSpacing(
   width: number,

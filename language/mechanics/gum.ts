@@ -16,10 +16,10 @@ export interface Propagated {
 }
 
 /**
- * First-order propagation of independent inputs: σ² = Σ (∂f/∂x · u)². Slopes are central differences over ± u (GUM 5.1.3, note 2).
- * An input with sigma 0 costs nothing. Right while f is nearly straight over
- * ± 2u; the tests compare it with sampling. Throws what `f` throws at the values themselves; a slope that cannot be had on one
- * side is taken from the other.
+ * First-order propagation of independent inputs: σ² = Σ (∂f/∂x · u)². Slopes are central differences over ± u (GUM
+ * 5.1.3, note 2). An input with sigma 0 costs nothing. Right while f is nearly straight over ± 2u; the tests compare
+ * it with sampling. Throws what `f` throws at the values themselves; a slope that cannot be had on one side is taken
+ * from the other.
  */
 export function propagate(f: (values: readonly number[]) => number, inputs: readonly Input[]): Propagated {
   const values = inputs.map((input) => finite('input', input.value));
@@ -75,7 +75,10 @@ function attempt(compute: () => number): number | undefined {
   }
 }
 
-/** Standard normal numbers: G.E.P. Box & M.E. Muller (1958) on a 32-bit counter hash, the same sequence for the same start. */
+/**
+ * Standard normal numbers: G.E.P. Box & M.E. Muller (1958) on a 32-bit counter hash, the same sequence for the same
+ * start.
+ */
 function normalDraws(start: number): () => number {
   let state = start >>> 0;
   const uniform = (): number => {

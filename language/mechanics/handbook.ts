@@ -37,7 +37,9 @@ export function alongFromBendingModulus(bendingModulus: number): number {
   return computed('stiffness along', BENDING_TO_ALONG * positive('bending modulus', bendingModulus));
 }
 
-/** The elastic constants (Pa) of a species from its bending modulus (Pa) and ratios. ν_RL is derived, never tabulated. */
+/**
+ * The elastic constants (Pa) of a species from its bending modulus (Pa) and ratios. ν_RL is derived, never tabulated.
+ */
 export function handbookElasticity(bendingModulus: number, ratios: ElasticRatios): HandbookElasticity {
   const along = alongFromBendingModulus(bendingModulus);
   const acrossRadial = scaled(along, 'ratio of E across to E along', ratios.acrossRadial);
@@ -78,10 +80,10 @@ export function reciprocalPoisson(poissonLR: number, along: number, across: numb
 }
 
 /**
- * Medians of the tabulated ratios, for wood of an unlisted species. Softwoods: ten species of Wood Handbook Tables 5-1/5-2
- * (spruces, cedars, redwood, Douglas-fir, hemlock, pines, cypress); hardwoods: fourteen (balsa left out), some of the
- * ratios from memory. The scatter between species is wide: `scatter` is the relative standard deviation of E across to
- * carry as uncertainty.
+ * Medians of the tabulated ratios, for wood of an unlisted species. Softwoods: ten species of Wood Handbook Tables
+ * 5-1/5-2 (spruces, cedars, redwood, Douglas-fir, hemlock, pines, cypress); hardwoods: fourteen (balsa left out), some
+ * of the ratios from memory. The scatter between species is wide: `scatter` is the relative standard deviation of E
+ * across to carry as uncertainty.
  */
 export const TYPICAL_RATIOS: Readonly<Record<'softwood' | 'hardwood', TypicalRatios>> = {
   softwood: { acrossRadial: 0.0825, acrossTangential: 0.0525, shearLR: 0.065, poissonLR: 0.349, scatter: 0.4 },

@@ -1,11 +1,14 @@
-/** A rectangular orthotropic plate hinged along all edges: the one plate whose modes and deflections have a closed form. */
+/**
+ * A rectangular orthotropic plate hinged along all edges: the one plate whose modes and deflections have a closed
+ * form.
+ */
 import { computed, notNegative, positive, MechanicsError } from './error.js';
 import type { PlateBending } from './plate.js';
 
 /**
  * Frequency (Hz) of the mode with `m` half-waves along the grain (side `length`, m) and `n` across (side `width`, m):
- * f = (π/2) √{[D11 (m/a)⁴ + 2 (D12 + 2 D66)(m/a)²(n/b)² + D22 (n/b)⁴] / ρh}.
- * Thin-plate theory: no shear, no rotary inertia. Source: A.W. Leissa, Vibration of Plates, NASA SP-160, Eq. 9.25 (from memory).
+ * f = (π/2) √{[D11 (m/a)⁴ + 2 (D12 + 2 D66)(m/a)²(n/b)² + D22 (n/b)⁴] / ρh}. Thin-plate theory: no shear, no rotary
+ * inertia. Source: A.W. Leissa, Vibration of Plates, NASA SP-160, Eq. 9.25 (from memory).
  */
 export function hingedFrequency(
   bending: PlateBending,

@@ -1,16 +1,16 @@
 /**
- * Wood and moisture. Moisture contents and relative humidities are fractions (0.08 = 8 %), temperatures are °C as in the
- * source's equations.
+ * Wood and moisture. Moisture contents and relative humidities are fractions (0.08 = 8 %), temperatures are °C as in
+ * the source's equations.
  */
 import { between, computed, finite, notNegative, positive, MechanicsError } from './error.js';
 
 const percent = (bound: number): string => `${bound * 100} %`;
 
 /**
- * Equilibrium moisture content (fraction) of wood at temperature `celsius` and relative humidity `humidity` (fraction).
- * Source: Wood Handbook FPL-GTR-190 (2010) Eq. 4-5 with the coefficients for °C; within 0.055 percentage points of each of
- * the 95 points of Table 4-2 read, which are printed to 0.1.
- * Valid −1 … 130 °C and 0 … 0.98; used down to −30 °C; throws outside −30 … 130 °C and 0 … 1.
+ * Equilibrium moisture content (fraction) of wood at temperature `celsius` and relative humidity `humidity`
+ * (fraction). Source: Wood Handbook FPL-GTR-190 (2010) Eq. 4-5 with the coefficients for °C; within 0.055 percentage
+ * points of each of the 95 points of Table 4-2 read, which are printed to 0.1. Valid −1 … 130 °C and 0 … 0.98; used
+ * down to −30 °C; throws outside −30 … 130 °C and 0 … 1.
  */
 export function equilibriumMoisture(celsius: number, humidity: number): number {
   const t = between('temperature', celsius, -30, 130, (bound) => `${bound} °C`);
@@ -25,7 +25,9 @@ export function equilibriumMoisture(celsius: number, humidity: number): number {
   return (18 / w) * (dissolved + hydrated);
 }
 
-/** Relative humidity (fraction) in equilibrium with moisture content `moisture` (fraction): Eq. 4-5 solved by halving. */
+/**
+ * Relative humidity (fraction) in equilibrium with moisture content `moisture` (fraction): Eq. 4-5 solved by halving.
+ */
 export function humidityForMoisture(celsius: number, moisture: number): number {
   notNegative('moisture content', moisture);
   const wettest = equilibriumMoisture(celsius, 1);
@@ -45,8 +47,8 @@ export function humidityForMoisture(celsius: number, moisture: number): number {
 }
 
 /**
- * Moisture content (fraction) Mp at which drying begins to change strength and stiffness; 0.25 for a species not listed.
- * Source: Wood Handbook FPL-GTR-282 (2021) Table 5-13.
+ * Moisture content (fraction) Mp at which drying begins to change strength and stiffness; 0.25 for a species not
+ * listed. Source: Wood Handbook FPL-GTR-282 (2021) Table 5-13.
  */
 export const INTERSECTION_MOISTURE: Readonly<Record<string, number>> = {
   'white ash': 0.24,
@@ -66,10 +68,10 @@ export const INTERSECTION_MOISTURE: Readonly<Record<string, number>> = {
 export const USUAL_INTERSECTION_MOISTURE = 0.25;
 
 /**
- * A clear-wood property at moisture content `moisture` (fraction) from its values at 12 % and green, at room temperature:
- * P = P12 (P12/Pg)^((12−M)/(Mp−12)), constant above Mp.
- * Source: Wood Handbook FPL-GTR-282 (2021) Eq. 5-3. Not for work to maximum load, impact bending or tension across the grain.
- * Data behind it end near 4 % moisture; throws outside 0 … 1 and when Mp is not above 0.12.
+ * A clear-wood property at moisture content `moisture` (fraction) from its values at 12 % and green, at room
+ * temperature: P = P12 (P12/Pg)^((12−M)/(Mp−12)), constant above Mp. Source: Wood Handbook FPL-GTR-282 (2021) Eq. 5-3.
+ * Not for work to maximum load, impact bending or tension across the grain. Data behind it end near 4 % moisture;
+ * throws outside 0 … 1 and when Mp is not above 0.12.
  */
 export function propertyAtMoisture(
   at12: number,
@@ -99,10 +101,10 @@ export function moistureFactor(
 }
 
 /**
- * Change of a dimension (m) between two moisture contents (fractions): ΔD = D C ΔM, with `coefficient` as the table prints it,
- * per per cent of moisture (about 0.0015 radial, 0.0026 tangential for spruce).
- * Source: Wood Handbook FPL-GTR-190 (2010) Eq. 13-2 and Table 13-5, for 6 … 14 %; used beyond, where it stays within a tenth
- * down to 4 %. Throws outside 0 … 0.30.
+ * Change of a dimension (m) between two moisture contents (fractions): ΔD = D C ΔM, with `coefficient` as the table
+ * prints it, per per cent of moisture (about 0.0015 radial, 0.0026 tangential for spruce). Source: Wood Handbook
+ * FPL-GTR-190 (2010) Eq. 13-2 and Table 13-5, for 6 … 14 %; used beyond, where it stays within a tenth down to 4 %.
+ * Throws outside 0 … 0.30.
  */
 export function movement(dimension: number, coefficient: number, from: number, to: number): number {
   between('moisture content', from, 0, 0.3, percent);
@@ -111,10 +113,10 @@ export function movement(dimension: number, coefficient: number, from: number, t
 }
 
 /**
- * Movement coefficient (per per cent of moisture) from the total shrinkage green to ovendry, for a species the table does not list:
- * the even shrinkage of Eq. 4-9 below fibre saturation F, told on the dimension at 10 % moisture:
- * C = (S0 / 100F) / (1 − S0 (F − 0.10)/F). With F = 0.30 it gives Table 13-5 from Table 4-3 to the last digit for native woods; woods
- * rich in extractives (redwood, western redcedar) need F = 0.22, tropical ones may be lower still.
+ * Movement coefficient (per per cent of moisture) from the total shrinkage green to ovendry, for a species the table
+ * does not list: the even shrinkage of Eq. 4-9 below fibre saturation F, told on the dimension at 10 % moisture: C =
+ * (S0 / 100F) / (1 − S0 (F − 0.10)/F). With F = 0.30 it gives Table 13-5 from Table 4-3 to the last digit for native
+ * woods; woods rich in extractives (redwood, western redcedar) need F = 0.22, tropical ones may be lower still.
  */
 export function movementCoefficient(totalShrinkage: number, fibreSaturation = 0.3): number {
   between('total shrinkage', totalShrinkage, 0, 0.5, percent);
@@ -124,8 +126,8 @@ export function movementCoefficient(totalShrinkage: number, fibreSaturation = 0.
 }
 
 /**
- * Shrinkage (fraction of the green dimension) from green to moisture content `moisture`, from the total shrinkage to ovendry:
- * Sx = S0 (1 − x/MCfs). Source: Wood Handbook FPL-GTR-282 (2021) Eq. 4-9; MCfs = 0.30 when unknown.
+ * Shrinkage (fraction of the green dimension) from green to moisture content `moisture`, from the total shrinkage to
+ * ovendry: Sx = S0 (1 − x/MCfs). Source: Wood Handbook FPL-GTR-282 (2021) Eq. 4-9; MCfs = 0.30 when unknown.
  */
 export function shrinkageTo(moisture: number, totalShrinkage: number, fibreSaturation = 0.3): number {
   between('total shrinkage', totalShrinkage, 0, 0.5, percent);

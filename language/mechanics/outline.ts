@@ -1,8 +1,10 @@
 /**
- * The outline of a guitar body, symmetric about the centre line: half width b at station x from the tail. SI throughout.
+ * The outline of a guitar body, symmetric about the centre line: half width b at station x from the tail. SI
+ * throughout.
  *
- * b(x)² = x (L − x) q(x), q a natural cubic spline. The factor x (L − x) makes both ends round: the radius of curvature at
- * the tail is q(0) L / 2, at the neck q(L) L / 2. b² − y² is a smooth function that vanishes on the outline.
+ * b(x)² = x (L − x) q(x), q a natural cubic spline. The factor x (L − x) makes both ends round: the radius of
+ * curvature at the tail is q(0) L / 2, at the neck q(L) L / 2. b² − y² is a smooth function that vanishes on the
+ * outline.
  */
 import { MechanicsError, positive } from './error.js';
 import { naturalSpline } from './naturalSpline.js';

@@ -32,8 +32,8 @@ export interface PlateBending {
 }
 
 /**
- * Reduced stiffness with ν_RL derived from ν_LR. Source: R.M. Jones, Mechanics of Composite Materials, Eq. 2.61 (from memory).
- * Throws on a modulus not above zero and on 1 − ν_LR ν_RL ≤ 0.
+ * Reduced stiffness with ν_RL derived from ν_LR. Source: R.M. Jones, Mechanics of Composite Materials, Eq. 2.61 (from
+ * memory). Throws on a modulus not above zero and on 1 − ν_LR ν_RL ≤ 0.
  */
 export function reducedStiffness({ along, across, shear, poissonLR }: PlateElasticity): ReducedStiffness {
   const poissonRL = reciprocalPoisson(poissonLR, along, across);
@@ -58,7 +58,10 @@ export function plateBending(elasticity: PlateElasticity, thickness: number): Pl
   };
 }
 
-/** Thickness (m) that gives bending stiffness `bending` (N·m) in the direction of reduced stiffness `q` (Pa): (12 D/Q)^(1/3). */
+/**
+ * Thickness (m) that gives bending stiffness `bending` (N·m) in the direction of reduced stiffness `q` (Pa): (12
+ * D/Q)^(1/3).
+ */
 export function thicknessForBending(bending: number, q: number): number {
   return computed('thickness', Math.cbrt((12 * positive('bending stiffness', bending)) / positive('stiffness', q)));
 }

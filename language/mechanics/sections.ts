@@ -21,9 +21,10 @@ export interface GabledShape {
 }
 
 /**
- * Area, centroid and second moment of a brace of `width` (m, at the glued face) and `height` (m).
- * Rectangle b h³/12; triangle b h³/36 at h/3; parabolic segment 2bh/3, centroid 2h/5, 8 b h³/175; gable by parts.
- * Source: textbook section tables (W.C. Young & R.G. Budynas, Roark's Formulas, Appendix A; from memory). Throws on sizes not above zero.
+ * Area, centroid and second moment of a brace of `width` (m, at the glued face) and `height` (m). Rectangle b h³/12;
+ * triangle b h³/36 at h/3; parabolic segment 2bh/3, centroid 2h/5, 8 b h³/175; gable by parts. Source: textbook
+ * section tables (W.C. Young & R.G. Budynas, Roark's Formulas, Appendix A; from memory). Throws on sizes not above
+ * zero.
  */
 export function braceSection(profile: Profile, width: number, height: number, gable: GabledShape = {}): Section {
   const b = positive('brace width', width);
@@ -58,8 +59,9 @@ export interface CompositeSection {
 }
 
 /**
- * Stiffness of layers glued into one section, by the transformed section and the parallel-axis theorem (S.P. Timoshenko,
- * Strength of Materials, Part I). The glue is rigid and plane sections stay plane. Throws on an empty list or bad layers.
+ * Stiffness of layers glued into one section, by the transformed section and the parallel-axis theorem (S.P.
+ * Timoshenko, Strength of Materials, Part I). The glue is rigid and plane sections stay plane. Throws on an empty list
+ * or bad layers.
  */
 export function compositeSection(layers: readonly Layer[]): CompositeSection {
   if (layers.length === 0) throw new MechanicsError('section', 'A glued section needs at least one layer.');

@@ -1,10 +1,13 @@
-/** Neck angle and action from a few heights. SI throughout, angles in rad. Straight-line geometry; relief is a shallow parabola. */
+/**
+ * Neck angle and action from a few heights. SI throughout, angles in rad. Straight-line geometry; relief is a shallow
+ * parabola.
+ */
 import { MechanicsError, computed, finite, notNegative, positive } from './error.js';
 import { fretPlace } from './frets.js';
 
 /**
- * Angle (rad, positive: neck tilted back) between neck and top from the height of a straightedge on the frets above the top: `atJoin` at
- * the body join, `atBridge` at the bridge, `distance` between the two (m).
+ * Angle (rad, positive: neck tilted back) between neck and top from the height of a straightedge on the frets above
+ * the top: `atJoin` at the body join, `atBridge` at the bridge, `distance` between the two (m).
  */
 export function neckAngle(atJoin: number, atBridge: number, distance: number): number {
   const rise = finite('height at the bridge', atBridge) - finite('height at the join', atJoin);
@@ -14,7 +17,10 @@ export function neckAngle(atJoin: number, atBridge: number, distance: number): n
 export interface Setup {
   /** m */
   readonly scale: number;
-  /** m, underside of the string above the plane of the frets at the nut (absent: as over the frets, 0.4 mm, common practice) */
+  /**
+   * m, underside of the string above the plane of the frets at the nut (absent: as over the frets, 0.4 mm, common
+   * practice)
+   */
   readonly atNut?: number;
   /** m, underside of the string above the plane of the frets, carried on to the saddle */
   readonly atSaddle: number;
@@ -25,8 +31,8 @@ export interface Setup {
 }
 
 /**
- * Action (m): string above a fret. The string is straight from nut to saddle; the bow is a parabola from nut to join with the
- * relief as its depth, and the frets beyond the join lie in the plane of the heights.
+ * Action (m): string above a fret. The string is straight from nut to saddle; the bow is a parabola from nut to join
+ * with the relief as its depth, and the frets beyond the join lie in the plane of the heights.
  */
 export function actionAt(setup: Setup, fret: number): number {
   const { scale, relief = 0, joinFret = 14, atNut = 0.0004 } = setup;
@@ -43,7 +49,10 @@ export function actionAt(setup: Setup, fret: number): number {
   return computed('action', straight + bow);
 }
 
-/** Height at the saddle (m) above the plane of the frets that gives action `action` (m) at `fret`, the rest as in `setup`. */
+/**
+ * Height at the saddle (m) above the plane of the frets that gives action `action` (m) at `fret`, the rest as in
+ * `setup`.
+ */
 export function saddleHeightForAction(setup: Omit<Setup, 'atSaddle'>, action: number, fret = 12): number {
   const { scale } = setup;
   const share = fretPlace(scale, fret) / scale;
@@ -54,7 +63,10 @@ export function saddleHeightForAction(setup: Omit<Setup, 'atSaddle'>, action: nu
   return height;
 }
 
-/** String height over the top at the saddle (m): the straightedge's height over the top there plus the string's above it. */
+/**
+ * String height over the top at the saddle (m): the straightedge's height over the top there plus the string's above
+ * it.
+ */
 export function stringHeightOverTop(straightedgeAtSaddle: number, atSaddle: number): number {
   return positive(
     'string height over the top',

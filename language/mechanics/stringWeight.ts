@@ -25,8 +25,8 @@ export const STRING_KINDS: readonly StringKind[] = [
 ];
 
 /**
- * Music wire, kg/m³: fits the unit weights of fifteen plain strings of a published chart (D'Addario string tension brochure)
- * within 0.1 %.
+ * Music wire, kg/m³: fits the unit weights of fifteen plain strings of a published chart (D'Addario string tension
+ * brochure) within 0.1 %.
  */
 export const STEEL_WIRE_DENSITY = 7807;
 
@@ -44,16 +44,17 @@ export interface StringWeight {
 /**
  * Weight per length of a string of outside diameter `gauge` (m).
  *
- * Plain: ρ π d²/4. Wound: `woundMassPerLength` with the core taken from `core` when given, otherwise from a straight-line rule
- * for the ratio of core to outside diameter, fitted to the same chart (round-wound nickel and stainless: largest error 2.1 % over
- * 34 strings; phosphor bronze, eight strings known from memory: 1.6 %; flat wound: 4 %; silver on nylon: from memory, 8 %).
- * The fitted core is an effective one: it also absorbs plating, the hexagon of the core and how tightly the wrap sits.
- * Throws on a gauge outside 0.1 … 3 mm and on a core not thinner than the string.
+ * Plain: ρ π d²/4. Wound: `woundMassPerLength` with the core taken from `core` when given, otherwise from a
+ * straight-line rule for the ratio of core to outside diameter, fitted to the same chart (round-wound nickel and
+ * stainless: largest error 2.1 % over 34 strings; phosphor bronze, eight strings known from memory: 1.6 %; flat wound:
+ * 4 %; silver on nylon: from memory, 8 %). The fitted core is an effective one: it also absorbs plating, the hexagon
+ * of the core and how tightly the wrap sits. Throws on a gauge outside 0.1 … 3 mm and on a core not thinner than the
+ * string.
  */
 export function stringWeight(kind: StringKind, gauge: number, core?: number): StringWeight {
   between('string gauge', gauge, 0.0001, 0.003, (bound) => `${bound * 1000} mm`);
+  if (!Object.hasOwn(MAKES, kind)) throw new MechanicsError('string kind', 'That kind of string is not known.');
   const make = MAKES[kind];
-  if (!make) throw new MechanicsError('string kind', 'That kind of string is not known.');
   const { coreDensity, coreModulus, wrap } = make;
   if (!wrap) {
     const massPerLength = (coreDensity * Math.PI * gauge ** 2) / 4;
@@ -76,9 +77,9 @@ export function stringWeight(kind: StringKind, gauge: number, core?: number): St
 export const ROUND_PACKING = Math.PI / 4;
 
 /**
- * Mass per length (kg/m) of a wound string of outside diameter `gauge` and round core `core` (m). A wire of diameter
- * w = (D − d)/2 wound close has, per length of string, π(d + w)/w of wire of area πw²/4: π² w (d + w)/4, which is π/4 of the
- * ring's area. `packing` is that share; flat ribbon fills more.
+ * Mass per length (kg/m) of a wound string of outside diameter `gauge` and round core `core` (m). A wire of diameter w
+ * = (D − d)/2 wound close has, per length of string, π(d + w)/w of wire of area πw²/4: π² w (d + w)/4, which is π/4 of
+ * the ring's area. `packing` is that share; flat ribbon fills more.
  */
 export function woundMassPerLength(
   gauge: number,

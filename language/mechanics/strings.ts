@@ -2,8 +2,8 @@
 import { between, computed, notNegative, positive } from './error.js';
 
 /**
- * Tension (N) of a string at pitch: T = μ (2 L f)². Source: M. Mersenne, Harmonie universelle (1636); any text on strings.
- * `massPerLength` kg/m, `frequency` Hz, `scale` m (nut to saddle). Throws on inputs not above zero.
+ * Tension (N) of a string at pitch: T = μ (2 L f)². Source: M. Mersenne, Harmonie universelle (1636); any text on
+ * strings. `massPerLength` kg/m, `frequency` Hz, `scale` m (nut to saddle). Throws on inputs not above zero.
  */
 export function stringTension(massPerLength: number, frequency: number, scale: number): number {
   return computed(
@@ -56,9 +56,9 @@ export function stretchForPitch(string: StretchedString, length: number, semiton
 }
 
 /**
- * Inharmonicity B of a string: f_n = n f √(1 + B n²), B = π³ E d⁴ / (64 T L²).
- * Source: H. Fletcher, Normal vibration frequencies of a stiff piano string, J. Acoust. Soc. Am. 36 (1964) 203 (from memory).
- * For a wound string the core alone is taken to be stiff.
+ * Inharmonicity B of a string: f_n = n f √(1 + B n²), B = π³ E d⁴ / (64 T L²). Source: H. Fletcher, Normal vibration
+ * frequencies of a stiff piano string, J. Acoust. Soc. Am. 36 (1964) 203 (from memory). For a wound string the core
+ * alone is taken to be stiff.
  */
 export function inharmonicity(string: StretchedString, scale: number): number {
   const stiffness =
@@ -77,10 +77,10 @@ export interface FrettedString extends StretchedString {
 }
 
 /**
- * Setback of the saddle (m) that brings the note at the twelfth fret to the octave: ΔL = L (EA δ / 2 T L + 3 B / 2), with
- * δ = 2 a²/L the extra length when the string is pressed down by the action a in its middle, and the bending stiffness acting
- * on half the length. An estimate, low for the plain third and for heavy fingers: the pull behind the fret is left out.
- * Derived here from the two textbook effects; typical results 1 … 5 mm (common practice).
+ * Setback of the saddle (m) that brings the note at the twelfth fret to the octave: ΔL = L (EA δ / 2 T L + 3 B / 2),
+ * with δ = 2 a²/L the extra length when the string is pressed down by the action a in its middle, and the bending
+ * stiffness acting on half the length. An estimate, low for the plain third and for heavy fingers: the pull behind the
+ * fret is left out. Derived here from the two textbook effects; typical results 1 … 5 mm (common practice).
  */
 export function saddleSetback(string: FrettedString): number {
   const scale = positive('scale', string.scale);

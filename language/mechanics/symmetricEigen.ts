@@ -1,6 +1,7 @@
 /**
- * Eigenvalues (rising) and unit eigenvectors of a small symmetric matrix by Jacobi's rotations; accurate to rounding, including
- * the small eigenvalues of positive matrices. Source: G.H. Golub & C.F. Van Loan, Matrix Computations, sec. 8.5 (from memory).
+ * Eigenvalues (rising) and unit eigenvectors of a small symmetric matrix by Jacobi's rotations; accurate to rounding,
+ * including the small eigenvalues of positive matrices. Source: G.H. Golub & C.F. Van Loan, Matrix Computations, sec.
+ * 8.5 (from memory).
  */
 export function symmetricEigen(matrix: readonly (readonly number[])[]): { values: number[]; vectors: number[][] } {
   const n = matrix.length;

@@ -1,16 +1,18 @@
 /**
- * The three taps of a free half-plate from more of its modes, for when one of the three is missing from a record or stands
- * doubtful. Frequencies in Hz.
+ * The three taps of a free half-plate from more of its modes, for when one of the three is missing from a record or
+ * stands doubtful. Frequencies in Hz.
  */
 import { solveDense } from './denseSolve.js';
 import { MechanicsError, positive } from './error.js';
 import { SECOND_TO_FIRST_BENDING } from './freeBeam.js';
 
 /**
- * First digit: nodal lines running along the grain; second: nodal lines running across it. `11` twist, `02` first bending along
- * the grain, `20` first bending across it.
+ * First digit: nodal lines running along the grain; second: nodal lines running across it. `11` twist, `02` first
+ * bending along the grain, `20` first bending across it.
  */
-export type TapMode = '11' | '02' | '20' | '12' | '21' | '03' | '13' | '22';
+export type TapMode = (typeof MODES)[number];
+
+const MODES = ['11', '02', '20', '12', '21', '03', '13', '22'] as const;
 
 export type TapPeaks = Readonly<Partial<Record<TapMode, number>>>;
 
@@ -23,14 +25,14 @@ export interface FittedTaps {
 }
 
 /**
- * Taps that fit all the given peaks best, through
- * f₁₂² = f₀₂² + 4.06 f₁₁², f₀₃² = 7.598 f₀₂², f₂₁² = f₂₀² + 3.84 f₁₁², f₂₁² + f₀₃² = 7.598 f₀₂² + f₂₀² + 4.07 f₁₁² (Poisson coupling drives
- * f₂₁ and f₀₃ apart but keeps their sum), f₁₃² = 7.598 f₀₂² + 8.8 f₁₁², f₂₂² = f₀₂² + f₂₀² + 16.25 f₁₁².
+ * Taps that fit all the given peaks best, through f₁₂² = f₀₂² + 4.06 f₁₁², f₀₃² = 7.598 f₀₂², f₂₁² = f₂₀² + 3.84 f₁₁²,
+ * f₂₁² + f₀₃² = 7.598 f₀₂² + f₂₀² + 4.07 f₁₁² (Poisson coupling drives f₂₁ and f₀₃ apart but keeps their sum), f₁₃² =
+ * 7.598 f₀₂² + 8.8 f₁₁², f₂₂² = f₀₂² + f₂₀² + 16.25 f₁₁².
  *
- * The form follows Rayleigh's method with free-beam shapes (G.B. Warburton, Proc. I.Mech.E. 168, 1954, from memory); the numbers are
- * medians over twenty finite-element plates of guitar spruce, 570 × 210 mm (D.G. Badiane et al., as in `wood.ts`), and
- * each relation counts by its scatter there. For half-plates of such proportions only. Throws when the peaks do not determine all
- * three taps, or lead to an impossible one.
+ * The form follows Rayleigh's method with free-beam shapes (G.B. Warburton, Proc. I.Mech.E. 168, 1954, from memory);
+ * the numbers are medians over twenty finite-element plates of guitar spruce, 570 × 210 mm (D.G. Badiane et al., as in
+ * `wood.ts`), and each relation counts by its scatter there. For half-plates of such proportions only. Throws when the
+ * peaks do not determine all three taps, or lead to an impossible one.
  */
 export function tapsFromModes(peaks: TapPeaks): FittedTaps {
   const equations = list(peaks);
@@ -88,12 +90,14 @@ const MODEL = 0.02;
 const READING = 0.5;
 
 function list(peaks: TapPeaks): { terms: number[]; weight: number }[] {
-  const entries = Object.entries(peaks).filter((entry): entry is [TapMode, number] => entry[1] !== undefined);
-  const both = peaks['21'] !== undefined && peaks['03'] !== undefined;
-  const equations = entries
-    .filter(([mode]) => !(both && mode === '21'))
-    .map(([mode, frequency]) => equation(RELATIONS[mode], positive('tap frequency', frequency) ** 2));
-  if (both) equations.push(equation(RELATIONS.sum, peaks['21']! ** 2 + peaks['03']! ** 2));
+  const { '21': mixed, '03': second } = peaks;
+  const both = mixed !== undefined && second !== undefined;
+  const equations = MODES.flatMap((mode) => {
+    const frequency = peaks[mode];
+    if (frequency === undefined || (both && mode === '21')) return [];
+    return [equation(RELATIONS[mode], positive('tap frequency', frequency) ** 2)];
+  });
+  if (both) equations.push(equation(RELATIONS.sum, mixed ** 2 + second ** 2));
   if (equations.length < 3) throw tooFew();
   return equations;
 }

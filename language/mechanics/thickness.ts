@@ -23,10 +23,10 @@ export interface TaperedPlate {
 }
 
 /**
- * Volume and mean thicknesses of a plate of area `area` (m²) and outline length `perimeter` (m) whose thickness depends only on
- * the distance d from the outline. The strip at distance d has area (P − 2πd) dd (J. Steiner's formula for inner parallel
- * curves, exact while d is below every radius of the outline; within 1 % of volume on guitar outlines with a 60 mm band).
- * Throws if a length is not above zero or the band holds more area than the plate has.
+ * Volume and mean thicknesses of a plate of area `area` (m²) and outline length `perimeter` (m) whose thickness
+ * depends only on the distance d from the outline. The strip at distance d has area (P − 2πd) dd (J. Steiner's formula
+ * for inner parallel curves, exact while d is below every radius of the outline; within 1 % of volume on guitar
+ * outlines with a 60 mm band). Throws if a length is not above zero or the band holds more area than the plate has.
  */
 export function taperedPlate(taper: EdgeTaper, area: number, perimeter: number): TaperedPlate {
   positive('thickness', taper.centre);

@@ -25,10 +25,10 @@ export function blankVolume({ length, width, thickness }: Blank): number {
  * Young's modulus (Pa) of a free rectangular plate along the direction of `extent`, from the tap of its first bending
  * mode in that direction: E = 0.946 ρ f² L⁴ / h².
  *
- * `extent` (m) is the plate's length for the along-grain tap, its width for the across-grain tap. Free edges: the plate
- * rests on foam or is held at the nodes. Poisson coupling and shear are neglected: on twenty three-dimensional
- * finite-element plates of guitar spruce this reads E along within 0.3 % and E across within 3 % (one standard deviation;
- * D.G. Badiane et al., data set with "A neural network-based method for spruce tonewood characterization").
+ * `extent` (m) is the plate's length for the along-grain tap, its width for the across-grain tap. Free edges: the
+ * plate rests on foam or is held at the nodes. Poisson coupling and shear are neglected: on twenty three-dimensional
+ * finite-element plates of guitar spruce this reads E along within 0.3 % and E across within 3 % (one standard
+ * deviation; D.G. Badiane et al., data set with "A neural network-based method for spruce tonewood characterization").
  * Source: bar free at both ends, βL = 4.7300. Throws on any input not above zero.
  */
 export function modulusFromBendingTap(density: number, frequency: number, extent: number, thickness: number): number {
@@ -62,7 +62,9 @@ export function shearFromTwistTap(density: number, frequency: number, blank: Bla
   );
 }
 
-/** `shearFromTwistTap` divided by `TWIST_TAP_SHARE`: the best closed-form guess; a fit to the plate's modes is better. */
+/**
+ * `shearFromTwistTap` divided by `TWIST_TAP_SHARE`: the best closed-form guess; a fit to the plate's modes is better.
+ */
 export function shearFromTwistTapCorrected(density: number, frequency: number, blank: Blank): number {
   return shearFromTwistTap(density, frequency, blank) / TWIST_TAP_SHARE;
 }
@@ -118,7 +120,10 @@ export function panelMerit(modulus: number, density: number): number {
   return computed('panel merit', Math.cbrt(positive('stiffness', modulus)) / positive('density', density));
 }
 
-/** Sound radiation ratio √(E/ρ³) (m⁴/(kg·s)). Source: U.G.K. Wegst, Wood for sound, Am. J. Botany 93 (2006), from memory. */
+/**
+ * Sound radiation ratio √(E/ρ³) (m⁴/(kg·s)). Source: U.G.K. Wegst, Wood for sound, Am. J. Botany 93 (2006), from
+ * memory.
+ */
 export function radiationRatio(modulus: number, density: number): number {
   return computed('radiation ratio', soundSpeed(modulus, density) / density);
 }

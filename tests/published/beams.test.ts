@@ -83,7 +83,8 @@ describe('glued sections', () => {
     return { ...section, modulus, centroid: base + section.centroid };
   };
 
-  // R.C. Hibbeler, Mechanics of Materials (from memory): wood 150 × 150 mm on a 20 mm steel strap, 12 and 200 GPa, 2 kN·m.
+  // R.C. Hibbeler, Mechanics of Materials (from memory): wood 150 × 150 mm on a 20 mm steel strap, 12 and 200 GPa, 2
+  // kN·m.
   const steel = 200e9;
   const strap = compositeSection([block(steel, 0.15, 0.02, 0), block(12e9, 0.15, 0.15, 0.02)]);
 
@@ -117,8 +118,9 @@ describe('glued sections', () => {
 });
 
 /**
- * Double-tapered cantilever, clamped at the large end, h0/h1 = 4: H.H. Mabie & C.B. Rogers, J. Acoust. Soc. Am. 51 (1972) 1771, as in
- * the Code_Aster manual V2.02.009 (SDLL09). f = λ h1 / (2π L²) √(E/12ρ). Ritz with xⁿ⁺², n = 0 … 8, on the sections of `braceSection`.
+ * Double-tapered cantilever, clamped at the large end, h0/h1 = 4: H.H. Mabie & C.B. Rogers, J. Acoust. Soc. Am. 51
+ * (1972) 1771, as in the Code_Aster manual V2.02.009 (SDLL09). f = λ h1 / (2π L²) √(E/12ρ). Ritz with xⁿ⁺², n = 0 … 8,
+ * on the sections of `braceSection`.
  */
 describe('tapered cantilever, b0/b1 = 4', () => {
   const lambdas = taperedCantilever();

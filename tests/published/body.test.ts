@@ -23,7 +23,8 @@ describe('end corrections', () => {
     expect(effectiveLength(hole, 'thin')).toBeCloseTo(1.571, 3));
 });
 
-// Volume and hole are those usual for a classical guitar (13.2 L, 85 mm; common practice): the page gives only the result.
+// Volume and hole are those usual for a classical guitar (13.2 L, 85 mm; common practice): the page gives only the
+// result.
 test('classical guitar, rigid-box air about 130 Hz by L = 1.7 r (janartsguitars.com, methodology)', () => {
   const f = rigidAirFrequency({
     volume: 0.0132,

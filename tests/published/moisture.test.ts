@@ -21,7 +21,8 @@ describe('equilibrium moisture content, Wood Handbook FPL-GTR-190 (2010) Table 4
   };
 
   test.each(rows)('$temp_F °F, $rh_percent % RH: $emc_percent_table %', (row) => {
-    // Half a unit of the last digit is 0.05; the equation with its printed coefficients itself misses that by up to 0.0045.
+    // Half a unit of the last digit is 0.05; the equation with its printed coefficients itself misses that by up to
+    // 0.0045.
     expect(Math.abs(percentAt(row) - number(row, 'emc_percent_table'))).toBeLessThan(0.055);
   });
 
@@ -78,7 +79,8 @@ describe('stiffness and strength with moisture, Wood Handbook FPL-GTR-282 (2021)
 
 describe('movement coefficients, Wood Handbook FPL-GTR-190 Table 13-5, from the shrinkages of Table 4-3', () => {
   const EXTRACTIVE = ['redcedar, western', 'redwood, old-growth', 'redwood, young-growth'];
-  // Left out: sweet birch, which the table gives with yellow birch's coefficients; mahoganies and teak, tropical woods whose
+  // Left out: sweet birch, which the table gives with yellow birch's coefficients; mahoganies and teak, tropical woods
+  // whose
   // two tables, both known from memory only, do not follow from one another.
   const LEFT_OUT = ['birch, sweet', 'mahogany, true', 'mahogany, African', 'teak'];
   const cases = readTable('wood-shrinkage.csv')

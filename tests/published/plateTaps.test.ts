@@ -1,8 +1,9 @@
 /**
- * Wood from taps: the closed forms against finite-element and measured half-plates of guitar spruce.
- * Source of both tables: D.G. Badiane, R. Malvermi, S. Gonzalez, F. Antonacci, A. Sarti, data set with "A neural network-based
- * method for spruce tonewood characterization" (J. Acoust. Soc. Am.). `spruce-plates-taps.json` says which measured peak is which
- * mode and what tap each plate's `wood` takes; identified here, from the order and spacing the relations of `tapModes.ts` demand.
+ * Wood from taps: the closed forms against finite-element and measured half-plates of guitar spruce. Source of both
+ * tables: D.G. Badiane, R. Malvermi, S. Gonzalez, F. Antonacci, A. Sarti, data set with "A neural network-based method
+ * for spruce tonewood characterization" (J. Acoust. Soc. Am.). `spruce-plates-taps.json` says which measured peak is
+ * which mode and what tap each plate's `wood` takes; identified here, from the order and spacing the relations of
+ * `tapModes.ts` demand.
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';

@@ -28,7 +28,8 @@ describe('unit weights, D’Addario string tension brochure (public transcriptio
     const published = number(row, 'unit_weight_lb_per_in') * POUND_PER_INCH;
     expect(off(published, number(row, 'value_si_kg_per_m'))).toBeLessThan(1e-5);
     const { massPerLength } = stringWeight(KINDS[row.material!]!, number(row, 'diameter_in') * INCH);
-    // Plain 1 %, round wound 3 %. Flat wound: the chart itself jumps by 7 % between neighbours, which no smooth rule follows.
+    // Plain 1 %, round wound 3 %. Flat wound: the chart itself jumps by 7 % between neighbours, which no smooth rule
+    // follows.
     const allowed = row.material === 'plain steel' ? 0.01 : row.material === 'stainless flat wound' ? 0.042 : 0.03;
     expect(off(massPerLength, published)).toBeLessThan(allowed);
   });
