@@ -5,6 +5,7 @@ export interface Tolerances {
   /** Half-widths, SI. */
   readonly thickness: number;
   readonly height: number;
+  readonly width: number;
   readonly length: number;
   readonly mass: number;
   readonly frequency: number;
@@ -12,12 +13,13 @@ export interface Tolerances {
   readonly assumed: readonly ToleranceName[];
 }
 
-export type ToleranceName = 'thickness' | 'height' | 'length' | 'mass' | 'frequency';
+export type ToleranceName = 'thickness' | 'height' | 'width' | 'length' | 'mass' | 'frequency';
 
-/** Common practice at the bench: plate ±0.05 mm, brace height ±0.2 mm, layout ±0.5 mm, scale ±1 g, tap ±1 Hz. */
+/** Common practice at the bench: plate ±0.05 mm, brace height and width ±0.2 mm, layout ±0.5 mm, scale ±1 g, tap ±1 Hz. */
 const COMMON: Readonly<Record<ToleranceName, number>> = {
   thickness: 0.05e-3,
   height: 0.2e-3,
+  width: 0.2e-3,
   length: 0.5e-3,
   mass: 1e-3,
   frequency: 1,
@@ -34,6 +36,7 @@ export function tolerancesOf(shop: (path: string) => Value | undefined): Toleran
   return {
     thickness: read('thickness'),
     height: read('height'),
+    width: read('width'),
     length: read('length'),
     mass: read('mass'),
     frequency: read('frequency'),
@@ -59,5 +62,6 @@ function usualHalfWidth(path: string, dimension: string, tolerances: Tolerances)
   if (dimension !== 'length') return 0;
   if (last.endsWith('thickness')) return tolerances.thickness;
   if (last.endsWith('height')) return tolerances.height;
+  if (last.endsWith('width') && path.includes('bracing.')) return tolerances.width;
   return tolerances.length;
 }

@@ -1,0 +1,100 @@
+/** However a shop came to be as it is, it answers as if it had been read afresh. */
+import { describe, expect, it } from 'vitest';
+import { createParser } from '../../language/grammar/parse.js';
+import { openWorkshop, type OpenWorkshop } from '../../language/editing/open-workshop.js';
+import { readFile } from '../../language/recipes/reader.js';
+import { madeShop, recipeName, uriOf } from '../scale/made-shop.js';
+
+const parser = createParser();
+
+function open(files: ReadonlyMap<string, string>): OpenWorkshop {
+  const shop = openWorkshop(parser);
+  shop.shelf.put(...[...files].map(([uri, text]) => readFile(uri, text, parser)));
+  return shop;
+}
+
+function findingsOf({ shelf, checks }: OpenWorkshop): Record<string, readonly string[]> {
+  return Object.fromEntries(
+    shelf.uris().map((uri) => [
+      uri,
+      checks.file(uri).map((finding) => {
+        const place = 'uri' in finding.place ? 0 : shelf.placement(finding.place.definition)!.line;
+        const { start } = finding.place.span;
+        return `${place + start.line}:${start.character} ${finding.severity} ${finding.code}: ${finding.message}`;
+      }),
+    ]),
+  );
+}
+
+/** A small generator of its own, so that a failure can be run again (Lehmer, 1951). */
+function dice(seed: number): (sides: number) => number {
+  let state = seed;
+  return (sides) => {
+    state = (state * 48271) % 2147483647;
+    return state % sides;
+  };
+}
+
+describe('edits', () => {
+  it('of the root of a chain of twelve change the findings of the twelfth', () => {
+    const files = new Map(madeShop(1, 12));
+    const uri = uriOf('chain-0');
+    const last = `change top.thickness: 2.80 mm -> 2.60 mm`;
+    files.set(uri, `${files.get(uri)!.trimEnd().slice(0, -1)}  ${last}\n}\n`);
+    const shop = open(files);
+    const stale = () => shop.checks.file(uri).filter((finding) => finding.code === 'stale-change').length;
+    const before = stale();
+    shop.shelf.put(
+      readFile(uri, files.get(uri)!.replace('thickness: 2.80 mm   rig', 'thickness: 2.95 mm   rig'), parser),
+    );
+    const after = shop.checks.definition(shop.shelf.find('recipe', recipeName(0, 11))!);
+    expect(after.map(({ message }) => message).join('\n')).toMatch(/2\.\d+ mm/);
+    expect(stale()).toBeGreaterThanOrEqual(before);
+    expect(after).not.toEqual([]);
+  });
+
+  it('two hundred of them, at random, leave the findings of a fresh start', () => {
+    const roll = dice(20261125);
+    const files = new Map(madeShop(4, 12));
+    const shop = open(files);
+    const chains = [...files.keys()].filter((uri) => uri.includes('chain'));
+    for (let edit = 0; edit < 200; edit++) {
+      const uri = chains[roll(chains.length)]!;
+      const text = edited(files.get(uri) ?? madeShop(4, 12).get(uri)!, roll);
+      if (roll(25) === 0 && files.size > 5) {
+        files.delete(uri);
+        shop.shelf.remove(uri);
+      } else {
+        files.set(uri, text);
+        shop.shelf.put(readFile(uri, text, parser));
+      }
+      if (edit % 20 === 19) expect(findingsOf(shop), `after edit ${edit}`).toEqual(findingsOf(open(files)));
+    }
+  }, 120_000);
+});
+
+/** One edit as a maker or a cat on the keyboard would make it. */
+function edited(text: string, roll: (sides: number) => number): string {
+  const lines = text.split('\n');
+  const at = roll(lines.length);
+  switch (roll(8)) {
+    case 0:
+      return text.replace(/2\.\d\d mm/, `2.${60 + roll(40)} mm`);
+    case 1:
+      return [...lines.slice(0, at), `// ${roll(1000)}`, ...lines.slice(at)].join('\n');
+    case 2:
+      return [...lines.slice(0, at), ...lines.slice(at + 1)].join('\n');
+    case 3:
+      return text.replace(/by -\d+ g/, `by -${1 + roll(6)} g`);
+    case 4:
+      return text.replace(/-> (sitka|engelmann|norway)-\d\d/, '-> sitka-32');
+    case 5:
+      return text.replace(/from c(\d)-(\d+)/, (_, chain: string) => `from c${chain}-${roll(12)}`);
+    case 6:
+      return [...lines.slice(0, at), lines[at]!.slice(0, roll(lines[at]!.length + 1)), ...lines.slice(at + 1)].join(
+        '\n',
+      );
+    default:
+      return text.replace('because', 'note');
+  }
+}
