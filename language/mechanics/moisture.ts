@@ -109,7 +109,8 @@ export function moistureFactor(
 export function movement(dimension: number, coefficient: number, from: number, to: number): number {
   between('moisture content', from, 0, 0.3, percent);
   between('moisture content', to, 0, 0.3, percent);
-  return positive('dimension', dimension) * between('movement coefficient', coefficient, 0, 0.02) * 100 * (to - from);
+  const strain = between('movement coefficient', coefficient, 0, 0.02) * 100 * (to - from);
+  return computed('movement', positive('dimension', dimension) * strain);
 }
 
 /**
