@@ -78,20 +78,16 @@ const RULES: readonly Rule[] = [
 
   function change(words) {
     const [first, path, colon] = words;
-    if (first?.image !== 'change' || colon === undefined || kindOf(path) === ':') {
-      return first?.image === 'change' && kindOf(path) !== ':'
-        ? say('A change is written `change top.thickness: 2.85 mm -> 2.7 mm`.')
-        : undefined;
+    if (first?.image !== 'change' || kindOf(path) === ':') return undefined;
+    if (!isWord(path)) return say(`A change is written \`${CHANGE}\`.`);
+    if (kindOf(colon) !== ':') {
+      return say(`After \`change ${short(path?.image ?? '')}\` a colon is expected: \`${CHANGE}\`.`);
     }
-    if (kindOf(colon) !== ':')
-      return say(
-        `After \`change ${short(path?.image ?? '')}\` a colon is expected: \`change top.thickness: 2.85 mm -> 2.7 mm\`.`,
-      );
     const arrow = words.find((token) => kindOf(token) === 'ARROW');
-    if (arrow === undefined)
+    if (arrow === undefined) {
       return say('A change gives the old and the new value, `15 mm -> 14 mm`, or a step, `by -1 mm`.');
-    if (arrow === words[words.length - 1]) return say('After `->` the new value is expected.');
-    return undefined;
+    }
+    return arrow === words[words.length - 1] ? say('After `->` the new value is expected.') : undefined;
   },
 
   function statementWord(words) {
@@ -187,6 +183,8 @@ const RULES: readonly Rule[] = [
   },
 ];
 
+const CHANGE = 'change top.thickness: 2.85 mm -> 2.7 mm';
+
 interface Example {
   takes(next: Token | undefined): boolean;
   readonly message: string;
@@ -195,6 +193,7 @@ interface Example {
 }
 
 const EXAMPLES: Readonly<Record<string, Example>> = {
+  per: { takes: isText, message: 'After `per` the source is expected, in double quotes.' },
   because: { takes: isText, message: 'After `because` a text in double quotes is expected.' },
   note: { takes: isText, message: 'After `note` a text in double quotes is expected.' },
   together: {

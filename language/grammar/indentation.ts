@@ -41,6 +41,7 @@ export function closeByIndentation(
     }
     closed.push(token);
   }
+  while (kindOf(closed[closed.length - 1]) === 'EOL') closed.pop();
   while (open.length > 0) closeInnermost();
   return { tokens: closed, unclosed };
 }

@@ -100,13 +100,18 @@ class Repair {
   /** The piece as it is when it reads, otherwise with what is at fault replaced. `end` is what follows it. */
   private piece(piece: readonly Token[], end: Token): Token[] {
     if (piece.length === 0 && kindOf(end) !== '{') return [];
-    const fault = this.faultIn(piece, end);
+    let fault = this.faultIn(piece, end);
     if (fault === undefined) return [...piece];
     this.report(piece, end, false);
-    if (piece.length === 0) return [virtualToken(this.broken, end, true)];
-    const [from, to] = aroundFault(piece, fault.at, fault.startsStatement);
-    const narrow = [...piece.slice(0, from), this.merge(piece, from, to), ...piece.slice(to + 1)];
-    if (this.faultIn(narrow, end) === undefined) return narrow;
+    // A block without a name: the brace itself stands for the missing word, because a tree needs a place.
+    if (piece.length === 0) return [mergedToken(this.broken, end, end, this.text)];
+    let mended = [...piece];
+    for (let round = 0; round < MOST_FAULTS_IN_A_PIECE; round++) {
+      const [from, to] = aroundFault(mended, fault.at, fault.startsStatement);
+      mended = [...mended.slice(0, from), this.merge(mended, from, to), ...mended.slice(to + 1)];
+      fault = this.faultIn(mended, end);
+      if (fault === undefined) return mended;
+    }
     return [this.merge(piece, 0, piece.length - 1)];
   }
 
@@ -145,6 +150,9 @@ class Repair {
     });
   }
 }
+
+/** A piece with more faults than this is given up whole. */
+const MOST_FAULTS_IN_A_PIECE = 4;
 
 /** The first and last token of the statement at fault: from where it starts to before the next one starts. */
 function aroundFault(piece: readonly Token[], at: number, startsStatement: boolean): [number, number] {

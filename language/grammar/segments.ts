@@ -5,6 +5,7 @@
 import { didYouMeanKind } from './explain.js';
 import { closeByIndentation } from './indentation.js';
 import { type Place, type TextProblem, placeOf } from './problem.js';
+import { RELATION_WORDS } from './relation.js';
 import { DEFINITION_WORDS, type Token, type TokenTypes, endOffset, isWord, kindOf, lineOf } from './token.js';
 
 export interface CutDefinition {
@@ -133,8 +134,8 @@ class Cutter implements Segments {
   /** `NAME {` or `NAME from NAME {`, which no statement looks like. */
   private headReachesBrace(at: number): boolean {
     if (kindOf(this.tokens[at]) === '{') return true;
-    const relation = kindOf(this.tokens[at]);
-    return RELATIONS.has(relation) && isWord(this.tokens[at + 1]) && kindOf(this.tokens[at + 2]) === '{';
+    const relation = this.tokens[at]?.image ?? '';
+    return RELATION_WORDS.has(relation) && isWord(this.tokens[at + 1]) && kindOf(this.tokens[at + 2]) === '{';
   }
 
   /** True for a `}` that would end the definition although its body plainly goes on to another `}`. */
@@ -193,8 +194,6 @@ class Cutter implements Segments {
     return at;
   }
 }
-
-const RELATIONS: ReadonlySet<string> = new Set(['is', 'for', 'from', 'of']);
 
 function depthOf(tokens: readonly Token[]): number {
   let depth = 0;

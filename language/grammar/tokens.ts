@@ -34,8 +34,8 @@ export class BookmatchTokenBuilder extends DefaultTokenBuilder {
     };
     // Each pattern is tried in this order.
     return [
-      contextual(named('UNIT'), matchUnit, UNIT_STARTS),
       contextual(named('TIMES'), matchTimes, ['x', '\u00D7']),
+      contextual(named('UNIT'), matchUnit, UNIT_STARTS),
       named('SPACE'),
       named('EOL'),
       Object.assign(named('LINE_COMMENT'), { GROUP: 'hidden' }),

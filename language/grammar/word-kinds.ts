@@ -1,8 +1,10 @@
 /** What each word of a file is, for colouring. The same word may be a keyword here and a name there. */
 import { CstUtils } from 'langium';
+import type { LeafCstNode } from 'langium';
 import type { ParsedFile } from './parse.js';
 import { type Place, placeOf } from './problem.js';
-import { type Token, kindOf } from './token.js';
+import { relationIndex } from './relation.js';
+import { type Token, isWord, kindOf } from './token.js';
 
 export type MarkKind =
   'keyword' | 'name' | 'path' | 'choice' | 'number' | 'unit' | 'text' | 'date' | 'comment' | 'sign' | 'unreadable';
@@ -16,19 +18,21 @@ export function markWords(file: ParsedFile): MarkedWord[] {
   const byPlace = new Map<number, MarkKind>();
   for (const { ast } of file.definitions) {
     if (ast.$cstNode === undefined) continue;
-    for (const leaf of CstUtils.flattenCst(ast.$cstNode)) {
-      const keyword = leaf.grammarSource?.$type === 'Keyword' && /^\w/.test(leaf.text);
-      const mark = keyword ? 'keyword' : BY_NODE[`${leaf.astNode.$type}`];
-      if (mark !== undefined)
-        byPlace.set(leaf.offset, leaf.astNode.$containerProperty === 'items' ? (VALUE_MARKS[mark] ?? mark) : mark);
-    }
+    for (const leaf of CstUtils.flattenCst(ast.$cstNode)) byPlace.set(leaf.offset, markOfLeaf(leaf));
+    const relation = ast.words[relationIndex(ast.words.map((word) => word.text))]?.$cstNode;
+    if (relation) byPlace.set(relation.offset, 'keyword');
   }
   return file.tokens.map((token) => ({ kind: markOf(token, byPlace), span: placeOf(token, token) }));
 }
 
-const BY_NODE: Readonly<Record<string, MarkKind>> = { Word: 'name', Path: 'path' };
-/** A path in the place of a value is a choice or the name of something. */
-const VALUE_MARKS: Partial<Record<MarkKind, MarkKind>> = { path: 'choice' };
+function markOfLeaf(leaf: LeafCstNode): MarkKind {
+  if (leaf.grammarSource?.$type === 'Keyword') return /^\w/.test(leaf.text) ? 'keyword' : 'sign';
+  const { $type, $containerProperty } = leaf.astNode;
+  if ($type === 'Word') return 'name';
+  // A path in the place of a value is a choice or the name of something.
+  if ($type === 'Path') return $containerProperty === 'items' ? 'choice' : 'path';
+  return $type === 'Broken' ? 'unreadable' : 'sign';
+}
 
 const BY_TOKEN: Readonly<Record<string, MarkKind>> = {
   NUMBER: 'number',
@@ -43,11 +47,6 @@ const BY_TOKEN: Readonly<Record<string, MarkKind>> = {
 };
 
 function markOf(token: Token, byPlace: ReadonlyMap<number, MarkKind>): MarkKind {
-  const kind = kindOf(token);
-  const mark = BY_TOKEN[kind] ?? byPlace.get(token.startOffset);
-  if (mark !== undefined) return mark;
-  // A word no tree contains stands on a line that does not read.
-  return /^[A-Za-z]+$/.test(kind) && !/^(TIMES|PLUS_MINUS|ARROW|DOTS)$/.test(kind) && token.image.length > 0
-    ? 'unreadable'
-    : 'sign';
+  // A word that no tree contains stands on a line that does not read.
+  return BY_TOKEN[kindOf(token)] ?? byPlace.get(token.startOffset) ?? (isWord(token) ? 'unreadable' : 'sign');
 }

@@ -7,11 +7,12 @@
 import type * as Tree from '../grammar/generated/ast.js';
 import type { BookmatchParser, ParsedDefinition } from '../grammar/parse.js';
 import type { Place, TextProblem } from '../grammar/problem.js';
+import { relationIndex } from '../grammar/relation.js';
 import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
 import type * as Facts from './facts.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
-import { quantityOf } from './written-quantity.js';
+import { type WrittenPart, quantityOf } from './written-quantity.js';
 
 export { createParser, type BookmatchParser } from '../grammar/parse.js';
 export type { MarkedWord, MarkKind } from '../grammar/word-kinds.js';
@@ -78,11 +79,8 @@ class DefinitionReader {
     const headSpan = spanFrom(cut.head, this.firstLine);
     const start = headSpan.start;
     const kindSpan = { start, end: { line: start.line, character: start.character + kind.length } };
-    const head = readHead(
-      kind,
-      kindSpan,
-      ast.words.map((word) => this.word(word)),
-    );
+    const words = ast.words.map((word) => this.word(word));
+    const head = readHead(kind, kindSpan, words, relationIndex(words.map(({ text }) => text)));
     if (ast.broken.length === 0) this.problems.push(...head.problems);
     if (ast.body === undefined) {
       const message = 'What this definition says is missing: after its head a block in { } is expected.';
@@ -288,12 +286,8 @@ class DefinitionReader {
 
   private quantity(node: Tree.Quantity, unitBeyond?: string): Facts.QuantityValue | Facts.UnreadableValue {
     const span = this.span(node);
-    const part = ({ number, unit }: Tree.Part) => ({
-      number: this.word(number),
-      ...(unit ? { unit: this.word(unit) } : {}),
-    });
-    const parts = node.parts.map(part);
-    const tolerance = node.tolerance ? { tolerance: part(node.tolerance) } : {};
+    const parts = node.parts.map((part) => this.part(part));
+    const tolerance = node.tolerance ? { tolerance: this.part(node.tolerance) } : {};
     const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond);
     if ('problem' in reading) {
       const { code, message, suggestions } = reading.problem;
@@ -307,8 +301,14 @@ class DefinitionReader {
     return { kind: 'quantity', quantity: reading.quantity, written: this.written(node), span, ...unitSpan };
   }
 
+  private part({ number, unit }: Tree.Part): WrittenPart {
+    if (unit === undefined) return { number: this.word(number) };
+    // The full stop of an abbreviation, `5 in.`, is no part of the unit.
+    return { number: this.word(number), unit: { text: unit.text.replace(/\.$/, ''), span: this.span(unit) } };
+  }
+
   private unitOf(node: Tree.Quantity): string | undefined {
-    return node.parts[node.parts.length - 1]?.unit?.text;
+    return node.parts[node.parts.length - 1]?.unit?.text.replace(/\.$/, '');
   }
 
   private date(node: Tree.Day): Facts.DateValue | Facts.UnreadableValue {

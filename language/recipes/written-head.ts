@@ -7,12 +7,12 @@ export interface Head {
   readonly problems: readonly Problem[];
 }
 
-/** Sorts out the words after the kind. Whatever is missing is a problem; whatever is there is kept. */
-export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly Word[]): Head {
+/**
+ * Sorts out the words after the kind; `at` is the index of the relation word among them, -1 for none. Whatever is missing
+ * is a problem; whatever is there is kept.
+ */
+export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly Word[], at: number): Head {
   const problems: Problem[] = [];
-  const at = words.findIndex(
-    (word, i) => isRelationWord(word.text) && (i > 0 || words.length > 1) && !isName(words, i),
-  );
   const named = at < 0 ? words : words.slice(0, at);
   const name = readName(kind, kindSpan, named, problems);
   if (at < 0) return { name, problems };
@@ -20,6 +20,7 @@ export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly W
   const word = words[at]!;
   const after = words.slice(at + 1);
   const allowed = RELATIONS[kind];
+  const relationWord = word.text as RelationWord;
   if (after.length === 0) {
     problems.push({
       code: 'missing-name',
@@ -29,7 +30,7 @@ export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly W
     });
     return { name, problems };
   }
-  if (!allowed.includes(word.text as RelationWord)) {
+  if (!allowed.includes(relationWord)) {
     problems.push({
       code: 'unreadable-line',
       message: `The head of this definition is written \`${HEADS[kind]}\`.`,
@@ -37,7 +38,7 @@ export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly W
       suggestions: allowed,
     });
   }
-  return { name, relation: { word: word.text as RelationWord, target: oneName(after, problems) }, problems };
+  return { name, relation: { word: relationWord, target: oneName(after, problems) }, problems };
 }
 
 const RELATIONS: Readonly<Record<DefinitionKind, readonly RelationWord[]>> = {
@@ -65,11 +66,6 @@ const HEADS: Readonly<Record<DefinitionKind, string>> = {
   appointments: 'appointments NAME { … }',
   order: 'order NAME of RECIPE { … }',
 };
-
-/** True for a first word such as `from` that is the definition's name: `recipe from from tarn-6`. */
-function isName(words: readonly Word[], i: number): boolean {
-  return i === 0 && isRelationWord(words[1]?.text ?? '') && words.length > 2;
-}
 
 function readName(kind: DefinitionKind, kindSpan: Span, words: readonly Word[], problems: Problem[]): Word {
   if (words.length > 0) return oneName(words, problems);
@@ -107,8 +103,4 @@ function oneName(words: readonly Word[], problems: Problem[]): Word {
 function joined(words: readonly Word[]): Word {
   const [first, last] = [words[0]!, words[words.length - 1]!];
   return { text: words.map((word) => word.text).join(' '), span: { start: first.span.start, end: last.span.end } };
-}
-
-function isRelationWord(text: string): text is RelationWord {
-  return text === 'is' || text === 'for' || text === 'from' || text === 'of';
 }
