@@ -130,6 +130,7 @@ export class Derivations {
 export class Evaluation implements Respondent {
   private readonly answers = new Map<string, Derived>();
   private readonly found = new Map<string, Trace>();
+  private readonly replies = new Map<string, string>();
   private readonly slopes = new Map<string, ReadonlyMap<string, number>>();
   private readonly running: string[] = [];
 
@@ -253,7 +254,12 @@ export class Evaluation implements Respondent {
 
   /** @internal */
   replyTo(kind: 'number' | 'members', path: string): string {
-    return kind === 'members' ? this.ground.members(path).join(' ') : replyText(this.answer(path));
+    if (kind === 'members') return this.ground.members(path).join(' ');
+    const known = this.replies.get(path);
+    if (known !== undefined) return known;
+    const reply = replyText(this.answer(path));
+    this.replies.set(path, reply);
+    return reply;
   }
 
   /** @internal */

@@ -19,18 +19,44 @@ export interface Layer {
   readonly spread: 'half-width' | 'standard deviation' | 'as stated';
 }
 
-/** Other evaluations that answer for a part: `top.wood` → the wood set, `strings` → the string set. */
-export type Elsewhere = (part: string, name: string) => Evaluation | undefined;
+/** Other evaluations that answer for a part, by its path: `top.wood` → the wood set, `strings` → the string set. */
+export type Elsewhere = ReadonlyMap<string, { readonly name: string; readonly evaluation: Evaluation }>;
+
+/** The names in some values that lead to evaluations of their own. Looked up at once, so that it is known what is leant on. */
+export function elsewhereOf(
+  values: ReadonlyMap<string, Held>,
+  find: (part: string, name: string) => Evaluation | undefined,
+): Elsewhere {
+  const others = new Map<string, { name: string; evaluation: Evaluation }>();
+  for (const [path, { value }] of values) {
+    if (value.kind !== 'name') continue;
+    const evaluation = find(path, value.name);
+    if (evaluation) others.set(path, { name: value.name, evaluation });
+  }
+  return others;
+}
 
 export class ValueGround implements Ground {
+  /** Null: known to be none. */
+  private readonly leaves = new Map<string, Leaf | null>();
+  private readonly parts = new Map<string, readonly string[]>();
+
   constructor(
     private readonly layers: readonly Layer[],
     private readonly tolerances: Tolerances,
     private readonly dimensionOf: (path: string) => Dimension | undefined,
-    private readonly others: Elsewhere = () => undefined,
+    private readonly others: Elsewhere = new Map(),
   ) {}
 
   leaf(path: string): Leaf | undefined {
+    const known = this.leaves.get(path);
+    if (known !== undefined) return known ?? undefined;
+    const leaf = this.findLeaf(path);
+    this.leaves.set(path, leaf ?? null);
+    return leaf;
+  }
+
+  private findLeaf(path: string): Leaf | undefined {
     const found = this.find(path);
     if (!found) return undefined;
     const { layer, value, own } = found;
@@ -61,6 +87,14 @@ export class ValueGround implements Ground {
   }
 
   members(part: string): readonly string[] {
+    const known = this.parts.get(part);
+    if (known) return known;
+    const members = this.findMembers(part);
+    this.parts.set(part, members);
+    return members;
+  }
+
+  private findMembers(part: string): readonly string[] {
     const start = `${part}.`;
     const names = new Set<string>();
     for (const layer of this.layers) {
@@ -76,8 +110,7 @@ export class ValueGround implements Ground {
     const value = this.value(part);
     if (value?.kind === 'list') return value.items.map((_, i) => String(i + 1));
     // `strings: light-12` has the strings of the set for members, counted from the highest.
-    const set = value?.kind === 'name' ? this.others(part, value.name) : undefined;
-    const count = set?.derived('count');
+    const count = this.others.get(part)?.evaluation.derived('count');
     return count?.known ? Array.from({ length: count.si }, (_, i) => String(i + 1)) : [];
   }
 
@@ -90,20 +123,10 @@ export class ValueGround implements Ground {
 
   /** The thing a path leads to by name, and the rest of the path inside it. */
   private other(path: string): { evaluation: Evaluation; path: string; prefix: string } | undefined {
+    if (this.others.size === 0) return undefined;
     for (let dot = path.indexOf('.'); dot > 0; dot = path.indexOf('.', dot + 1)) {
-      const part = path.slice(0, dot);
-      const name = this.nameAt(part);
-      const evaluation = name === undefined ? undefined : this.others(part, name);
-      if (evaluation) return { evaluation, path: path.slice(dot + 1), prefix: name! };
-    }
-    return undefined;
-  }
-
-  private nameAt(path: string): string | undefined {
-    for (const layer of this.layers) {
-      if (!path.startsWith(layer.prefix)) continue;
-      const value = layer.values.get(path.slice(layer.prefix.length))?.value;
-      if (value?.kind === 'name') return value.name;
+      const other = this.others.get(path.slice(0, dot));
+      if (other) return { evaluation: other.evaluation, path: path.slice(dot + 1), prefix: other.name };
     }
     return undefined;
   }

@@ -15,7 +15,7 @@ import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, type DerivedQuantity, Evaluation } from './evaluation.js';
 import { checkExpectations, type Expectation } from './expectations.js';
 import type { Definition, DefinitionKind } from './facts.js';
-import { type Layer, ValueGround } from './ground.js';
+import { elsewhereOf, type Layer, ValueGround } from './ground.js';
 import { solveHolds, type SolvedHold } from './hold.js';
 import { applyModel, applyRecipe, type Change, type Held, type Instrument, sameValues } from './instrument.js';
 import { type Lineage, lineageOf, ringOf } from './lineage.js';
@@ -186,7 +186,8 @@ export class Workshop extends Stand {
 
   evaluate(values: ReadonlyMap<string, Held>): Evaluation {
     const layer: Layer = { values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' };
-    const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, this.elsewhere);
+    const others = elsewhereOf(values, this.elsewhere);
+    const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, others);
     return new Evaluation(this.instrumentDerivations, ground, this.traces);
   }
 
@@ -267,7 +268,9 @@ export class Workshop extends Stand {
         spread: 'half-width',
       });
     }
-    const rigs = (part: string, rig: string) => (part.endsWith('rig') ? this.rig(rig) : undefined);
+    const rigs = wood
+      ? elsewhereOf(this.stated(wood), (part, rig) => (part.endsWith('rig') ? this.rig(rig) : undefined))
+      : undefined;
     const ground = new ValueGround(layers, this.settings().tolerances, this.woodDimensionOf, rigs);
     return new Evaluation(this.woodDerivations, ground);
   });
