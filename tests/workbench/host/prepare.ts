@@ -60,7 +60,9 @@ function installPackages(folder: string): void {
 
 /** Run from an npm script, npm hands its own settings down; they would make `npm ci` act on this project instead. */
 function withoutNpmSettings(): NodeJS.ProcessEnv {
-  return Object.fromEntries(Object.entries(process.env).filter(([name]) => !/^npm_(config_local_prefix|package_|lifecycle_)/.test(name)));
+  return Object.fromEntries(
+    Object.entries(process.env).filter(([name]) => !/^npm_(config_local_prefix|package_|lifecycle_)/.test(name)),
+  );
 }
 
 /** The server needs Node 24; the project carries one for machines whose own Node is older. */

@@ -47,7 +47,12 @@ export async function startHost(host: PreparedHost, options: HostOptions): Promi
   const log = createWriteStream(logFile);
   server.stdout.pipe(log);
   server.stderr.pipe(log);
-  const stop = () => endGroup(server);
+  const end = () => signal(server.pid, 'SIGKILL');
+  process.once('exit', end);
+  const stop = async () => {
+    await endGroup(server);
+    process.off('exit', end);
+  };
   try {
     const port = await announcedPort(server);
     return { port, pageFor: (folder, file) => pageAddress(port, folder, file), stop };
@@ -88,14 +93,14 @@ function pageAddress(port: number, folder: string, file?: string): string {
 }
 
 async function endGroup(leader: ChildProcess): Promise<void> {
-  if (leader.pid === undefined) return;
   const gone = leader.exitCode === null && leader.signalCode === null ? once(leader, 'exit') : Promise.resolve();
   signal(leader.pid, 'SIGTERM');
   await Promise.race([gone, new Promise((later) => setTimeout(later, 3000))]);
   signal(leader.pid, 'SIGKILL');
 }
 
-function signal(group: number, name: NodeJS.Signals): void {
+function signal(group: number | undefined, name: NodeJS.Signals): void {
+  if (group === undefined) return;
   try {
     process.kill(-group, name);
   } catch {

@@ -1,0 +1,15 @@
+import { defineConfig } from 'vitest/config';
+
+/** Journeys in a real VS Code: one browser page for all of them, one after the other. */
+export default defineConfig({
+  test: {
+    root: process.cwd(),
+    include: ['tests/workbench/**/*.test.ts'],
+    globalSetup: ['tests/workbench/open-workbench.ts'],
+    fileParallelism: false,
+    maxWorkers: 1,
+    testTimeout: 90_000,
+    hookTimeout: 180_000,
+    bail: 0,
+  },
+});
