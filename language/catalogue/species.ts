@@ -123,7 +123,7 @@ export const SPECIES_PROPERTIES: readonly Property[] = [
     '',
     'Fraction by which width along the rings changes for each 1 %MC, between 6 and 14 %MC.',
     {
-      ranges: [range('', 0.0015, 0.0026, 0.0045, 'USDA Wood Handbook FPL-GTR-190, Table 13-5; bounds from memory')],
+      ranges: [range('', 0.0012, 0.0026, 0.0045, 'USDA Wood Handbook FPL-GTR-190, Table 13-5; bounds from memory')],
     },
   ),
   species.ratio('total-shrinkage.radial', '%', 'Shrinkage across the rings from green to ovendry.', {
