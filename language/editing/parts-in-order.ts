@@ -34,6 +34,17 @@ export function partsInOrder<T>(values: ReadonlyMap<string, T>, kinds: readonly 
   return finished(root, kinds);
 }
 
+/** The same items, those of one outermost part together and the parts in the order of the catalogue. */
+export function byPart<T>(items: readonly T[], pathOf: (item: T) => string, kinds: readonly DefinitionKind[]): T[] {
+  const ranks = new Map<string, number>();
+  const rank = (item: T) => {
+    const part = pathOf(item).split('.')[0]!;
+    if (!ranks.has(part)) ranks.set(part, rankOf(part, kinds).place);
+    return ranks.get(part)!;
+  };
+  return [...items].sort((a, b) => rank(a) - rank(b));
+}
+
 /** The innermost block a path lies in. */
 export function blockFor<T>(root: PartBlock<T>, path: string): PartBlock<T> {
   for (const { block } of root.entries) {

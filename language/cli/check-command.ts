@@ -1,0 +1,66 @@
+/** `bookmatch check`: every finding of folders or files. */
+import { resolve } from 'node:path';
+import { atLeast, type Severity } from '../checks/finding.js';
+import { findingsForGitHub } from './github.js';
+import { EXIT, type Io } from './io.js';
+import { findingsAsJson } from './json/findings.js';
+import { Opener } from './open-shop.js';
+import { findingsAsSarif } from './sarif.js';
+import { scopesOf } from './scopes.js';
+import { findingsAsText } from './text/findings.js';
+import { type Style, styleFor } from './text/style.js';
+import { type CheckReport, findingsOfFiles } from './told-findings.js';
+
+export const CHECK_FORMATS = ['text', 'json', 'sarif', 'github'] as const;
+
+export interface CheckOptions {
+  readonly format: (typeof CHECK_FORMATS)[number];
+  readonly failOn: Severity;
+  readonly watch?: boolean;
+  readonly in?: string;
+}
+
+export async function check(paths: readonly string[], options: CheckOptions, io: Io): Promise<number> {
+  const opener = new Opener(io);
+  let last = await checkOnce(paths, options, opener, io);
+  if (!options.watch) return last;
+  let queue = Promise.resolve();
+  const again = async () => {
+    io.write(options.format === 'text' ? `\n${'─'.repeat(Math.min(io.columns, 60))}\n` : '');
+    try {
+      last = await checkOnce(paths, options, opener, io);
+    } catch (error) {
+      // A folder that is being moved about is not the end of a watch.
+      io.complain(`${error instanceof Error ? error.message : String(error)}\n`);
+    }
+  };
+  const folders = await foldersToWatch(paths, options, io);
+  await io.files.watch(folders, () => (queue = queue.then(again)));
+  await queue;
+  return last;
+}
+
+async function checkOnce(paths: readonly string[], options: CheckOptions, opener: Opener, io: Io): Promise<number> {
+  const scopes = await scopesOf(paths, options.in, opener, io);
+  const findings = scopes.flatMap(({ shop, uris }) => findingsOfFiles(shop, uris));
+  const files = scopes.reduce((sum, { uris }) => sum + uris.length, 0);
+  io.write(RENDERERS[options.format]({ findings, files }, styleFor(io)));
+  if (scopes.some(({ shop }) => shop.unread > 0)) return EXIT.wrongUse;
+  return findings.some(({ severity }) => atLeast(severity, options.failOn)) ? EXIT.findings : EXIT.fine;
+}
+
+const RENDERERS: Readonly<Record<CheckOptions['format'], (report: CheckReport, style: Style) => string>> = {
+  text: findingsAsText,
+  json: findingsAsJson,
+  sarif: findingsAsSarif,
+  github: findingsForGitHub,
+};
+
+async function foldersToWatch(paths: readonly string[], options: CheckOptions, io: Io): Promise<readonly string[]> {
+  const folders = new Set<string>();
+  for (const path of [...paths, ...(options.in === undefined ? [] : [options.in])]) {
+    const full = resolve(io.cwd, path);
+    folders.add((await io.files.kindOf(full)) === 'folder' ? full : io.cwd);
+  }
+  return folders.size > 0 ? [...folders] : [io.cwd];
+}

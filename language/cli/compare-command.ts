@@ -1,0 +1,19 @@
+/** `bookmatch compare`: two recipes, builds or models side by side. */
+import { sideOf } from '../recipes/sides.js';
+import { EXIT, type Io } from './io.js';
+import { comparisonAsJson } from './json/comparison.js';
+import { noSuchName } from './names.js';
+import { Opener } from './open-shop.js';
+import type { PlaceOptions } from './show-command.js';
+import { comparisonAsText } from './text/comparison.js';
+import { styleFor } from './text/style.js';
+
+export async function compare(a: string, b: string, options: PlaceOptions, io: Io): Promise<number> {
+  const shop = await new Opener(io).open(options.in);
+  for (const name of [a, b]) {
+    if (!sideOf(shop.workshop, name)) throw noSuchName(name, ['recipe', 'build', 'model'], shop, io);
+  }
+  const comparison = shop.workshop.compare(a, b)!;
+  io.write(options.format === 'json' ? comparisonAsJson(comparison) : comparisonAsText(comparison, styleFor(io)));
+  return EXIT.fine;
+}

@@ -1,0 +1,62 @@
+/** Who comes from whom in a folder: each model or base recipe with everything that descends from it. */
+import type { Workshop } from '../recipes/workshop.js';
+
+export interface FamilyMember {
+  readonly name: string;
+  readonly kind: 'model' | 'recipe';
+  /** Changes counted against the parent; undefined for a model and a base recipe, which change nothing. */
+  readonly changes?: number;
+  readonly builds: readonly string[];
+  readonly children: readonly FamilyMember[];
+}
+
+/** Every family of the folder; with a name, only that one and what stands above and below it. */
+export function familiesOf(workshop: Workshop, name?: string): readonly FamilyMember[] {
+  const { shelf } = workshop;
+  const roots: FamilyMember[] = [
+    ...shelf.names('model').map((model) => modelOf(workshop, model)),
+    // A recipe whose parent or model is missing begins a family of its own; so does each ring of recipes.
+    ...shelf
+      .names('recipe')
+      .filter((recipe) => isRootless(workshop, recipe))
+      .map((recipe) => member(workshop, recipe, [])),
+  ];
+  if (name === undefined) return roots;
+  return roots.flatMap((root) => narrowed(root, name) ?? []);
+}
+
+function modelOf(workshop: Workshop, model: string): FamilyMember {
+  const children = workshop.shelf
+    .targeting('recipe', model)
+    .filter(({ relation }) => relation?.word === 'for')
+    .map(({ name }) => member(workshop, name.text, []));
+  return { name: model, kind: 'model', builds: [], children };
+}
+
+function member(workshop: Workshop, name: string, above: readonly string[]): FamilyMember {
+  const line = [...above, name];
+  const children = workshop.shelf
+    .targeting('recipe', name)
+    .filter(({ relation, name: child }) => relation?.word === 'from' && !line.includes(child.text))
+    .map(({ name: child }) => member(workshop, child.text, line));
+  return {
+    name,
+    kind: 'recipe',
+    ...(workshop.parentOf(name) !== undefined && { changes: workshop.count(name).total }),
+    builds: workshop.buildsOf(name).map((build) => build.name.text),
+    children,
+  };
+}
+
+function isRootless(workshop: Workshop, recipe: string): boolean {
+  const { recipes, trouble } = workshop.lineage(recipe);
+  if (trouble?.kind === 'ring') return [...trouble.names].sort()[0] === recipe;
+  return trouble !== undefined && recipes.length === 1;
+}
+
+/** The way down to one member and all below it. */
+function narrowed(member: FamilyMember, name: string): FamilyMember | undefined {
+  if (member.name === name) return member;
+  const children = member.children.flatMap((child) => narrowed(child, name) ?? []);
+  return children.length > 0 ? { ...member, children } : undefined;
+}

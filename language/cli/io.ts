@@ -1,0 +1,20 @@
+/** What a command may touch of the world outside: handed in, so that a test can stand in for a terminal and a disk. */
+import type { Files } from './folder.js';
+
+export interface Io {
+  /** Results, to standard output. */
+  readonly write: (text: string) => void;
+  /** Complaints, to standard error. */
+  readonly complain: (text: string) => void;
+  /** Whether people read standard output as it comes, in colour. */
+  readonly colour: boolean;
+  /** Characters in a line of the terminal. */
+  readonly columns: number;
+  readonly cwd: string;
+  readonly files: Files;
+}
+
+/** The maker asked for something that cannot be done; `message` says what to do instead. Ends in exit code 2. */
+export class WrongUse extends Error {}
+
+export const EXIT = { fine: 0, findings: 1, wrongUse: 2 } as const;

@@ -1,0 +1,40 @@
+/** `bookmatch lineage`: recipes by model as a tree, with the changes counted and the builds. */
+import { familiesOf, type FamilyMember } from './family.js';
+import { EXIT, type Io } from './io.js';
+import { asJson } from './json/findings.js';
+import { noSuchName } from './names.js';
+import { Opener } from './open-shop.js';
+import type { PlaceOptions } from './show-command.js';
+import { counted, table } from './text/layout.js';
+import { type Style, styleFor } from './text/style.js';
+
+export async function lineage(name: string | undefined, options: PlaceOptions, io: Io): Promise<number> {
+  const shop = await new Opener(io).open(options.in);
+  const families = familiesOf(shop.workshop, name);
+  if (families.length === 0 && name !== undefined) throw noSuchName(name, ['recipe', 'model'], shop, io);
+  io.write(options.format === 'json' ? asJson({ lineage: families }) : asText(families, styleFor(io)));
+  return EXIT.fine;
+}
+
+function asText(families: readonly FamilyMember[], style: Style): string {
+  if (families.length === 0) return 'There are no models or recipes here.\n';
+  const rows = families.flatMap((family) => rowsOf(family, '', '', style));
+  return `${table(rows, { indent: 0 }).join('\n')}\n`;
+}
+
+function rowsOf(member: FamilyMember, lead: string, below: string, style: Style): ReturnType<typeof rowOf>[] {
+  const last = member.children.length - 1;
+  const inner = member.children.flatMap((child, i) =>
+    rowsOf(child, `${below}${i === last ? '└ ' : '├ '}`, `${below}${i === last ? '  ' : '│ '}`, style),
+  );
+  return [rowOf(member, lead, style), ...inner];
+}
+
+function rowOf({ name, kind, changes, builds }: FamilyMember, lead: string, style: Style) {
+  const what = kind === 'model' ? 'model' : changes === undefined ? 'base recipe' : changesInWords(changes);
+  return [lead + name, { text: what, paint: style.dim }, builds.length > 0 ? `built: ${builds.join(', ')}` : ''];
+}
+
+function changesInWords(changes: number): string {
+  return changes === 0 ? 'no change counted' : `${counted(changes, 'change')} counted`;
+}

@@ -1,0 +1,74 @@
+/** A folder of recipes opened for one command: its texts read, its definitions on the shelf. */
+import { relative, resolve, sep } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Desk } from '../editing/desk.js';
+import { openWorkshop } from '../editing/open-workshop.js';
+import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
+import { ENDING } from './folder.js';
+import { type Io, WrongUse } from './io.js';
+
+export interface Shop extends Desk {
+  readonly folder: string;
+  /** As shown to the maker, seen from where they are; the species library by that name. */
+  readonly nameOf: (uri: string) => string;
+  /** Files that could not be read. */
+  readonly unread: number;
+}
+
+/** Opens folders, with one parser for all. */
+export class Opener {
+  private parser: BookmatchParser | undefined;
+
+  constructor(private readonly io: Io) {}
+
+  /** The recipes of a folder, and files beside them that were asked for by name. */
+  async open(folder: string, extra: readonly string[] = []): Promise<Shop> {
+    const { io } = this;
+    const root = resolve(io.cwd, folder);
+    const kind = await io.files.kindOf(root);
+    if (kind === 'nothing') throw new WrongUse(`There is no folder ${shown(root, io)}.`);
+    if (kind === 'file') throw new WrongUse(`${shown(root, io)} is a file; name the folder it lies in.`);
+    const paths = [...new Set([...(await io.files.list(root)), ...extra])];
+    if (paths.length === 0) {
+      throw new WrongUse(`There are no recipe files in ${shown(root, io)}: their names end in ${ENDING}.`);
+    }
+    return this.read(root, paths);
+  }
+
+  private async read(folder: string, paths: readonly string[]): Promise<Shop> {
+    this.parser ??= createParser();
+    const { parser, io } = this;
+    const opened = openWorkshop(parser);
+    const texts = new Map<string, string>();
+    const names = new Map<string, string>();
+    let unread = 0;
+    for (const path of paths) {
+      const read = await io.files.read(path);
+      if ('trouble' in read) {
+        unread++;
+        io.complain(`${shown(path, io)} was left out: ${read.trouble}.\n`);
+        continue;
+      }
+      const uri = uriOf(path);
+      texts.set(uri, read.text);
+      names.set(uri, shown(path, io));
+    }
+    opened.shelf.put(...[...texts].map(([uri, text]) => readFile(uri, text, parser)));
+    return {
+      ...opened,
+      folder,
+      unread,
+      text: (uri) => texts.get(uri),
+      nameOf: (uri) => names.get(uri) ?? 'species library',
+    };
+  }
+}
+
+export function uriOf(path: string): string {
+  return pathToFileURL(path).href;
+}
+
+/** A path as the maker would type it from where they are. */
+export function shown(path: string, { cwd }: Io): string {
+  return (relative(cwd, path) || '.').split(sep).join('/');
+}

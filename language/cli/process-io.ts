@@ -1,0 +1,16 @@
+/** The terminal and disk of this process. */
+import { DISK } from './folder.js';
+import type { Io } from './io.js';
+
+export function processIo(): Io {
+  // A reader that has seen enough (`bookmatch show … | head`) is no trouble.
+  process.stdout.on('error', () => process.exit(0));
+  return {
+    write: (text) => void process.stdout.write(text),
+    complain: (text) => void process.stderr.write(text),
+    colour: process.stdout.isTTY === true && !process.env['NO_COLOR'],
+    columns: process.stdout.columns || 100,
+    cwd: process.cwd(),
+    files: DISK,
+  };
+}

@@ -1,0 +1,110 @@
+/** The command line: which words do what. */
+import { Argument, Command, CommanderError, Option } from 'commander';
+import { version } from '../../package.json';
+import { SEVERITIES } from '../checks/finding.js';
+import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
+import { compare } from './compare-command.js';
+import { EXIT, type Io, WrongUse } from './io.js';
+import { lineage } from './lineage-command.js';
+import { rules } from './rules-command.js';
+import { type PlaceOptions, show } from './show-command.js';
+
+/** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
+export async function run(args: readonly string[], io: Io): Promise<number> {
+  let code: number = EXIT.fine;
+  const program = programFor(io, async (work) => {
+    code = await work;
+  });
+  try {
+    if (args.length === 0) {
+      io.complain(program.helpInformation());
+      return EXIT.wrongUse;
+    }
+    await program.parseAsync(args, { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
+    io.complain(`${error instanceof WrongUse ? error.message : faultMessage(error)}\n`);
+    return EXIT.wrongUse;
+  }
+}
+
+function programFor(io: Io, done: (work: Promise<number> | number) => Promise<void>): Command {
+  const program = new Command('bookmatch')
+    .description('Checks, shows and compares build recipes for acoustic guitars.')
+    .version(version, '--version', 'print the version')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .exitOverride()
+    .configureOutput({
+      writeOut: io.write,
+      writeErr: io.complain,
+      outputError: (text, write) => write(inPlainWords(text)),
+      getOutHelpWidth: () => io.columns,
+      getErrHelpWidth: () => io.columns,
+      getOutHasColors: () => false,
+      getErrHasColors: () => false,
+    });
+
+  program
+    .command('check')
+    .description('find what is wrong or worth knowing in recipe files')
+    .argument('[paths...]', 'folders or files; the folder you are in, when none is given')
+    .addOption(new Option('--format <format>', 'how to print the findings').choices(CHECK_FORMATS).default('text'))
+    .addOption(
+      new Option('--fail-on <severity>', 'end with exit code 1 on findings this grave or graver')
+        .choices(SEVERITIES)
+        .default('error'),
+    )
+    .option('--in <folder>', 'read this folder as the shop, and tell only the findings of the paths')
+    .option('--watch', 'check again whenever a recipe file changes')
+    .action((paths: string[], options: CheckOptions) => done(check(paths, options, io)));
+
+  placed(program.command('show'))
+    .description('show everything about a recipe, build, model, wood set, string set or species')
+    .argument('<name>', 'its name')
+    .action((name: string, options: PlaceOptions) => done(show(name, options, io)));
+
+  placed(program.command('compare'))
+    .description('lay two recipes, builds or models side by side')
+    .argument('<a>', 'name of the one')
+    .argument('<b>', 'name of the other')
+    .action((a: string, b: string, options: PlaceOptions) => done(compare(a, b, options, io)));
+
+  placed(program.command('lineage'))
+    .description('show who comes from whom, with the changes counted and the builds')
+    .argument('[name]', 'a recipe or model; all of them, when none is given')
+    .action((name: string | undefined, options: PlaceOptions) => done(lineage(name, options, io)));
+
+  program
+    .command('rules')
+    .description('explain a finding, or list them all')
+    .addArgument(new Argument('[code]', 'the code of a finding, such as too-many-changes'))
+    .action((code: string | undefined) => done(rules(code, io)));
+
+  return program;
+}
+
+function placed(command: Command): Command {
+  return command
+    .option('--in <folder>', 'the folder of the shop', '.')
+    .addOption(new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'));
+}
+
+/** `error: missing required argument 'name'` becomes a sentence, and says where to find help. */
+function inPlainWords(text: string): string {
+  const said = text
+    .replace(/^error: /, '')
+    .trim()
+    .replaceAll(/'([^'\n]+)'/g, '$1');
+  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.?)]$/.test(said) ? '' : '.'} See: bookmatch --help\n`;
+}
+
+function faultMessage(error: unknown): string {
+  const detail =
+    error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 4).join('\n') : String(error);
+  return (
+    'Bookmatch has met a fault of its own and had to stop; your files are as they were.\n' +
+    `Please report it, with the command you gave and these lines:\n${detail}`
+  );
+}

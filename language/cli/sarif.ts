@@ -1,0 +1,48 @@
+/** Findings as SARIF 2.1.0 (OASIS Standard, 2020), which code hosts and editors read. */
+import { version } from '../../package.json';
+import type { Severity } from '../checks/finding.js';
+import { rulePages } from '../checks/manual.js';
+import { asJson } from './json/findings.js';
+import type { CheckReport, ToldRange } from './told-findings.js';
+
+export function findingsAsSarif({ findings }: CheckReport): string {
+  const pages = rulePages();
+  const rules = pages.map(({ code, severity, title, reason }) => ({
+    id: code,
+    shortDescription: { text: title },
+    fullDescription: { text: reason },
+    help: { text: `${reason}\n\nFor examples: bookmatch rules ${code}` },
+    defaultConfiguration: { level: LEVELS[severity] },
+  }));
+  const results = findings.map((finding) => ({
+    ruleId: finding.code,
+    ruleIndex: pages.findIndex(({ code }) => code === finding.code),
+    level: LEVELS[finding.severity],
+    message: { text: finding.message },
+    locations: [{ physicalLocation: physical(finding.file, finding.range) }],
+    relatedLocations: finding.related.map(({ file, range, message }, id) => ({
+      id,
+      message: { text: message },
+      physicalLocation: physical(file, range),
+    })),
+  }));
+  return asJson({
+    $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
+    version: '2.1.0',
+    runs: [{ tool: { driver: { name: 'bookmatch', version, rules } }, columnKind: 'utf16CodeUnits', results }],
+  });
+}
+
+const LEVELS: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
+  error: 'error',
+  warning: 'warning',
+  information: 'note',
+  hint: 'note',
+};
+
+function physical(file: string, { start, end }: ToldRange) {
+  return {
+    artifactLocation: { uri: file.split('/').map(encodeURIComponent).join('/') },
+    region: { startLine: start.line, startColumn: start.column, endLine: end.line, endColumn: end.column },
+  };
+}

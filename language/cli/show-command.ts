@@ -1,0 +1,21 @@
+/** `bookmatch show`: everything about one recipe, build, model, wood set, string set or species. */
+import { type Io, EXIT } from './io.js';
+import { shownAsJson } from './json/show.js';
+import { noSuchName } from './names.js';
+import { Opener } from './open-shop.js';
+import { SHOWN_KINDS, shownOf } from './shown.js';
+import { shownAsText } from './text/show.js';
+import { styleFor } from './text/style.js';
+
+export interface PlaceOptions {
+  readonly format: 'text' | 'json';
+  readonly in: string;
+}
+
+export async function show(name: string, options: PlaceOptions, io: Io): Promise<number> {
+  const shop = await new Opener(io).open(options.in);
+  const shown = shownOf(shop, name);
+  if (!shown) throw noSuchName(name, SHOWN_KINDS, shop, io);
+  io.write(options.format === 'json' ? shownAsJson(shown) : shownAsText(shown, styleFor(io)));
+  return EXIT.fine;
+}

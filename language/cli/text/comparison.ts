@@ -1,0 +1,134 @@
+/** Two instruments side by side for somebody at the bench. */
+import { shownDifference } from '../../checks/phrases.js';
+import { byPart } from '../../editing/parts-in-order.js';
+import { writeInShopUnit } from '../../editing/shop-values.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Comparison, DerivedDifference, Difference } from '../../recipes/comparison.js';
+import type { Held } from '../../recipes/instrument.js';
+import { counted, table, wrapped } from './layout.js';
+import type { Style } from './style.js';
+
+export function comparisonAsText(comparison: Comparison, style: Style): string {
+  const { a, b, ancestor, differences } = comparison;
+  // What both state is among the changes already.
+  const isStated = (path: string) => a.values.has(path) && b.values.has(path);
+  const derived = byPart(
+    comparison.derived.filter(({ path }) => !isStated(path)),
+    ({ path }) => path,
+    ['recipe'],
+  );
+  const moved = derived.filter((each) => each.difference !== undefined && !isSame(each));
+  const sections = [
+    `${style.bold(`${a.name} beside ${b.name}`)}\n  ${relationOf(a.name, b.name, ancestor)}`,
+    differences.length === 0 ? `${a.name} and ${b.name} have the same values throughout.` : changes(comparison, style),
+    moved.length === 0 ? '' : effects(comparison, moved, style),
+    rest(derived, style),
+  ];
+  return `${sections.filter((text) => text !== '').join('\n\n')}\n`;
+}
+
+function relationOf(a: string, b: string, ancestor: string | undefined): string {
+  if (ancestor === undefined) return 'They have no recipe in common.';
+  if (ancestor === a) return `${b} comes from ${a}.`;
+  if (ancestor === b) return `${a} comes from ${b}.`;
+  return `Both come from ${ancestor}.`;
+}
+
+function changes({ a, b, differences }: Comparison, style: Style): string {
+  const ordered = byPart(differences, ({ paths }) => paths[0]!.path, ['recipe']);
+  const rows = ordered.flatMap((difference) =>
+    difference.paths.map(({ path, a: x, b: y }) => [
+      path,
+      written(path, x),
+      written(path, y),
+      { text: remarkOn(difference, x, y), paint: style.dim },
+    ]),
+  );
+  const head = ['', a.name, b.name].map((text) => ({ text, paint: style.bold }));
+  return [style.bold('What differs'), ...table([head, ...rows])].join('\n');
+}
+
+function written(path: string, held: Held | undefined): string {
+  return held ? writeInShopUnit(path, held.value) : '–';
+}
+
+function remarkOn({ label, paths }: Difference, a: Held | undefined, b: Held | undefined): string {
+  const solved = [a, b].find((held) => held?.via === 'solved');
+  const together = paths.length > 1 && label !== paths[0]!.path ? `together: ${label}` : '';
+  return [together, solved ? 'solved by a hold' : ''].filter((text) => text !== '').join(', ');
+}
+
+function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], style: Style): string {
+  const head = [
+    { text: '' },
+    { text: a.name, align: 'right' as const, paint: style.bold },
+    { text: b.name, align: 'right' as const, paint: style.bold },
+    { text: 'difference', align: 'right' as const, paint: style.bold },
+  ];
+  const rows = moved.map((each) => [
+    each.path,
+    right(number(each.a, each)),
+    right(number(each.b, each)),
+    right(shownDifference(each.difference!, each.quantity)),
+    right(each.percent === undefined ? '' : percent(each.percent)),
+    { text: verdictOn(each), paint: isDistinct(each) ? undefined : style.dim },
+  ]);
+  const lines = table([head, ...rows]);
+  const explained = moved.flatMap((each, i) => [lines[i + 1]!, ...sharesOf(each, style)]);
+  return [style.bold('What that does'), lines[0]!, ...explained].join('\n');
+}
+
+function right(text: string) {
+  return { text, align: 'right' as const };
+}
+
+function number(si: number | undefined, { quantity }: DerivedDifference): string {
+  return si === undefined ? '–' : writeQuantity(si, quantity.dimension, { unit: quantity.unit || undefined });
+}
+
+function percent(value: number): string {
+  const size = Math.abs(value);
+  const text = size >= 10 ? size.toFixed(0) : size.toFixed(1);
+  return Number(text) === 0 ? '0 %' : `${value < 0 ? '−' : '+'}${text} %`;
+}
+
+function isDistinct({ difference = 0, discernible = 0 }: DerivedDifference): boolean {
+  return Math.abs(difference) > discernible;
+}
+
+function verdictOn(each: DerivedDifference): string {
+  if (isDistinct(each)) return 'can be told apart';
+  const { dimension, unit } = each.quantity;
+  return `too small to tell: it would take ${writeQuantity(each.discernible ?? 0, dimension, { unit: unit || undefined, digits: 2 })}`;
+}
+
+/** Which change is answerable for how much; nothing to say where there is only one. */
+function sharesOf(each: DerivedDifference, style: Style): readonly string[] {
+  const { contributions, remainder, quantity } = each;
+  if (contributions.length < 2) return contributions.map(({ label }) => style.dim(`      all of it by ${label}`));
+  const shares = contributions.map(({ label, amount }) => `${label} ${shownDifference(amount, quantity)}`);
+  const joint = Math.abs(remainder) > 0.01 * Math.abs(each.difference ?? 0);
+  const all = joint ? [...shares, `together beyond that ${shownDifference(remainder, quantity)}`] : shares;
+  return wrapped(all.join(' · '), Math.max(style.columns - 6, 50)).map((line) => style.dim(`      ${line}`));
+}
+
+function isSame({ a = 0, b = 0, difference = 0 }: DerivedDifference): boolean {
+  return Math.abs(difference) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+function rest(derived: readonly DerivedDifference[], style: Style): string {
+  const same = derived.filter((each) => each.difference !== undefined && isSame(each));
+  const unknown = derived.filter((each) => each.difference === undefined && each.missing.length > 0);
+  const lines: string[] = [];
+  if (same.length > 0) lines.push(`The same in both: ${counted(same.length, 'computed value')}.`);
+  const groups = new Map<string, string[]>();
+  for (const { path, missing } of unknown) {
+    const key = missing.join(', ');
+    groups.set(key, [...(groups.get(key) ?? []), path]);
+  }
+  for (const [missing, paths] of groups) lines.push(`Not known for want of ${missing}: ${paths.join(', ')}.`);
+  return lines
+    .flatMap((line) => wrapped(line, style.columns))
+    .map((line) => style.dim(line))
+    .join('\n');
+}

@@ -1,0 +1,71 @@
+/** Findings for somebody at the bench: where, the line itself with the place marked, what is wrong, what to do. */
+import type { CheckReport, ToldFinding } from '../told-findings.js';
+import { counted, wrapped } from './layout.js';
+import type { Style } from './style.js';
+
+export function findingsAsText({ findings, files }: CheckReport, style: Style): string {
+  const blocks = findings.map((finding) => findingAsText(finding, style));
+  const more = findings.length > 0 ? style.dim('For what a finding means: bookmatch rules CODE') + '\n' : '';
+  return [...blocks, summaryOf(findings, files, style) + '\n' + more].join('\n');
+}
+
+export function findingAsText(finding: ToldFinding, style: Style): string {
+  const { file, range, severity, code, message, related, remedies } = finding;
+  const width = Math.min(Math.max(style.columns, 40), 100) - 2;
+  const head = `${style.bold(`${file}:${range.start.line}:${range.start.column}`)}  ${style.severity(severity, severity)}  ${style.dim(code)}`;
+  const lines = [
+    head,
+    ...excerpt(finding, style),
+    ...wrapped(message, width).map((line) => `  ${line}`),
+    ...related.flatMap((each) => hanging(`${each.file}:${each.range.start.line}: ${each.message}`, 'see ', width)),
+    ...remedies.flatMap((remedy) => hanging(remedy, '→ ', width)),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function hanging(text: string, lead: string, width: number): string[] {
+  return wrapped(text, width - lead.length - 2).map(
+    (line, i) => `    ${i === 0 ? lead : ' '.repeat(lead.length)}${line}`,
+  );
+}
+
+/** Of a very long line only this much is shown around the place. */
+const EXCERPT = 92;
+
+function excerpt({ line, range }: ToldFinding, style: Style): readonly string[] {
+  if (line.trim() === '') return [];
+  const start = Math.min(range.start.column - 1, line.length);
+  const end = range.end.line > range.start.line ? line.trimEnd().length : Math.min(range.end.column - 1, line.length);
+  const from = line.length <= EXCERPT ? 0 : Math.max(0, Math.min(start - 20, line.length - EXCERPT));
+  const cut = line.slice(from, from + EXCERPT);
+  const before = visible(line.slice(from, start));
+  const marked = visible(line.slice(start, Math.min(Math.max(end, start + 1), from + EXCERPT)));
+  const lead = from > 0 ? '…' : '';
+  const number = String(range.start.line);
+  const carets = '^'.repeat(Math.max([...marked].length, 1));
+  return [
+    `  ${style.dim(`${number} |`)} ${lead}${visible(cut)}${from + EXCERPT < line.length ? '…' : ''}`,
+    `  ${style.dim(`${' '.repeat(number.length)} |`)} ${' '.repeat([...(lead + before)].length)}${carets}`,
+  ];
+}
+
+/** Tabs and signs that a terminal would act upon become as many plain characters, so that the marks stay below their place. */
+function visible(text: string): string {
+  return text.replaceAll('\t', ' ').replace(/[\p{Cc}\p{Cf}]/gu, '\uFFFD');
+}
+
+function summaryOf(findings: readonly ToldFinding[], files: number, style: Style): string {
+  const where = `in ${counted(files, 'file')}`;
+  if (findings.length === 0) return `No findings ${where}.`;
+  const count = (severity: ToldFinding['severity']) => findings.filter((each) => each.severity === severity).length;
+  const parts = [
+    ['error', 'error', 'errors'],
+    ['warning', 'warning', 'warnings'],
+    ['information', 'remark', 'remarks'],
+    ['hint', 'hint', 'hints'],
+  ] as const;
+  const said = parts
+    .filter(([severity]) => count(severity) > 0)
+    .map(([severity, one, many]) => style.severity(severity, counted(count(severity), one, many)));
+  return `${said.join(', ')} ${where}.`;
+}
