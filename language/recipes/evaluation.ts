@@ -14,7 +14,7 @@
 import { MechanicsError } from '../mechanics/error.js';
 import type { Dimension } from '../quantities/dimension.js';
 import type { Value } from './facts.js';
-import { type Question, type Respondent, type Trace, Traces } from './traces.js';
+import { type NumberReply, type Question, type Respondent, type Trace, Traces } from './traces.js';
 
 /** Where a number ultimately comes from, weakest last. */
 export type Basis = 'measured' | 'recipe' | 'handbook' | 'assumed';
@@ -130,7 +130,7 @@ export class Derivations {
 export class Evaluation implements Respondent {
   private readonly answers = new Map<string, Derived>();
   private readonly found = new Map<string, Trace>();
-  private readonly replies = new Map<string, string>();
+  private readonly replies = new Map<string, NumberReply>();
   private readonly slopes = new Map<string, ReadonlyMap<string, number>>();
   private readonly running: string[] = [];
 
@@ -253,13 +253,17 @@ export class Evaluation implements Respondent {
   }
 
   /** @internal */
-  replyTo(kind: 'number' | 'members', path: string): string {
-    if (kind === 'members') return this.ground.members(path).join(' ');
+  replyTo(path: string): NumberReply {
     const known = this.replies.get(path);
-    if (known !== undefined) return known;
-    const reply = replyText(this.answer(path));
+    if (known) return known;
+    const reply = shortReply(this.answer(path));
     this.replies.set(path, reply);
     return reply;
+  }
+
+  /** @internal */
+  members(part: string): readonly string[] {
+    return this.ground.members(part);
   }
 
   /** @internal */
@@ -347,11 +351,10 @@ export class Evaluation implements Respondent {
 /** A number with where it comes from, or the paths that are missing. */
 type Reply = { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[];
 
-/** Two replies with the same text are the same in every way that matters to the asker. */
-function replyText(reply: Reply): string {
-  return isAbsent(reply)
-    ? `? ${reply.join(' ')}`
-    : `${reply.si} ${[...reply.basis].join(' ')}${reply.assumptions.join('|')}`;
+function shortReply(reply: Reply): NumberReply {
+  if (isAbsent(reply)) return { si: undefined, grounds: reply.join(' ') };
+  const basis = [...reply.basis].join(' ');
+  return { si: reply.si, grounds: reply.assumptions.length === 0 ? basis : `${basis} ${reply.assumptions.join('|')}` };
 }
 
 class Absent extends Error {}
@@ -403,7 +406,7 @@ class Asking implements Ask {
 
   members(part: string): readonly string[] {
     const members = this.evaluation.ground.members(part);
-    this.questions.push({ kind: 'members', path: part, reply: members.join(' ') });
+    this.questions.push({ kind: 'members', path: part, reply: members });
     return members;
   }
 
@@ -420,7 +423,8 @@ class Asking implements Ask {
   private find(path: string): number | undefined {
     if (this.moved?.path === path) return this.moved.si;
     const answer = this.evaluation.answer(path);
-    this.questions.push({ kind: 'number', path, reply: replyText(answer) });
+    // Questions asked while an input is moved for a slope are not kept.
+    if (!this.moved) this.questions.push({ kind: 'number', path, reply: this.evaluation.replyTo(path) });
     if (isAbsent(answer)) {
       this.absent.push(...answer);
       return undefined;

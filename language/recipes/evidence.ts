@@ -45,6 +45,8 @@ export interface Compared {
 export interface NotComparable {
   readonly kind: 'not-comparable';
   readonly against: string;
+  /** The nearest reading of the other build. */
+  readonly reading: Reading;
   readonly reasons: readonly Disagreement[];
 }
 
@@ -64,7 +66,11 @@ export interface EvidenceContext {
 }
 
 /** Every reading of `build` that one of the `reference` builds has too. */
-export function evidenceOf(build: BuildRecord, reference: readonly BuildRecord[], context: EvidenceContext): readonly Evidence[] {
+export function evidenceOf(
+  build: BuildRecord,
+  reference: readonly BuildRecord[],
+  context: EvidenceContext,
+): readonly Evidence[] {
   const evidence: Evidence[] = [];
   for (const reading of build.readings) {
     for (const [response, read] of reading.values) {
@@ -99,11 +105,28 @@ export function pooledScatter(response: string, like: Reading, groups: EvidenceC
 export function disagreements(response: string, here: Reading, there: Reading): readonly Disagreement[] {
   return CONDITIONS.flatMap((condition) => {
     const [a, b] = [here.conditions.get(condition), there.conditions.get(condition)];
-    return agree(condition, response, a, b) ? [] : [{ condition, here: a, there: b }];
+    const same = condition === 'days-strung' ? sameAge(response, here, there) : agree(condition, response, a, b);
+    return same ? [] : [{ condition, here: a, there: b }];
   });
 }
 
-/** How far apart conditions may lie: 5 %RH and 5 K as a shop keeps them; a day, or a fifth of the time strung. (common practice) */
+/** Days since stringing: stated, or told by the name of the occasion, `reading day-30 { … }`. */
+export function daysStrung(reading: Reading): number | undefined {
+  const stated = reading.conditions.get('days-strung')?.value;
+  if (stated?.kind === 'quantity') return stated.quantity.si / DAY;
+  const named = /^day-(\d{1,5})$/.exec(reading.name);
+  return named ? Number(named[1]) : undefined;
+}
+
+/** A day, or a fifth of the time strung, apart. */
+function sameAge(response: string, here: Reading, there: Reading): boolean {
+  if (response.startsWith('deflection.')) return true;
+  const [a, b] = [daysStrung(here), daysStrung(there)];
+  if (a === undefined || b === undefined) return a === b;
+  return Math.abs(a - b) <= Math.max(1, 0.2 * Math.max(a, b));
+}
+
+/** How far apart conditions may lie: 5 %RH, 5 K and 1 %MC, as a shop keeps them. (common practice) */
 const NEAR: Partial<Record<Condition, number>> = { humidity: 0.05, temperature: 5, moisture: 0.01 };
 const DAY = 86_400;
 
@@ -112,16 +135,15 @@ function agree(condition: Condition, response: string, a: Held | undefined, b: H
   if (condition === 'date' || condition === 'hygrometer') return true;
   const isSag = response.startsWith('deflection.');
   if (condition === 'rig') return !isSag || (a !== undefined && b !== undefined && sameValue(a.value, b.value));
-  if (isSag && (condition === 'strings-damped' || condition === 'days-strung' || condition === 'method')) return true;
-  if (condition === 'days-strung' || condition === 'stage' || condition === 'strings-damped') {
+  if (isSag && (condition === 'strings-damped' || condition === 'method')) return true;
+  if (condition === 'stage' || condition === 'strings-damped') {
     if (a === undefined || b === undefined) return a === b;
   } else if (a === undefined || b === undefined) {
     return true;
   }
   if (a.value.kind !== 'quantity' || b.value.kind !== 'quantity') return sameValue(a.value, b.value);
   const [x, y] = [a.value.quantity.si, b.value.quantity.si];
-  const near = condition === 'days-strung' ? Math.max(DAY, 0.2 * Math.max(x, y)) : (NEAR[condition] ?? 0);
-  return Math.abs(x - y) <= near * (1 + 1e-9);
+  return Math.abs(x - y) <= (NEAR[condition] ?? 0) * (1 + 1e-9);
 }
 
 function heldAgainst(
@@ -165,14 +187,18 @@ function comparableValue(response: string, like: Reading, build: BuildRecord): n
 }
 
 /** The nearest there is, with what keeps it from being compared. */
-function notComparable(response: string, reading: Reading, reference: readonly BuildRecord[]): NotComparable | undefined {
+function notComparable(
+  response: string,
+  reading: Reading,
+  reference: readonly BuildRecord[],
+): NotComparable | undefined {
   let nearest: NotComparable | undefined;
   for (const build of reference) {
     for (const other of build.readings) {
       if (!other.values.has(response)) continue;
       const reasons = disagreements(response, reading, other);
       if (nearest && nearest.reasons.length <= reasons.length) continue;
-      nearest = { kind: 'not-comparable', against: build.definition.name.text, reasons };
+      nearest = { kind: 'not-comparable', against: build.definition.name.text, reading: other, reasons };
     }
   }
   return nearest;

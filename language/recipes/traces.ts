@@ -9,9 +9,15 @@ import { sameValue } from './values.js';
 
 /** A question a derived quantity asked, and the reply. */
 export type Question =
-  | { readonly kind: 'number'; readonly path: string; readonly reply: string }
+  | { readonly kind: 'number'; readonly path: string; readonly reply: NumberReply }
   | { readonly kind: 'value'; readonly path: string; readonly reply: Value | undefined }
-  | { readonly kind: 'members'; readonly path: string; readonly reply: string };
+  | { readonly kind: 'members'; readonly path: string; readonly reply: readonly string[] };
+
+/** A number with, in short, where it comes from; or none, with what is missing. */
+export interface NumberReply {
+  readonly si: number | undefined;
+  readonly grounds: string;
+}
 
 export interface Trace {
   readonly questions: readonly Question[];
@@ -22,7 +28,8 @@ export interface Trace {
 
 /** What can be asked again. */
 export interface Respondent {
-  replyTo(kind: 'number' | 'members', path: string): string;
+  replyTo(path: string): NumberReply;
+  members(path: string): readonly string[];
   value(path: string): Value | undefined;
 }
 
@@ -49,7 +56,18 @@ export class Traces {
 }
 
 function isSame(question: Question, respondent: Respondent): boolean {
-  return question.kind === 'value'
-    ? sameValue(question.reply, respondent.value(question.path))
-    : question.reply === respondent.replyTo(question.kind, question.path);
+  switch (question.kind) {
+    case 'number': {
+      const { si, grounds } = respondent.replyTo(question.path);
+      return si === question.reply.si && grounds === question.reply.grounds;
+    }
+    case 'value':
+      return sameValue(question.reply, respondent.value(question.path));
+    case 'members':
+      return sameList(question.reply, respondent.members(question.path));
+  }
+}
+
+function sameList(a: readonly string[], b: readonly string[]): boolean {
+  return a === b || (a.length === b.length && a.every((item, i) => item === b[i]));
 }

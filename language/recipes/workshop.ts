@@ -4,7 +4,7 @@
  */
 import type { Catalogue } from '../catalogue/catalogue.js';
 import type { VariableClass } from '../catalogue/property.js';
-import type { Dimension } from '../quantities/dimension.js';
+import { DIMENSION, type Dimension } from '../quantities/dimension.js';
 import { type BuildRecord, recordOf } from './builds.js';
 import type { Bookshelf } from './bookshelf.js';
 import type { Comparison } from './comparison.js';
@@ -13,6 +13,7 @@ import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, type DerivedQuantity, Evaluation } from './evaluation.js';
+import { type Evidence, evidenceOf } from './evidence.js';
 import { checkExpectations, type Expectation } from './expectations.js';
 import type { Definition, DefinitionKind } from './facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './ground.js';
@@ -180,6 +181,16 @@ export class Workshop extends Stand {
   /** Two recipes, builds or models side by side; undefined when either name is unknown. */
   compare(a: string, b: string): Comparison | undefined {
     return compareByName(this, a, b);
+  }
+
+  /** The builds of a recipe and of every recipe with no counted change between it and this one: replicates. */
+  replicates(recipe: string): readonly BuildRecord[] {
+    return this.replicatesQuery.get(this.rootOfReplicates(recipe));
+  }
+
+  /** What a build's readings say against the builds it descends from. */
+  evidence(build: string): readonly Evidence[] {
+    return this.evidenceQuery.get(build);
   }
 
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
@@ -350,6 +361,46 @@ export class Workshop extends Stand {
       evaluate: (values) => this.evaluate(values),
     });
   });
+
+  private readonly replicatesQuery = this.memo.query((root: string): readonly BuildRecord[] => {
+    const alike = [root];
+    for (const name of alike) {
+      const children = this.shelf.targeting('recipe', name).map((child) => child.name.text);
+      alike.push(...children.filter((child) => this.parentOf(child) === name && this.count(child).total === 0));
+    }
+    return alike.flatMap((name) => this.buildsOf(name).flatMap(({ name: { text } }) => this.build(text) ?? []));
+  });
+
+  private readonly evidenceQuery = this.memo.query((name: string): readonly Evidence[] => {
+    const build = this.build(name);
+    const recipe = build?.recipe?.name;
+    const ancestor = recipe === undefined ? undefined : this.lastBuiltAncestor(recipe);
+    if (!build || recipe === undefined || ancestor === undefined) return [];
+    const root = this.rootOfReplicates(ancestor);
+    // An instrument built like its ancestor is one more replicate, and shows no effect.
+    if (this.rootOfReplicates(recipe) === root) return [];
+    const roots = new Set(this.lineage(recipe).recipes.map((one) => this.rootOfReplicates(one.name.text)));
+    const shop = this.shelf.shop();
+    const scatter = shop && this.stated(shop).get('scatter.frequency')?.value;
+    return evidenceOf(build, this.replicates(ancestor), {
+      groups: [...roots].map((one) => this.replicatesQuery.get(one)),
+      stated:
+        scatter?.kind === 'quantity' && scatter.quantity.si > 0
+          ? { share: scatter.quantity.si, basis: 'shop' }
+          : { share: 0.02, basis: 'common practice' },
+      isFrequency: (path) => this.catalogue.property(path, 'build')?.dimension?.name === DIMENSION.frequency.name,
+    });
+  });
+
+  /** The first of the recipes that lead here without a counted change. */
+  private rootOfReplicates(recipe: string): string {
+    let root = recipe;
+    for (let parent = this.parentOf(root); parent !== undefined && this.count(root).total === 0;) {
+      root = parent;
+      parent = this.parentOf(root);
+    }
+    return root;
+  }
 
   private rig(name: string): Evaluation | undefined {
     return this.rigQuery.get(name);

@@ -27,12 +27,28 @@ export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
     compute: (ask) => bodyPerimeter(bodyOf(ask)),
   },
   {
+    path: 'body.outer-volume',
+    dimension: DIMENSION.volume,
+    unit: 'L',
+    sentence: 'Room inside the outline and between the outer faces of top and back.',
+    formula: '∫ depth(x)·2b dx, depth even from tail to neck, plus the domes',
+    source: 'geometry',
+    compute: (ask) =>
+      airVolume({
+        body: bodyOf(ask),
+        tailDepth: ask.number('body.depth.tail'),
+        neckDepth: ask.number('body.depth.neck'),
+        topRadius: ask.numberIf('body.top-radius'),
+        backRadius: ask.numberIf('body.back-radius'),
+      }),
+  },
+  {
     path: 'body.volume',
     dimension: DIMENSION.volume,
     unit: 'L',
     voicing: true,
     sentence: 'Air inside the body.',
-    formula: 'V = ∫ depth(x)·2b dx, depth even from tail to neck, plus the domes; blocks and braces not taken off',
+    formula: 'V = outer volume − (thickness of top + back)·A; blocks and braces not taken off',
     source: 'geometry',
     compute: volume,
   },
@@ -76,14 +92,8 @@ function usualHorn(ask: Ask): number {
 }
 
 function volume(ask: Ask): number {
-  const [top, back] = [ask.numberIf('top.thickness') ?? 0, ask.numberIf('back.thickness') ?? 0];
-  const box = airVolume({
-    body: bodyOf(ask),
-    tailDepth: ask.number('body.depth.tail') - top - back,
-    neckDepth: ask.number('body.depth.neck') - top - back,
-    topRadius: ask.numberIf('body.top-radius'),
-    backRadius: ask.numberIf('body.back-radius'),
-  });
+  const plates = (ask.numberIf('top.thickness') ?? 0) + (ask.numberIf('back.thickness') ?? 0);
+  const box = ask.number('body.outer-volume') - plates * ask.number('body.top-area');
   return box * (1 + (ask.numberIf('cutaway.volume-change') ?? 0));
 }
 
