@@ -121,23 +121,23 @@ export const BODY_OUTLINE_PROPERTIES: readonly Property[] = [
     where: ['build'],
     class: 'record',
     ranges: [
-      range('m²', 0.105, 0.115, 0.122, 'worked out from other rows', {
+      range('m²', 0.105, 0.115, 0.122, 'worked out from the other ranges', {
         of: 'parlor',
         note: 'from outline by integration, approximate',
       }),
-      range('m²', 0.136, 0.143, 0.15, 'worked out from other rows', {
+      range('m²', 0.136, 0.143, 0.15, 'worked out from the other ranges', {
         of: 'om',
         note: 'from outline by integration, approximate',
       }),
-      range('m²', 0.15, 0.158, 0.166, 'worked out from other rows', {
+      range('m²', 0.15, 0.158, 0.166, 'worked out from the other ranges', {
         of: 'dreadnought',
         note: 'from outline by integration, approximate',
       }),
-      range('m²', 0.163, 0.172, 0.182, 'worked out from other rows', {
+      range('m²', 0.163, 0.172, 0.182, 'worked out from the other ranges', {
         of: 'jumbo',
         note: 'from outline by integration, approximate',
       }),
-      range('m²', 0.132, 0.14, 0.147, 'worked out from other rows', {
+      range('m²', 0.132, 0.14, 0.147, 'worked out from the other ranges', {
         of: 'classical',
         note: 'from outline by integration, approximate',
       }),
@@ -148,11 +148,17 @@ export const BODY_OUTLINE_PROPERTIES: readonly Property[] = [
     class: 'record',
     also: ['air-volume'],
     ranges: [
-      range('L', 7.5, 9.2, 11, 'worked out from other rows', { of: 'parlor', note: 'area x mean inside depth' }),
-      range('L', 12, 13.5, 15, 'worked out from other rows', { of: 'om', note: 'area x mean inside depth' }),
-      range('L', 16, 17.5, 19.5, 'worked out from other rows', { of: 'dreadnought', note: 'area x mean inside depth' }),
-      range('L', 17, 19, 21, 'worked out from other rows', { of: 'jumbo', note: 'area x mean inside depth' }),
-      range('L', 12, 13.2, 14.5, 'worked out from other rows', { of: 'classical', note: 'area x mean inside depth' }),
+      range('L', 7.5, 9.2, 11, 'worked out from the other ranges', { of: 'parlor', note: 'area x mean inside depth' }),
+      range('L', 12, 13.5, 15, 'worked out from the other ranges', { of: 'om', note: 'area x mean inside depth' }),
+      range('L', 16, 17.5, 19.5, 'worked out from the other ranges', {
+        of: 'dreadnought',
+        note: 'area x mean inside depth',
+      }),
+      range('L', 17, 19, 21, 'worked out from the other ranges', { of: 'jumbo', note: 'area x mean inside depth' }),
+      range('L', 12, 13.2, 14.5, 'worked out from the other ranges', {
+        of: 'classical',
+        note: 'area x mean inside depth',
+      }),
     ],
   }),
 ];

@@ -78,14 +78,17 @@ export const FINISH_PROPERTIES: readonly Property[] = [
   record.text('finish.batch', 'Batch of the finishing material.'),
   record.quantity('finish.mass', 'g', 'Mass the finish added, weighed before and after.', {
     ranges: [
-      range('g', 10, 25, 45, 'worked out from other rows', { of: 'french-polish' }),
-      range('g', 35, 65, 110, 'worked out from other rows', { of: 'nitrocellulose' }),
+      range('g', 10, 25, 45, 'worked out from the other ranges', { of: 'french-polish' }),
+      range('g', 35, 65, 110, 'worked out from the other ranges', { of: 'nitrocellulose' }),
     ],
   }),
   record.quantity('finish.top-mass', 'g', 'Mass the finish added to the top alone.', {
     ranges: [
-      range('g', 4, 9, 16, 'worked out from other rows', { of: 'french-polish', note: 'film x area x 1200 kg/m3' }),
-      range('g', 10, 22, 35, 'worked out from other rows', { of: 'nitrocellulose' }),
+      range('g', 4, 9, 16, 'worked out from the other ranges', {
+        of: 'french-polish',
+        note: 'film x area x 1200 kg/m3',
+      }),
+      range('g', 10, 22, 35, 'worked out from the other ranges', { of: 'nitrocellulose' }),
     ],
   }),
 ];

@@ -1,5 +1,5 @@
 /** What holds for the whole instrument: its kind, its hand, its scale. */
-import { entries, INSTRUMENT, OPTIONAL, range } from './entry.js';
+import { entries, INSTRUMENT, range } from './entry.js';
 import { SCALE_FREEZE } from './freeze.js';
 import { FORMS, INSTRUMENT_KINDS } from './instrument-tags.js';
 import type { Part, Property } from './property.js';

@@ -1,6 +1,6 @@
 /** An order: what was agreed with a client, by code, never by name. */
-import { entries, part, range } from './entry.js';
-import type { Part, Property } from './property.js';
+import { entries, range } from './entry.js';
+import { type Property, STAGES } from './property.js';
 
 const order = entries({ where: ['order'], class: 'record' });
 
@@ -12,31 +12,7 @@ export const ORDER_PROPERTIES: readonly Property[] = [
   order.text('build', 'The instrument that fills the order, by its build’s name.', {
     also: ['instrument', 'filled-by'],
   }),
-  order.choice(
-    'reached',
-    [
-      'commission',
-      'wood',
-      'joining',
-      'rosette',
-      'thicknessing',
-      'outline',
-      'bracing',
-      'rim',
-      'closing',
-      'binding',
-      'neck',
-      'neck-angle',
-      'finish',
-      'setup',
-      'first-tests',
-      'settling',
-      'delivery',
-      'returns',
-    ],
-    'The last stage that is done, where no build says so.',
-    { also: ['progress'] },
-  ),
+  order.choice('reached', STAGES, 'The last stage that is done, where no build says so.', { also: ['progress'] }),
   order.text('price', 'What was agreed on price, in the shop’s own words.', { also: ['quote'] }),
   order.text('terms', 'What was agreed on deposit, cancellation and warranty.', { also: ['conditions'] }),
   order.text('player', 'How the client plays, and what they ask of the sound.', { also: ['style', 'playing'] }),
@@ -51,5 +27,3 @@ export const ORDER_PROPERTIES: readonly Property[] = [
   }),
   order.text('extra', 'What the request adds to the price, in the shop’s own words.', { also: ['surcharge'] }),
 ];
-
-export const ORDER_PARTS: readonly Part[] = [];

@@ -75,15 +75,15 @@ function platePropertiesOf(
       where: ['build'],
       class: 'record',
       also: ['arch-height', 'rise'],
-      ranges: [range('mm', 2.2, 2.4, 2.6, 'worked out from other rows', { note: 'sagitta over 400 mm' })],
+      ranges: [range('mm', 2.2, 2.4, 2.6, 'worked out from the other ranges', { note: 'sagitta over 400 mm' })],
     }),
   ];
 }
 
 const TOP_MASS: readonly PlausibleRange[] = [
-  range('g', 130, 158, 190, 'worked out from other rows', { of: 'om', note: 'outline cut' }),
-  range('g', 85, 110, 140, 'worked out from other rows', { of: 'parlor' }),
-  range('g', 95, 122, 155, 'worked out from other rows', { of: 'classical' }),
+  range('g', 130, 158, 190, 'worked out from the other ranges', { of: 'om', note: 'outline cut' }),
+  range('g', 85, 110, 140, 'worked out from the other ranges', { of: 'parlor' }),
+  range('g', 95, 122, 155, 'worked out from the other ranges', { of: 'classical' }),
 ];
 const BACK_MASS: readonly PlausibleRange[] = [range('g', 150, 260, 380, 'worked out from area, thickness and density')];
 

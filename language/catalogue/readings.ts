@@ -97,7 +97,7 @@ export const READING_PROPERTIES: readonly Property[] = [
   }),
   reading.quantity('resonance.rigid-air', 'Hz', 'Air resonance of the box with both plates held still.', {
     ranges: [
-      range('Hz', 115, 130, 145, 'mwguitars.com.au; worked out from other rows', {
+      range('Hz', 115, 130, 145, 'mwguitars.com.au; worked out from the other ranges', {
         of: 'om',
         note: 'parlour cavity about 150 measured',
       }),
@@ -132,20 +132,20 @@ export const READING_PROPERTIES: readonly Property[] = [
 
   reading.quantity('tap.along', 'Hz', 'Tap tone of the free plate bending along the grain.', {
     also: ['long'],
-    ranges: [range('Hz', 58, 69, 82, 'worked out from other rows', { note: 'E 8-14 GPa' })],
+    ranges: [range('Hz', 58, 69, 82, 'worked out from the other ranges', { note: 'E 8-14 GPa' })],
   }),
   reading.quantity('tap.across', 'Hz', 'Tap tone of the free plate bending across the grain.', {
     also: ['cross'],
-    ranges: [range('Hz', 85, 126, 165, 'worked out from other rows')],
+    ranges: [range('Hz', 85, 126, 165, 'worked out from the other ranges')],
   }),
   reading.quantity('tap.twist', 'Hz', 'Tap tone of the free plate twisting.', {
     also: ['torsion'],
-    ranges: [range('Hz', 40, 52, 64, 'worked out from other rows')],
+    ranges: [range('Hz', 40, 52, 64, 'worked out from the other ranges')],
   }),
   reading.quantity('deflection.along', 'mm', 'Sag of the plate along the grain in the rig named.', {
     also: ['long'],
     ranges: [
-      range('mm', 5, 7.2, 10, 'worked out from other rows', { note: 'shop-specific; rig must be recorded' }),
+      range('mm', 5, 7.2, 10, 'worked out from the other ranges', { note: 'shop-specific; rig must be recorded' }),
       range('mm', 6, 7.1, 8.5, 'lint.org', { of: 'size-00' }),
     ],
   }),

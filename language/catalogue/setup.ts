@@ -133,7 +133,9 @@ export const SETUP_PROPERTIES: readonly Property[] = [
     'setup.saddle-line-error',
     'mm',
     'How far the distance from nut to saddle came out from what was meant.',
-    { ranges: [range('mm', -0.25, 0, 0.25, 'worked out from other rows', { note: '0.25 mm = 0.7 cent on 645' })] },
+    {
+      ranges: [range('mm', -0.25, 0, 0.25, 'worked out from the other ranges', { note: '0.25 mm = 0.7 cent on 645' })],
+    },
   ),
 ];
 

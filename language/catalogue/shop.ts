@@ -65,10 +65,10 @@ export const SHOP_PROPERTIES: readonly Property[] = [
     ranges: [range('%', 0.5, 1.5, 3, 'from memory')],
   }),
   shop.ratio('tolerance.density', '%', 'How closely a density repeats.', {
-    ranges: [range('%', 0.5, 1.5, 3, 'worked out from other rows', { note: 'thickness error dominates' })],
+    ranges: [range('%', 0.5, 1.5, 3, 'worked out from the other ranges', { note: 'thickness error dominates' })],
   }),
   shop.ratio('tolerance.effective-mass', '%', 'How closely an effective mass from an added-mass test repeats.', {
-    ranges: [range('%', 3, 6, 12, 'worked out from other rows', { note: '20 g added mass, 0.5-1 Hz error' })],
+    ranges: [range('%', 3, 6, 12, 'worked out from the other ranges', { note: '20 g added mass, 0.5-1 Hz error' })],
   }),
   shop.quantity('tolerance.humidity', '%RH', 'How closely the shop’s hygrometer can be believed.', {
     ranges: [range('%RH', 0, 5, 12, 'ganzguitars.com', { note: 'three read 45/33/38 together' })],

@@ -106,15 +106,15 @@ export const WOOD_PROPERTIES: readonly Property[] = [
 
   wood.quantity('tap.along', 'Hz', 'Tap tone of the free blank bending along the grain.', {
     also: ['long', 'lengthwise'],
-    ranges: [range('Hz', 58, 69, 82, 'worked out from other rows', { note: 'E 8-14 GPa' })],
+    ranges: [range('Hz', 58, 69, 82, 'worked out from the other ranges', { note: 'E 8-14 GPa' })],
   }),
   wood.quantity('tap.across', 'Hz', 'Tap tone of the free blank bending across the grain.', {
     also: ['cross', 'crosswise'],
-    ranges: [range('Hz', 85, 126, 165, 'worked out from other rows')],
+    ranges: [range('Hz', 85, 126, 165, 'worked out from the other ranges')],
   }),
   wood.quantity('tap.twist', 'Hz', 'Tap tone of the free blank twisting.', {
     also: ['torsion'],
-    ranges: [range('Hz', 40, 52, 64, 'worked out from other rows')],
+    ranges: [range('Hz', 40, 52, 64, 'worked out from the other ranges')],
   }),
   wood.quantity('modulus.along', 'GPa', 'Young’s modulus along the grain, where it was measured some other way.', {
     also: ['e-long', 'long'],
@@ -151,7 +151,7 @@ export const WOOD_PROPERTIES: readonly Property[] = [
   wood.quantity('deflection.along', 'mm', 'Sag along the grain in the rig named.', {
     also: ['long'],
     ranges: [
-      range('mm', 5, 7.2, 10, 'worked out from other rows', { note: 'shop-specific; rig must be recorded' }),
+      range('mm', 5, 7.2, 10, 'worked out from the other ranges', { note: 'shop-specific; rig must be recorded' }),
       range('mm', 6, 7.1, 8.5, 'lint.org', { of: 'size-00' }),
     ],
   }),
