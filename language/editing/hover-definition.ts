@@ -1,0 +1,148 @@
+/** Hover on the name of a recipe, model, build or anything else that has one. */
+import { writeValue } from '../checks/phrases.js';
+import { isCounted, type Verdict } from '../recipes/counting.js';
+import type { Definition } from '../recipes/facts.js';
+import type { Change } from '../recipes/instrument.js';
+import { agrees } from '../recipes/values.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Desk } from './desk.js';
+import { inShort } from './in-short.js';
+import { familyOf } from './family.js';
+import { bullets, paragraphs, plain } from './markdown.js';
+
+export function definitionHover(desk: Desk, definition: Definition): string {
+  switch (definition.kind) {
+    case 'recipe':
+      return recipeHover(desk, definition);
+    case 'model':
+      return modelHover(desk, definition);
+    case 'build':
+      return buildHover(desk, definition);
+    default:
+      return otherHover(desk, definition);
+  }
+}
+
+function recipeHover({ workshop }: Desk, recipe: Definition): string {
+  const name = recipe.name.text;
+  return paragraphs(
+    headline(recipe),
+    becauseOf(recipe),
+    lineOf(workshop, name),
+    changesOf(workshop, name),
+    builtAs(workshop, name),
+  );
+}
+
+function headline({ kind, name, relation }: Definition): string {
+  const target = relation ? ` ${relation.word} ${plain(relation.target.text)}` : '';
+  return `**${plain(name.text)}**: ${kind === 'strings' ? 'a set of strings' : kind}${target}`;
+}
+
+function becauseOf(recipe: Definition): string | undefined {
+  const texts = recipe.statements.filter((statement) => statement.kind === 'because').map(({ text }) => text.text);
+  return texts.length === 0 ? undefined : `“${plain(texts.join(' '))}”`;
+}
+
+const NAMES_SHOWN = 6;
+
+function lineOf(workshop: Workshop, name: string): string | undefined {
+  const { recipes, model, trouble } = workshop.lineage(name);
+  const names = recipes.map((each) => plain(each.name.text));
+  const shown =
+    names.length <= NAMES_SHOWN
+      ? names
+      : [names[0]!, `… ${names.length - NAMES_SHOWN + 1} more …`, ...names.slice(2 - NAMES_SHOWN)];
+  const of = model ? ` (model ${plain(model.name.text)})` : '';
+  if (trouble?.kind === 'ring') return `Its parents lead back to itself: ${trouble.names.map(plain).join(' → ')}.`;
+  return names.length < 2 ? (model ? `The first of its line${of}.` : undefined) : `Line: ${shown.join(' → ')}${of}.`;
+}
+
+function changesOf(workshop: Workshop, name: string): string | undefined {
+  const count = workshop.count(name);
+  if (workshop.parentOf(name) === undefined) return undefined;
+  const lines = count.variables.map(({ variable, verdict }) => {
+    const does = inShort(variable.effects, 2);
+    const effect = does.length === 0 ? '' : `; by itself: ${does.join(', ')}`;
+    const written = variable.changes.length === 1 ? `: ${stepOf(variable.changes[0]!)}` : '';
+    const why = isCounted(verdict) ? '' : ` (${VERDICTS[verdict]})`;
+    return `${plain(variable.label)}${written}${why}${effect}`;
+  });
+  const solved = workshop
+    .instrument(name)!
+    .solvedHolds.filter(({ outcome }) => outcome.kind === 'solved')
+    .map(({ request }) => `${plain(request.by)}: solved to hold ${plain(request.quantity)}`);
+  const total = count.total === 1 ? '1 change' : `${count.total === 0 ? 'No' : count.total} changes`;
+  return `${total} counted.\n\n${bullets([...lines, ...solved])}`.trim();
+}
+
+const VERDICTS: Readonly<Record<Verdict, string>> = {
+  counted: 'counted',
+  promoted: 'counted, since its effect can be told',
+  substitution: 'a substitution, not counted',
+  held: 'solved, not counted',
+  'not-counted': 'not counted',
+  'no-change': 'changes nothing',
+};
+
+function stepOf(change: Change): string {
+  if (change.kind === 'add') return 'added';
+  if (change.kind === 'drop') return 'dropped';
+  const [before, after] = [change.before, change.after].map((held) =>
+    held ? plain(writeValue(held.value)) : 'nothing',
+  );
+  return `${before} → ${after}`;
+}
+
+function builtAs(workshop: Workshop, name: string): string {
+  const builds = workshop.buildsOf(name).map((build) => plain(build.name.text));
+  if (builds.length > 0) return `Built as ${builds.join(', ')}.`;
+  const last = workshop.lastBuiltAncestor(name);
+  return last === undefined ? 'Not built yet.' : `Not built yet; the last of its line that was is ${plain(last)}.`;
+}
+
+function modelHover(desk: Desk, model: Definition): string {
+  const { recipes, builds } = familyOf(desk, model);
+  return paragraphs(
+    headline(model),
+    statedIn(desk, model),
+    `${counted(recipes, 'recipe')}, ${counted(builds, 'build')}.`,
+  );
+}
+
+function counted(count: number, word: string): string {
+  return `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function buildHover(desk: Desk, definition: Definition): string {
+  const build = desk.workshop.build(definition.name.text);
+  const departures = (build?.departures ?? [])
+    .filter(({ meant, made }) => !agrees(made.value, meant.value))
+    .map(
+      ({ path, meant, made }) =>
+        `${plain(path)}: ${plain(writeValue(made.value))}, meant ${plain(writeValue(meant.value))}`,
+    );
+  const readings = (build?.readings ?? []).map(({ name, values }) => {
+    const what = [...values.values()].slice(0, 4).map((held) => `${held.path} ${writeValue(held.value)}`);
+    return `${plain(name || 'measured')}: ${plain(what.join(', '))}`;
+  });
+  return paragraphs(
+    headline(definition),
+    departures.length > 0 ? `Made otherwise than meant:\n\n${bullets(departures)}` : undefined,
+    readings.length > 0 ? bullets(readings) : undefined,
+  );
+}
+
+const VALUES_SHOWN = 8;
+
+function otherHover(desk: Desk, definition: Definition): string {
+  return paragraphs(headline(definition), statedIn(desk, definition));
+}
+
+function statedIn(desk: Desk, definition: Definition): string | undefined {
+  const values = [...desk.workshop.stated(definition).values()];
+  if (values.length === 0) return undefined;
+  const lines = values.slice(0, VALUES_SHOWN).map(({ path, value }) => `${plain(path)}: ${plain(writeValue(value))}`);
+  const more = values.length - lines.length;
+  return bullets(more > 0 ? [...lines, `and ${more} more`] : lines);
+}

@@ -1,0 +1,82 @@
+/** Hover on a computed quantity: value and uncertainty, formula with the numbers that went in, what is missing. */
+import { cautionsOnQuantity } from '../catalogue/cautions.js';
+import { inWords, percent, shown } from '../checks/phrases.js';
+import { writeBoth } from '../quantities/write.js';
+import type { Derived, DerivedQuantity, Evaluation, Known } from '../recipes/evaluation.js';
+import type { Desk } from './desk.js';
+import { figureAt, inPlainWords } from './figures.js';
+import { cautionLines } from './hover-cautions.js';
+import { bullets, code, paragraphs, plain, table } from './markdown.js';
+import type { Subject } from './subject.js';
+
+export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
+  const { evaluation } = subject;
+  const derived = evaluation?.derived(path);
+  if (!evaluation || !derived) {
+    return paragraphs(`**${plain(path)}**`, quantity.sentence, formulaOf(quantity));
+  }
+  if (!derived.known) {
+    return paragraphs(`**${plain(path)}**: not known`, quantity.sentence, whyUnknown(derived), formulaOf(quantity));
+  }
+  return paragraphs(
+    `**${plain(path)}** = ${valueOf(evaluation, path, derived)}`,
+    quantity.sentence,
+    derived.given ? 'Stated or weighed, not computed.' : formulaOf(quantity),
+    inputsTable(desk, subject, evaluation, derived),
+    bullets(
+      [
+        ...derived.assumptions.map((text) => `Assumed: ${plain(text)}.`),
+        doubtLine(evaluation, path),
+        beforeLine(subject, path, derived),
+      ].filter((line) => line !== undefined),
+    ),
+    cautionLines(cautionsOnQuantity(path)),
+  );
+}
+
+function valueOf(evaluation: Evaluation, path: string, { si, quantity }: Known): string {
+  const uncertainty = evaluation.uncertainty(path);
+  const first = shown(si, quantity, uncertainty);
+  const both = writeBoth(si, quantity.dimension, quantity.unit === '' ? undefined : quantity.unit);
+  const other = /\((.*)\)$/.exec(both)?.[1];
+  return `${first}${other === undefined ? '' : ` (${other})`}${uncertainty > 0 ? '; ± one standard uncertainty' : ''}`;
+}
+
+function formulaOf({ formula, source }: DerivedQuantity): string {
+  return `${code(formula)} (${plain(source)})`;
+}
+
+function inputsTable(desk: Desk, subject: Subject, evaluation: Evaluation, derived: Known): string | undefined {
+  if (derived.inputs.length === 0) return undefined;
+  const { kind } = subject.definition;
+  const rows = derived.inputs.map(({ path, si }) => {
+    const { text, basis } = figureAt(path, si, evaluation, desk.workshop.catalogue, kind);
+    return [plain(path), text, inPlainWords(basis)];
+  });
+  return table(['with', 'value', 'from'], rows);
+}
+
+/** Which value the uncertainty mostly comes from, so that a maker knows what to measure better. */
+function doubtLine(evaluation: Evaluation, path: string): string | undefined {
+  const parts = [...evaluation.gradient(path)].map(([id, slope]) => ({
+    id,
+    part: (slope * evaluation.sigma(id)) ** 2,
+  }));
+  const whole = parts.reduce((sum, { part }) => sum + part, 0);
+  const largest = parts.sort((a, b) => b.part - a.part)[0];
+  if (!largest || whole === 0 || parts.length < 2) return undefined;
+  return `Most of its uncertainty (${((largest.part / whole) * 100).toFixed(0)} %) comes from ${plain(largest.id)}.`;
+}
+
+function beforeLine({ before }: Subject, path: string, now: Known): string | undefined {
+  const then = before?.evaluation.derived(path);
+  if (!before || !then?.known) return undefined;
+  const share = then.si === 0 ? 0 : now.si / then.si - 1;
+  const difference = Math.abs(share) < 1e-9 ? 'the same' : percent(share);
+  return `In ${plain(before.name)}: ${shown(then.si, then.quantity)} (${difference}).`;
+}
+
+export function whyUnknown(derived: Derived & { known: false }): string {
+  if (derived.missing.length > 0) return `It would be known with ${inWords(derived.missing.map(code))}.`;
+  return derived.trouble === undefined ? '' : plain(`It cannot be computed: ${derived.trouble}.`);
+}

@@ -1,0 +1,18 @@
+/** Hover on a unit: what it is, and the value in the units of the other system. */
+import { otherUnit } from '../quantities/shop-units.js';
+import { unitsOf } from '../quantities/units.js';
+import { writeQuantity } from '../quantities/write.js';
+import type { QuantityValue } from '../recipes/facts.js';
+import { paragraphs, plain } from './markdown.js';
+
+export function unitHover(value: QuantityValue): string | undefined {
+  const { si, dimension, unit } = value.quantity;
+  if (!unit) return undefined;
+  const other = otherUnit(unit);
+  const others = [other, ...unitsOf(dimension).filter((each) => each.system !== unit.system)].flatMap((each) =>
+    each === undefined ? [] : [writeQuantity(si, dimension, { unit: each })],
+  );
+  const [first] = others;
+  const conversion = first === undefined ? undefined : `${plain(value.written)} = ${first}`;
+  return paragraphs(`**${plain(unit.symbol)}**: ${plain(unit.sentence)}`, conversion, `(${plain(unit.source)})`);
+}

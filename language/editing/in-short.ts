@@ -1,0 +1,44 @@
+/** Effects in the fewest words that still say what moved: `top −9 g`, `x-bass and x-treble stiffness −18 %`. */
+import { inWords, percent, shownDifference } from '../checks/phrases.js';
+import { DIMENSION, sameDimension } from '../quantities/dimension.js';
+import type { Effect } from '../recipes/effects.js';
+
+/** The effects, those of like name and size told together; at most `most` phrases. */
+export function inShort(effects: readonly Effect[], most: number): readonly string[] {
+  const groups = new Map<string, { readonly names: string[]; readonly what: string; readonly amount: string }>();
+  for (const effect of effects) {
+    const { name, what } = nameOf(effect.path);
+    const amount = amountOf(effect);
+    const key = `${what} ${amount}`;
+    const group = groups.get(key);
+    if (group) group.names.push(name);
+    else groups.set(key, { names: [name], what, amount });
+  }
+  return [...groups.values()]
+    .slice(0, most)
+    .map(({ names, what, amount }) => [inWords(names), what, amount].filter((word) => word !== '').join(' '));
+}
+
+/** A mass or a frequency in its unit, everything else as a share. */
+function amountOf({ before, difference, quantity }: Effect): string {
+  const { dimension } = quantity;
+  const asShare = before !== 0 && !SAID_IN_UNITS.some((each) => sameDimension(each, dimension));
+  return asShare ? percent(difference / before) : shownDifference(difference, quantity);
+}
+
+const SAID_IN_UNITS = [DIMENSION.mass, DIMENSION.frequency];
+
+/** `top.mass` is just the top; otherwise part and quantity. */
+function nameOf(path: string): { readonly name: string; readonly what: string } {
+  const words = path.split('.');
+  if (words[0] === 'bracing' && words.length === 2) return { name: 'braces', what: '' };
+  if (words[0] === 'back-bracing' && words.length === 2) return { name: 'back braces', what: '' };
+  if (words[0]?.endsWith('bracing')) return { name: words[1] ?? '', what: spaced(words.slice(2)) };
+  if (words[0] === 'resonance') return { name: spaced(words.slice(1)), what: '' };
+  const rest = words.slice(1);
+  return { name: words[0] ?? '', what: rest.join('.') === 'mass' ? '' : spaced(rest) };
+}
+
+function spaced(words: readonly string[]): string {
+  return words.join(' ').replace(/-/g, ' ');
+}

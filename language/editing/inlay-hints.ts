@@ -1,0 +1,129 @@
+/**
+ * Inlay hints: what a line comes to, shown behind it. Solved values of holds, what a change starts from where it does not
+ * say so, what an expectation met, inches in the shop's own unit.
+ */
+import { shown, writeValue } from '../checks/phrases.js';
+import { shopUnit } from '../quantities/shop-units.js';
+import { writeQuantity } from '../quantities/write.js';
+import type { Expectation } from '../recipes/expectations.js';
+import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../recipes/facts.js';
+import type { SolvedHold } from '../recipes/hold.js';
+import type { Solved } from '../recipes/workshop.js';
+import { allStatements } from '../recipes/values.js';
+import { type Desk, isBefore, shifted } from './desk.js';
+import { propertyAt } from './subject.js';
+
+export interface InlayHint {
+  readonly position: Position;
+  readonly text: string;
+  /** A sentence for whoever points at it. */
+  readonly tooltip?: string;
+}
+
+export interface InlayOptions {
+  /** The line being typed on: hints there would push the text about. */
+  readonly except?: number;
+}
+
+export function inlayHints(desk: Desk, uri: string, range: Span, options: InlayOptions = {}): readonly InlayHint[] {
+  const hints: InlayHint[] = [];
+  for (const { definition, line } of desk.shelf.file(uri)?.definitions ?? []) {
+    const whole = shifted(definition.span, line);
+    if (isBefore(whole.end, range.start) || isBefore(range.end, whole.start)) continue;
+    for (const { position, ...hint } of hintsOf(desk, definition)) {
+      const here = { line: position.line + line, character: position.character };
+      if (here.line === options.except || isBefore(here, range.start) || isBefore(range.end, here)) continue;
+      hints.push({ position: here, ...hint });
+    }
+  }
+  return hints;
+}
+
+function hintsOf(desk: Desk, definition: Definition): readonly InlayHint[] {
+  const hints: InlayHint[] = [];
+  const name = definition.name.text;
+  const recipe =
+    definition.kind === 'recipe' && desk.shelf.find('recipe', name) === definition
+      ? desk.workshop.instrument(name)
+      : undefined;
+  if (recipe) {
+    hints.push(...recipe.solvedHolds.flatMap(holdHint), ...changeHints(recipe));
+    hints.push(...desk.workshop.expectations(name).flatMap(expectationHint));
+  }
+  for (const statement of allStatements(definition.statements)) hints.push(...conversions(desk, definition, statement));
+  return hints;
+}
+
+function holdHint({ request, outcome }: SolvedHold): readonly InlayHint[] {
+  if (outcome.kind !== 'solved') return [];
+  const was = writeValue(outcome.before);
+  const now = likeWritten(outcome.value, was);
+  return [
+    {
+      position: request.statement.span.end,
+      text: now === was ? `= ${now}, as it was` : `= ${now}, was ${was}`,
+      tooltip: `${request.by} that keeps ${request.quantity}`,
+    },
+  ];
+}
+
+/** What a change starts from, where it leaves that out; what it comes to, where it only says the step. */
+function changeHints(recipe: Solved): readonly InlayHint[] {
+  return recipe.changes.flatMap(({ statement, before, after }) => {
+    if (statement.kind !== 'change' || !before) return [];
+    const was = writeValue(before.value);
+    const position = statement.span.end;
+    const tooltip = `as ${before.from.definition.name.text} has it`;
+    if (statement.by) {
+      return after ? [{ position, text: `= ${likeWritten(after.value, was)}, was ${was}`, tooltip }] : [];
+    }
+    return leavesOldOut(statement) ? [{ position, text: `was ${was}`, tooltip }] : [];
+  });
+}
+
+/** A computed value with at least the decimals of the one it stands beside. */
+function likeWritten(value: Value, beside: string): string {
+  const usual = writeValue(value);
+  if (value.kind !== 'quantity' || value.written !== '') return usual;
+  const [own, wanted] = [decimalsIn(usual), decimalsIn(beside)];
+  const { si, dimension, unit } = value.quantity;
+  return wanted > own ? writeQuantity(si, dimension, { unit, decimals: wanted }) : usual;
+}
+
+function decimalsIn(text: string): number {
+  return /\.(\d+)/.exec(text)?.[1]?.length ?? 0;
+}
+
+function leavesOldOut(statement: ChangeStatement): boolean {
+  return statement.old === undefined && statement.new !== undefined;
+}
+
+function expectationHint({ statement, outcome, derived }: Expectation): readonly InlayHint[] {
+  const position = statement.span.end;
+  if (!derived || (outcome !== 'met' && outcome !== 'missed' && outcome !== 'unknown')) return [];
+  if (derived.known) return [{ position, text: `${shown(derived.si, derived.quantity)}, ${outcome}` }];
+  const missing = derived.missing.join(', ');
+  return [{ position, text: missing === '' ? 'not known' : `not known without ${missing}` }];
+}
+
+function conversions(desk: Desk, definition: Definition, statement: Statement): readonly InlayHint[] {
+  if (statement.kind !== 'property' && statement.kind !== 'change' && statement.kind !== 'expect') return [];
+  const path = statement.kind === 'expect' ? statement.quantity : statement.path;
+  const values = statement.kind === 'change' ? [statement.old, statement.new] : [statement.value];
+  const canonical = desk.workshop.catalogue.canonical(path.text, definition.kind);
+  const usual = propertyAt(desk, definition, canonical)?.unit;
+  return values.flatMap((value) => (value ? conversion(value, usual) : []));
+}
+
+/** A value in inches or ounces, in the shop's unit; not where the trade itself speaks in that unit, as of string gauges. */
+function conversion(value: Value, usual: string | undefined): readonly InlayHint[] {
+  if (value.kind === 'range') {
+    return [value.low, value.high].flatMap((end) => (end ? conversion(end, usual) : []));
+  }
+  if (value.kind !== 'quantity') return [];
+  const { si, dimension, unit } = value.quantity;
+  if (!unit || unit.system !== 'inch' || unit.symbol === usual) return [];
+  const own = shopUnit(dimension, si);
+  if (!own || own.symbol === unit.symbol) return [];
+  return [{ position: value.span.end, text: `= ${writeQuantity(si, dimension, { unit: own })}` }];
+}

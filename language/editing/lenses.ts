@@ -1,0 +1,86 @@
+/** The line above each recipe: changes counted, what they do in all against the parent, built or not. */
+import { effectsBetween, isDiscernible } from '../recipes/effects.js';
+import type { Definition, Span } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { type Desk, shifted } from './desk.js';
+import { familyOf } from './family.js';
+import { inShort } from './in-short.js';
+
+export interface Lens {
+  /** The head of the definition. */
+  readonly range: Span;
+  readonly text: string;
+  /** The recipe to lay beside its parent on a click; absent where there is no parent. */
+  readonly compare?: string;
+}
+
+export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
+  return (desk.shelf.file(uri)?.definitions ?? []).flatMap(({ definition, line }) => {
+    const name = definition.name.text;
+    // Of two of the same name only the first is in force; the other has a finding instead.
+    if (name === '' || desk.shelf.find(definition.kind, name) !== definition) return [];
+    const range = shifted(definition.head, line);
+    if (definition.kind === 'model') return [{ range, text: modelText(desk, definition) }];
+    if (definition.kind !== 'recipe') return [];
+    const compare = desk.workshop.parentOf(name) === undefined ? undefined : name;
+    return [{ range, text: recipeText(desk.workshop, definition), ...(compare === undefined ? {} : { compare }) }];
+  });
+}
+
+const EFFECTS_SHOWN = 3;
+
+function recipeText(workshop: Workshop, recipe: Definition): string {
+  const name = recipe.name.text;
+  const built = builtText(workshop, name);
+  if (workshop.parentOf(name) === undefined) return ['first of its line', built].join(' · ');
+  return [countText(workshop, recipe), ...effectTexts(workshop, name), built].join(' · ');
+}
+
+function countText(workshop: Workshop, recipe: Definition): string {
+  const { total, variables } = workshop.count(recipe.name.text);
+  const limit = workshop.limit(recipe).count;
+  const over = total > limit ? ` (${limit} allowed)` : '';
+  const changes = total === 0 ? 'no change counted' : total === 1 ? '1 change' : `${total} changes`;
+  const substituted = total === 0 && variables.some(({ verdict }) => verdict === 'substitution');
+  return substituted ? 'another set of the same wood' : changes + over;
+}
+
+/** What all of it does to the parent: what can be told apart, most noticeable first. */
+function effectTexts(workshop: Workshop, name: string): readonly string[] {
+  const parent = workshop.evaluation(workshop.parentOf(name) ?? '');
+  const own = workshop.evaluation(name);
+  if (!parent || !own) return [];
+  const effects = effectsBetween(parent, own);
+  const told = effects.filter(isDiscernible);
+  if (told.length === 0) return effects.length === 0 ? [] : ['nothing that could be told apart'];
+  const [first, ...others] = inShort(told, EFFECTS_SHOWN);
+  const held = heldQuantities(workshop, name, first ?? '');
+  return [held === '' ? first! : `${first} at equal ${held}`, ...others];
+}
+
+/** `stiffness` or `sag`, where a hold keeps it as the parent has it; of which part, where that is not said already. */
+function heldQuantities(workshop: Workshop, name: string, beside: string): string {
+  const holds = workshop.instrument(name)?.solvedHolds ?? [];
+  const kept = holds
+    .filter(({ request, outcome }) => outcome.kind === 'solved' && request.statement.at === undefined)
+    .map(({ request }) => {
+      const [part = '', what = ''] = request.quantity.split('.');
+      return beside.startsWith(`${part} `) ? what : `${part} ${what}`.trim();
+    });
+  return [...new Set(kept)].join(' and ').replace(/-/g, ' ');
+}
+
+function builtText(workshop: Workshop, name: string): string {
+  const builds = workshop.buildsOf(name).map((build) => build.name.text);
+  if (builds.length === 0) return 'not built';
+  return builds.length > 3 ? `built ${builds.length} times` : `built as ${builds.join(', ')}`;
+}
+
+function modelText(desk: Desk, model: Definition): string {
+  const { recipes, builds } = familyOf(desk, model);
+  return `${number(recipes, 'recipe')} · ${number(builds, 'build')}`;
+}
+
+function number(count: number, word: string): string {
+  return `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;
+}
