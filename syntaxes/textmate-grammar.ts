@@ -54,7 +54,7 @@ export function textMateGrammar(): TextMateGrammar {
       },
       property: {
         match: `(${PATH})\\s*(:)`,
-        captures: captures('support.type.property-name', 'punctuation.separator.key-value'),
+        captures: captures('variable.other.property', 'punctuation.separator.key-value'),
       },
       part: { match: `(${PATH})(?=\\s*\\{)`, captures: captures('entity.name.tag') },
       value: {
@@ -66,7 +66,7 @@ export function textMateGrammar(): TextMateGrammar {
           { name: 'keyword.operator.times.bookmatch', match: `(?<=[\\s\\d])[x\\u00D7](?=[\\s\\d])` },
           { name: 'keyword.operator.word.bookmatch', match: word([...WORDS.joining, ...WORDS.limits]) },
           { name: 'constant.language.bookmatch', match: word(WORDS.constants) },
-          { name: 'variable.other.bookmatch', match: PATH },
+          { name: 'variable.other.constant.bookmatch', match: PATH },
         ],
       },
     },

@@ -1,12 +1,13 @@
-import { type Disposable, commands, l10n, window } from 'vscode';
+import { type Disposable, l10n, window } from 'vscode';
 import { COMMANDS } from '../../language/server/protocol.js';
 import type { Instruments } from '../instruments.js';
+import { makerCommand } from './maker-command.js';
 import { openComparison } from '../open-comparison.js';
 import { pickInstrument } from '../pick-instrument.js';
 
 /** "Compare Two Recipes": asks for what is not given, the recipe at the cursor offered first. */
 export function registerCompareRecipes(instruments: Instruments): Disposable {
-  return commands.registerCommand(COMMANDS.compareRecipes, async (a?: unknown, b?: unknown) => {
+  return makerCommand(COMMANDS.compareRecipes, async (a?: unknown, b?: unknown) => {
     const [one, other] = typeof a === 'string' && typeof b === 'string' ? [a, b] : await ask(instruments);
     if (one !== undefined && other !== undefined) await openComparison(one, other);
   });

@@ -1,12 +1,13 @@
-import { type Disposable, commands, l10n, window } from 'vscode';
+import { type Disposable, l10n, window } from 'vscode';
 import { COMMANDS } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../instruments.js';
+import { makerCommand } from './maker-command.js';
 import { openComparison } from '../open-comparison.js';
 
 /** "Compare with Parent", for the recipe named or the one at the cursor. */
 export function registerCompareWithParent(instruments: Instruments): Disposable {
-  return commands.registerCommand(COMMANDS.compareWithParent, async (name?: unknown) => {
+  return makerCommand(COMMANDS.compareWithParent, async (name?: unknown) => {
     const entry = await chosenInstrument(instruments, name);
     if (!entry) return;
     if (entry.parent !== undefined && (await instruments.named(entry.parent))) {

@@ -140,7 +140,7 @@ const SHORT: Record<string, string> = {
   'entity.other.inherited-class': 'parent',
   'comment.line.double-slash': 'comment',
   'keyword.control': 'statement',
-  'support.type.property-name': 'property',
+  'variable.other.property': 'property',
   'punctuation.separator.key-value': 'colon',
   'entity.name.tag': 'part',
   'constant.numeric': 'number',
@@ -150,7 +150,7 @@ const SHORT: Record<string, string> = {
   'keyword.operator': 'sign',
   'keyword.operator.times': 'times',
   'constant.language': 'constant',
-  'variable.other': 'value',
+  'variable.other.constant': 'value',
   'string.quoted.double': 'text',
 };
 

@@ -1,0 +1,78 @@
+// `npm test`: every check there is, one after the other, and how many passed.
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { findChromium, HOW_TO_GET_CHROMIUM } from './workbench/host/chromium.js';
+
+interface Count {
+  passed: number;
+  failed: number;
+}
+
+const RESULTS = '.cache/results';
+const total: Count = { passed: 0, failed: 0 };
+const failedSteps: string[] = [];
+
+rmSync(RESULTS, { recursive: true, force: true });
+mkdirSync(RESULTS, { recursive: true });
+
+step('grammar', 'npm', ['run', '--silent', 'generate']);
+step('types', 'tsc', ['-p', '.']);
+step('lint', 'eslint', ['.']);
+step('import directions', 'depcruise', ['--output-type', 'err', 'language', 'extension', 'syntaxes']);
+tests('tests', []);
+workbench();
+
+for (const name of failedSteps) console.log(`failed: ${name}`);
+console.log(`${total.passed} passed, ${total.failed} failed`);
+process.exit(total.failed > 0 ? 1 : 0);
+
+function workbench(): void {
+  if (findChromium() === undefined) {
+    console.log(`\n== workbench: left out, since there is no Chromium on this machine. ${HOW_TO_GET_CHROMIUM}`);
+    // Where everything must have run, leaving something out is a failure.
+    if (process.env['CI']) fail('workbench: no Chromium');
+    return;
+  }
+  if (step('package', 'npm', ['run', '--silent', 'package'])) {
+    tests('workbench', ['--config', 'tests/workbench/vitest.config.ts']);
+  }
+}
+
+/** A check that passes or fails as a whole; only a failure is counted. */
+function step(name: string, command: string, args: readonly string[]): boolean {
+  const fine = run(name, command, args);
+  if (!fine) fail(name);
+  return fine;
+}
+
+function tests(name: string, args: readonly string[]): void {
+  const file = join(RESULTS, `${name}.json`);
+  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
+  const fine = run(name, 'vitest', ['run', ...args, ...reporters]);
+  const count = existsSync(file) ? countIn(file) : { passed: 0, failed: 0 };
+  total.passed += count.passed;
+  total.failed += count.failed;
+  if (count.failed > 0) failedSteps.push(`${name} (${count.failed})`);
+  // A file that cannot be loaded, or a crash, fails without any test of it failing.
+  else if (!fine || count.passed === 0) fail(name);
+}
+
+function countIn(file: string): Count {
+  const report = JSON.parse(readFileSync(file, 'utf8')) as { numPassedTests: number; numFailedTests: number };
+  return { passed: report.numPassedTests, failed: report.numFailedTests };
+}
+
+function fail(name: string): void {
+  total.failed += 1;
+  failedSteps.push(name);
+}
+
+function run(name: string, command: string, args: readonly string[]): boolean {
+  console.log(`\n== ${name}`);
+  const started = Date.now();
+  const { status, error } = spawnSync(command, args, { stdio: 'inherit' });
+  if (error) console.error(`${command} could not be started: ${error.message}`);
+  console.log(`== ${name}: ${status === 0 ? 'fine' : 'failed'}, ${((Date.now() - started) / 1000).toFixed(1)} s`);
+  return status === 0;
+}
