@@ -6,6 +6,7 @@ import type { TopMesh } from './mesh.js';
 import type { Brace, Point, TopModel } from './model.js';
 import { counterClockwise, crossing, signedArea } from './polygon.js';
 import { RIB_SIZE, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
+import { softenRim } from './rimTwist.js';
 import { thicknessAt } from './thicknessMap.js';
 
 export interface DiscreteTop {
@@ -35,11 +36,14 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const known = new Map<string, number>();
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
+  const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
+  const onRim = new Set(softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)));
   for (let q = 0; q < quads; q++) {
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
-    const key = `${bits} ${h}`;
+    // A quadrilateral on the rim has a row of its own, to be softened.
+    const key = onRim.has(q) ? `rim ${q}` : `${bits} ${h}`;
     let index = known.get(key);
     if (index === undefined) {
       laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
@@ -49,12 +53,14 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     }
     laminateOf[q] = index;
   }
+  const laminates = Float64Array.from(rows);
+  for (const sides of softened) softenRim(mesh, x, y, sides, laminateOf, laminates);
   return {
     mesh,
     x,
     y,
     thickness,
-    laminates: Float64Array.from(rows),
+    laminates,
     laminateOf,
     ribs: ribRows(model, mesh, x, y, thickness),
     rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,

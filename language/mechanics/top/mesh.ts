@@ -21,6 +21,9 @@ export interface TopMesh {
   readonly ribBrace: Int32Array;
   /** Two nodes per side of the outline; holes are not in it. */
   readonly rim: Int32Array;
+  /** Sides of the outline and then of the holes that have plate on one side only: quadrilateral and side number (0: first to second corner). */
+  readonly rimSides: Int32Array;
+  readonly holeSides: Int32Array;
   /** Per node, the patch that moves it when drawn in further, or −1; and the movement per metre. */
   readonly movedBy: Int32Array;
   readonly moveX: Float64Array;
@@ -228,6 +231,8 @@ function finish(
       ribs: Int32Array.from(ribs),
       ribBrace: Int32Array.from(ribBrace),
       rim: Int32Array.from(rim),
+      rimSides: sidesOn(division.quads, curveSides, (curve) => curve === 0),
+      holeSides: sidesOn(division.quads, curveSides, (curve) => curve > 0),
       movedBy,
       moveX,
       moveY,
@@ -235,6 +240,25 @@ function finish(
       worstCorner,
     },
   };
+}
+
+/** Quadrilateral and side number of the sides on chosen curves. */
+function sidesOn(
+  quads: Int32Array,
+  curveSides: readonly { readonly a: number; readonly b: number; readonly curve: number }[],
+  chosen: (curve: number) => boolean,
+): Int32Array {
+  const after = new Map<number, number[]>();
+  for (const { a, b, curve } of curveSides) {
+    if (!chosen(curve)) continue;
+    for (const [p, q] of [[a, b], [b, a]] as const) after.set(p, [...(after.get(p) ?? []), q]);
+  }
+  const found: number[] = [];
+  for (let i = 0; i < quads.length; i++) {
+    const next = quads[(i & ~3) + ((i + 1) & 3)]!;
+    if (after.get(quads[i]!)?.includes(next)) found.push(i >> 2, i & 3);
+  }
+  return Int32Array.from(found);
 }
 
 /** Moves nodes on curves outward by the mean gap between the straight side and the curve, so that the polygon keeps the curve's area. */
