@@ -35,6 +35,7 @@ export interface Reading {
 export const CONDITIONS = [
   'date',
   'stage',
+  'strings',
   'strings-damped',
   'days-strung',
   'humidity',

@@ -13,6 +13,7 @@
  */
 import { MechanicsError } from '../mechanics/error.js';
 import type { Dimension } from '../quantities/dimension.js';
+import { type Analyst, NO_ANALYST, type PlateAnalysis, type PlateTask } from './analyst.js';
 import type { Value } from './facts.js';
 import { type NumberReply, type Question, type Respondent, type Trace, Traces } from './traces.js';
 
@@ -43,6 +44,13 @@ export interface DerivedQuantity {
   /** A maker hears or feels it: used to count, and to say what is too small to tell. */
   readonly voicing?: boolean;
   readonly compute: (ask: Ask) => number;
+  /**
+   * Slopes that the computation knows better than a difference would: d(quantity)/d(input) by the path asked for.
+   * What is not in the map does not move the quantity.
+   */
+  readonly slopes?: (ask: Ask) => ReadonlyMap<string, number>;
+  /** Needs the solver: comes after everything else, and never holds it up. */
+  readonly slow?: boolean;
 }
 
 /** What a derived quantity may ask. Everything is SI. */
@@ -64,6 +72,8 @@ export interface Ask {
   missing(path: string): never;
   /** Records an assumption made. */
   assume(text: string): void;
+  /** Modes and statics of a plate; what asks is pending until the solver has delivered. */
+  analyse(task: PlateTask): PlateAnalysis;
 }
 
 export interface Known {
@@ -86,6 +96,8 @@ export interface Unknown {
   readonly missing: readonly string[];
   /** Why it cannot be computed although nothing is missing. */
   readonly trouble?: string;
+  /** The solver is still at it; ask again when it has delivered. */
+  readonly pending?: true;
 }
 
 export type Derived = Known | Unknown;
@@ -139,6 +151,8 @@ export class Evaluation implements Respondent {
     readonly ground: Ground,
     /** Shared between evaluations that stand on much the same ground. */
     private readonly traces: Traces = new Traces(),
+    /** @internal */
+    readonly analyst: Analyst = NO_ANALYST,
   ) {}
 
   /** The derived quantity at `path`; undefined when there is no such quantity. */
@@ -155,7 +169,7 @@ export class Evaluation implements Respondent {
     this.running.push(path);
     try {
       const answer = this.run(path, found.quantity, found.member);
-      this.answers.set(path, answer);
+      if (!isPending(answer)) this.answers.set(path, answer);
       return answer;
     } finally {
       this.running.pop();
@@ -225,6 +239,7 @@ export class Evaluation implements Respondent {
     }
     const asked = new Asking(this, member, undefined);
     const answer = this.compute(quantity, asked);
+    if (isPending(answer)) return answer;
     const trace: Trace = { questions: asked.questions, answer, partials: new Map() };
     this.traces.add(path, trace);
     this.found.set(path, trace);
@@ -236,10 +251,12 @@ export class Evaluation implements Respondent {
     try {
       si = quantity.compute(asked);
     } catch (error) {
+      if (asked.pending) return { known: false, quantity, missing: [], pending: true };
       if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
       if (error instanceof MechanicsError) return { known: false, quantity, missing: [], trouble: error.message };
       throw error;
     }
+    if (asked.pending) return { known: false, quantity, missing: [], pending: true };
     if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
     if (!Number.isFinite(si)) return { known: false, quantity, missing: [], trouble: 'these values give no number' };
     return {
@@ -256,8 +273,9 @@ export class Evaluation implements Respondent {
   replyTo(path: string): NumberReply {
     const known = this.replies.get(path);
     if (known) return known;
-    const reply = shortReply(this.answer(path));
-    this.replies.set(path, reply);
+    const answer = this.answer(path);
+    const reply = shortReply(answer);
+    if (answer !== PENDING) this.replies.set(path, reply);
     return reply;
   }
 
@@ -286,6 +304,7 @@ export class Evaluation implements Respondent {
     const derived = this.derived(path);
     if (!derived) return [path];
     if (derived.known) return derived;
+    if (derived.pending) return PENDING;
     return derived.missing.length > 0 ? derived.missing : [path];
   }
 
@@ -323,9 +342,18 @@ export class Evaluation implements Respondent {
     const partials = this.found.get(path)?.partials;
     const known = partials?.get(input.path);
     if (known !== undefined) return known;
-    const slope = this.partial(found.quantity, found.member, input);
+    const slope = this.slopeOf(found.quantity, found.member, input);
     partials?.set(input.path, slope);
     return slope;
+  }
+
+  private slopeOf(quantity: DerivedQuantity, member: string, input: { path: string; si: number }): number {
+    if (!quantity.slopes) return this.partial(quantity, member, input);
+    try {
+      return quantity.slopes(new Asking(this, member, undefined)).get(input.path) ?? 0;
+    } catch {
+      return 0; // the analysis has been dropped since; it will be asked for again with the quantity itself
+    }
   }
 
   /** Central difference with respect to one direct input, everything else it asked for kept as it was. */
@@ -357,11 +385,20 @@ function shortReply(reply: Reply): NumberReply {
   return { si: reply.si, grounds: reply.assumptions.length === 0 ? basis : `${basis} ${reply.assumptions.join('|')}` };
 }
 
+/** The reply of a quantity whose solver has not delivered: it is the same as no other reply, and is not remembered. */
+const PENDING: readonly string[] = ['(pending)'];
+
+function isPending(derived: Derived): boolean {
+  return !derived.known && derived.pending === true;
+}
+
 class Absent extends Error {}
+class Waiting extends Error {}
 
 class Asking implements Ask {
   readonly questions: Question[] = [];
   readonly absent: string[] = [];
+  pending = false;
   readonly assumptions: string[] = [];
   readonly basis = new Set<Basis>();
   readonly read = new Map<string, number>();
@@ -415,6 +452,15 @@ class Asking implements Ask {
     throw new Absent(path);
   }
 
+  analyse(task: PlateTask): PlateAnalysis {
+    // With something missing the task is made of placeholders: not worth a solver's time.
+    if (this.pending || this.absent.length > 0) throw new Waiting();
+    const analysis = this.evaluation.analyst.analysis(task);
+    if (analysis) return analysis;
+    this.pending = true;
+    throw new Waiting();
+  }
+
   assume(text: string): void {
     this.assumptions.push(text);
     this.basis.add('assumed');
@@ -425,6 +471,10 @@ class Asking implements Ask {
     const answer = this.evaluation.answer(path);
     // Questions asked while an input is moved for a slope are not kept.
     if (!this.moved) this.questions.push({ kind: 'number', path, reply: this.evaluation.replyTo(path) });
+    if (answer === PENDING) {
+      this.pending = true;
+      return undefined;
+    }
     if (isAbsent(answer)) {
       this.absent.push(...answer);
       return undefined;

@@ -83,7 +83,7 @@ function sideBySide(parts: readonly WrittenPart[], at: number): Problem {
   const [left, right] = at + 1 < parts.length ? [parts[at], parts[at + 1]] : [parts[at - 1], parts[at]];
   const span = { start: (left ?? right)!.number.span.start, end: (right ?? left)!.number.span.end };
   const [low, high] = [left?.number.text ?? '', right?.number.text ?? ''];
-  if (left?.unit === undefined && /^[-\u2212]/.test(high)) {
+  if (left?.unit === undefined && /^[-\u2212\u2013]/.test(high)) {
     const range = `${low}..${high.slice(1)}`;
     return problem('bad-number', `Two numbers side by side: a range is written ${range}.`, span, [range]);
   }

@@ -1,0 +1,62 @@
+/**
+ * The analyst works out what takes tens of milliseconds: modes and statics of a braced plate. It may have an answer at
+ * once (a terminal waits for it) or later (an editor never does); the questions stay the same.
+ */
+import type { TopModel, TopProblem } from '../mechanics/top/index.js';
+
+/** A plate to be solved, with the numbers of the recipe that it was made from. */
+export interface PlateTask {
+  readonly model: TopModel;
+  /** What the slopes are wanted for: the recipe's path, and the same number's place in the model. */
+  readonly parameters: readonly PlateParameter[];
+}
+
+export interface PlateParameter {
+  /** As the recipe says it: `top.thickness`. */
+  readonly path: string;
+  /** As the model says it: `plate.thickness`, `braces.0.height`. */
+  readonly target: string;
+}
+
+export type PlateAnalysis = PlateModes | { readonly ok: false; readonly problems: readonly TopProblem[] };
+
+export interface PlateModes {
+  readonly ok: true;
+  readonly modes: readonly ModeFigures[];
+  /** Index of the mode that moves most air with the bridge: the main top. */
+  readonly main: number;
+  /** rad and m under the strings; absent without a load. */
+  readonly statics?: { readonly rotation: number; readonly dip: number; readonly belly: number };
+  /** d(figure)/d(parameter), SI per SI, by figure and path of the recipe. */
+  readonly slopes: Readonly<Record<SlopedFigure, Readonly<Record<string, number>>>>;
+  /** For drawing: nodes, quadrilaterals, and the shape of each mode. */
+  readonly drawing: PlateDrawing;
+}
+
+/** Figures of the main mode and of the static case whose slopes are known. */
+export type SlopedFigure = 'frequency' | 'effectiveMass' | 'effectiveArea' | 'rotation';
+
+export interface ModeFigures {
+  /** Hz */
+  readonly frequency: number;
+  /** kg, m²: as seen at the bridge, or, on a plate without one, at its point of largest movement. */
+  readonly effectiveMass: number;
+  readonly effectiveArea: number;
+  /** s/kg */
+  readonly mobility: number;
+}
+
+export interface PlateDrawing {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly quads: Int32Array;
+  readonly shapes: readonly Float32Array[];
+}
+
+export interface Analyst {
+  /** The answer, if it is there; otherwise the work is begun and the answer comes later. */
+  analysis(task: PlateTask): PlateAnalysis | undefined;
+}
+
+/** For evaluations that are never asked about modes. */
+export const NO_ANALYST: Analyst = { analysis: () => undefined };
