@@ -7,7 +7,7 @@ import type { Query } from '../recipes/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Place, Severity } from './finding.js';
 import { run } from './rule.js';
-import { PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
+import { CODES, PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
 
 export class Checks {
   private readonly ofDefinition: Query<Definition, readonly Finding[]>;
@@ -46,7 +46,10 @@ function accepted(definition: Definition, findings: readonly Finding[]): readonl
   const isAccepted = (finding: Finding) =>
     finding.severity !== 'error' &&
     acceptances.some((accept) => accept.code.text === finding.code && accept.reason !== undefined);
-  const idle = acceptances.filter((accept) => !findings.some((finding) => acceptsIt(accept, finding)));
+  // A code that does not exist has a finding of its own.
+  const idle = acceptances.filter(
+    (accept) => CODES.includes(accept.code.text) && !findings.some((finding) => acceptsIt(accept, finding)),
+  );
   return [
     ...findings.filter((finding) => !isAccepted(finding)),
     ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept)),

@@ -278,7 +278,7 @@ function doing(variable: Variable, most = 2): string {
 
 /** The step at which the largest effect would begin to show, if it grows in proportion. */
 function smallestStep(step: number, times: number, like: Quantity): string {
-  const size = writeQuantity(Math.abs(step) * times, like.dimension, { unit: like.unit, difference: true });
+  const size = writeQuantity(Math.abs(step) * times, like.dimension, { unit: like.unit, difference: true, digits: 2 });
   return ` It would begin to show at a step of about ${size.replace(/^\+/, '')}.`;
 }
 

@@ -7,6 +7,7 @@ import type { Expectation } from '../recipes/expectations.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce } from './in-force.js';
 import { replace } from './mending.js';
+import { whatIsMissing } from './missing.js';
 import { inWords, shown, someOf, writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
 
@@ -49,7 +50,8 @@ export const EXPECTATION_UNKNOWN: Rule = {
   check(definition, workshop, report) {
     for (const { statement, path, derived } of of(definition, workshop, 'unknown')) {
       if (!derived || derived.known) continue;
-      const why = derived.missing.length > 0 ? `${someOf(derived.missing)} ${derived.missing.length > 1 ? 'are' : 'is'} missing` : (derived.trouble ?? 'unknown');
+      const missing = whatIsMissing(derived.missing, workshop.evaluation(definition.name.text)!, workshop);
+      const why = missing.length > 0 ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing` : (derived.trouble ?? 'it is not known');
       report(statement.span, `${path} cannot be computed: ${why}.`);
     }
   },

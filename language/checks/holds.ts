@@ -6,11 +6,11 @@ import type { HoldOutcome, SolvedHold } from '../recipes/hold.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { recipeOf } from './in-force.js';
 import { insertAt } from './mending.js';
+import { whatIsMissing } from './missing.js';
 import { percent, shown, someOf } from './phrases.js';
 import type { Rule } from './rule.js';
 
 const WOODS = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
-wood soft-3 is western-redcedar { density: 340 kg/m³  modulus.along: 2.4 GPa  modulus.across: 0.5 GPa  modulus.twist: 0.4 GPa }
 wood stiff-7 is sitka-spruce { density: 430 kg/m³  modulus.along: 12.2 GPa  modulus.across: 0.9 GPa  modulus.twist: 0.7 GPa }
 model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }
@@ -28,9 +28,9 @@ export const HOLD_OUT_OF_REACH: Rule = {
   reason:
     'Within what can sensibly be built, no size brings the quantity back to where the parent has it. The recipe would call for something that cannot be made.',
   bad: `${WOODS}recipe tarn-2 from tarn-1 {
-  because "A soft set."
-  change top.wood: spruce-12 -> soft-3
-  hold top.stiffness.along by top.thickness
+  because "Much stiffer."
+  change top.wood: spruce-12 -> stiff-7
+  hold top.stiffness.along at 80 N·m by top.thickness
 }`,
   good: GOOD,
   of: ['recipe'],
@@ -63,7 +63,13 @@ export const HOLD_LOOP: Rule = {
   of: ['recipe'],
   check(definition, workshop, report) {
     for (const { request, outcome } of holdsOf(definition, workshop, 'loop')) {
-      report(request.statement.span, `These holds need each other: ${outcome.paths.join('; ')}. Keep one of them, or hold by something the other does not move.`);
+      const alike = outcome.paths.every((path) => path.endsWith(` by ${request.by}`));
+      report(
+        request.statement.span,
+        alike
+          ? `${request.by} cannot serve two holds: ${outcome.paths.join('; ')}. Keep one of them.`
+          : `These holds need each other: ${outcome.paths.join('; ')}. Keep one of them, or hold by something the other does not move.`,
+      );
     }
   },
 };
@@ -100,7 +106,8 @@ recipe tarn-2 from tarn-1 { because "Same stiffness."  hold top.stiffness.along 
   of: ['recipe'],
   check(definition, workshop, report) {
     for (const { request, outcome } of holdsOf(definition, workshop, 'unknown')) {
-      const why = outcome.missing.length > 0 ? `missing: ${someOf(outcome.missing)}` : (outcome.trouble ?? 'it is not known');
+      const missing = whatIsMissing(outcome.missing, workshop.evaluation(definition.name.text)!, workshop);
+      const why = missing.length > 0 ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing` : (outcome.trouble ?? 'it is not known');
       report(request.statement.span, `Cannot hold ${request.quantity}: ${why}.`);
     }
   },

@@ -45,9 +45,8 @@ export const MISPLACED: Rule = {
   check(definition, workshop, report) {
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value' || written.property || written.derived) continue;
-      const elsewhere = workshop.catalogue.property(written.canonical);
-      if (!elsewhere) continue;
-      const where = inWords(elsewhere.where.map(aKind), 'or');
+      if (!workshop.catalogue.property(written.canonical)) continue;
+      const where = inWords(EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map(aKind), 'or');
       report(written.path.span, `${written.canonical} is not read in ${aKind(definition.kind)}; it belongs in ${where}.`);
     }
   },

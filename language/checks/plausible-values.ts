@@ -28,7 +28,7 @@ export const IMPLAUSIBLE: Rule = {
       const readings = isNumber(dimension) ? [] : otherReadings(value, amount, range);
       const what = part === undefined ? written.canonical : `${written.canonical}, ${part}`;
       const hint = readings.length > 0 ? ` Did you mean ${inWords(readings.map(({ text }) => text), 'or')}?` : ' Is it meant?';
-      report(value.span, `${value.written} is ${isAbove(value, range) ? 'above' : 'below'} the usual for ${what}: ${usual(range, value)} (${range.source}).${hint}`, {
+      report(value.span, `${value.written} is ${isAbove(value, range) ? 'above' : 'below'} the usual for ${what}: ${usual(range, value)} (${sourceOf(range)}).${hint}`, {
         severity: readings.length > 0 || isFarOut(value.quantity.si, range) ? 'warning' : 'information',
         fixes: readings.map(({ text, replacement }) => ({
           title: `Write ${text}`,
@@ -98,5 +98,13 @@ function usual({ low, high }: PlausibleRange, value: QuantityValue): string {
   const { dimension, unit } = value.quantity;
   // Told in the unit the value was written in, unless that makes an odd number of it.
   const write = (si: number) => writeQuantity(si, dimension, { unit: unit?.symbol === 'mil' ? undefined : unit });
-  return `${write(low)} to ${write(high)}`;
+  const [from, to] = [write(low), write(high)];
+  const [, number, symbol] = /^(\S+) (\D.*)$/.exec(from) ?? [];
+  return symbol !== undefined && to.endsWith(` ${symbol}`) ? `${number} to ${to}` : `${from} to ${to}`;
+}
+
+/** The first of the sources, when there are many: the manual lists them all. */
+function sourceOf({ source }: PlausibleRange): string {
+  const all = [...new Set(source.split('; '))];
+  return all.length <= 2 ? all.join('; ') : `${all[0]} and others`;
 }

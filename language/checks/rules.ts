@@ -1,17 +1,23 @@
 /** Every rule, in the order in which findings are best read. To add one, write it in its family's file and list it here. */
 import { ACCEPTANCE_WITHOUT_REASON, acceptanceOfUnknownCode, STALE_ACCEPTANCE } from './acceptance.js';
+import * as asBuilt from './as-built.js';
+import * as cautions from './cautions.js';
 import * as changes from './changes.js';
 import * as counting from './counting.js';
 import * as expectations from './expectations.js';
 import * as holds from './holds.js';
 import * as kinds from './kinds-of-value.js';
+import * as layout from './layout.js';
 import * as names from './names.js';
 import * as parents from './parents.js';
 import * as paths from './paths.js';
 import * as plausible from './plausible-values.js';
+import * as readings from './readings.js';
 import type { Rule } from './rule.js';
 import { PROBLEM_RULES } from './text-rules.js';
 import * as units from './units.js';
+import * as unknowns from './unknowns.js';
+import * as woods from './wood-sense.js';
 
 export { STALE_ACCEPTANCE } from './acceptance.js';
 export { PROBLEM_RULES } from './text-rules.js';
@@ -43,6 +49,11 @@ export const RULES: readonly Rule[] = [
   kinds.AMBIGUOUS_DATE,
   plausible.NEGATIVE_SIZE,
   plausible.IMPLAUSIBLE,
+  woods.IMPOSSIBLE_WOOD,
+  woods.HUMIDITY_AND_MOISTURE,
+  woods.DEFLECTION_WITHOUT_RIG,
+  layout.OFF_THE_PLATE,
+  layout.SIZES_DISAGREE,
   changes.STALE_CHANGE,
   changes.SILENT_OVERRIDE,
   changes.CHANGE_OF_NOTHING,
@@ -70,6 +81,19 @@ export const RULES: readonly Rule[] = [
   expectations.EXPECTATION_MISSED,
   expectations.EXPECTATION_UNKNOWN,
   expectations.EXPECTATION_NOT_A_QUANTITY,
+  unknowns.NOT_COMPUTABLE,
+  unknowns.MISSING_INPUT,
+  unknowns.HANDBOOK_FIGURE,
+  asBuilt.AS_BUILT_DIFFERS,
+  asBuilt.MEASURED_DIFFERS,
+  readings.NOT_DISTINGUISHABLE,
+  readings.READINGS_NOT_COMPARABLE,
+  readings.UNDECLARED_CHANGE,
+  cautions.SENSITISED,
+  cautions.DUST_CAUTION,
+  cautions.TRADE_CAUTION,
+  cautions.MATERIAL_CAUTION,
+  cautions.DESIGN_AID,
   ACCEPTANCE_WITHOUT_REASON,
   acceptanceOfUnknownCode(() => CODES),
 ];

@@ -1,0 +1,170 @@
+/** What a build's readings may say against the builds it descends from, and what differs that nobody declared. */
+import { writeQuantity } from '../quantities/write.js';
+import type { BuildRecord, Reading } from '../recipes/builds.js';
+import { type Compared, daysStrung, type Disagreement, type Evidence, type NotComparable } from '../recipes/evidence.js';
+import type { Definition } from '../recipes/facts.js';
+import type { Held } from '../recipes/instrument.js';
+import { sameValue } from '../recipes/values.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { recordOf } from './as-built.js';
+import { isInForce } from './in-force.js';
+import { placeOf } from './mending.js';
+import { inWords, someOf, writeValue } from './phrases.js';
+import type { Rule } from './rule.js';
+
+const LINE = `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top.thickness: 2.85 mm }
+recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.65 mm }
+`;
+
+export const NOT_DISTINGUISHABLE: Rule = {
+  code: 'not-distinguishable',
+  severity: 'information',
+  title: 'A difference that builds alike would show too',
+  reason:
+    'Two guitars built to one recipe do not sound at the same hertz. A difference smaller than that scatter is no effect of the change, however much one would like it to be. Until there are replicates, a stated share stands in for the scatter.',
+  bad: `${LINE}build no-31 of tarn-1 { reading day-1 { resonance.top: 183 Hz } }
+build no-32 of tarn-1 { reading day-1 { resonance.top: 181 Hz } }
+build no-33 of tarn-1 { reading day-1 { resonance.top: 181 Hz } }
+build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
+  good: `${LINE}build no-31 of tarn-1 { reading day-1 { resonance.top: 183 Hz } }
+build no-32 of tarn-1 { reading day-1 { resonance.top: 181 Hz } }
+build no-33 of tarn-1 { reading day-1 { resonance.top: 181 Hz } }
+build no-34 of tarn-2 { reading day-1 { resonance.top: 168 Hz } }`,
+  of: ['build'],
+  check(definition, workshop, report) {
+    for (const { response, read, outcome } of evidenceFor(definition, workshop)) {
+      if (outcome.kind !== 'compared' || outcome.distinguishable) continue;
+      report(read.from.span, `Not distinguishable: ${response} differs from ${from(outcome, read)} by ${write(outcome.difference, read, true)}, and ±${write(outcome.band, read)} is ${scatterWords(outcome)}.`);
+    }
+  },
+};
+
+export const READINGS_NOT_COMPARABLE: Rule = {
+  code: 'readings-not-comparable',
+  severity: 'information',
+  title: 'A reading with nothing like it to compare',
+  reason:
+    'A guitar loses some hertz in its first month, and more with its strings off or in dry air. Readings taken under different conditions differ for that reason alone, so they are not compared.',
+  bad: `${LINE}build no-31 of tarn-1 { reading day-30 { resonance.top: 178 Hz } }
+build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
+  good: `${LINE}build no-31 of tarn-1 { reading day-1 { resonance.top: 183 Hz } }
+build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
+  of: ['build'],
+  check(definition, workshop, report) {
+    const evidence = evidenceFor(definition, workshop);
+    const compared = new Set(evidence.filter(({ outcome }) => outcome.kind === 'compared').map(({ response }) => response));
+    const said = new Set<string>();
+    for (const { response, read, reading, outcome } of evidence) {
+      if (outcome.kind !== 'not-comparable' || compared.has(response) || said.has(response)) continue;
+      said.add(response);
+      report(read.from.span, `${response} is not compared with ${outcome.against}: ${reasons(outcome, reading)}. Read it under the same conditions.`);
+    }
+  },
+};
+
+export const UNDECLARED_CHANGE: Rule = {
+  code: 'undeclared-change',
+  severity: 'information',
+  title: 'Something else differs between two builds',
+  reason:
+    'A new billet for the braces, another glue, another hygrometer: nobody meant to change them, and any of them may have made the difference. Whatever is recorded and differs is listed, so that it is not forgotten.',
+  bad: `${LINE}build no-31 of tarn-1 { billet.braces: "B-4"  resonance.top: 183 Hz }
+build no-34 of tarn-2 { billet.braces: "B-5"  resonance.top: 175 Hz }`,
+  good: `${LINE}build no-31 of tarn-1 { billet.braces: "B-4"  resonance.top: 183 Hz }
+build no-34 of tarn-2 { billet.braces: "B-4"  resonance.top: 175 Hz }`,
+  of: ['build'],
+  check(definition, workshop, report) {
+    const build = recordOf(definition, workshop);
+    const before = build && referenceOf(build, workshop);
+    if (!build || !before || before.length === 0) return;
+    for (const [path, here] of recordsOf(build, workshop)) {
+      const theirs = before.flatMap((other) => {
+        const there = recordsOf(other, workshop).get(path);
+        return there ? [{ name: other.definition.name.text, there }] : [];
+      });
+      if (theirs.length === 0 || theirs.some(({ there }) => sameValue(there.value, here.value))) continue;
+      const { name, there } = theirs[theirs.length - 1]!;
+      report(here.from.span, `${path} is ${writeValue(here.value)} here and ${writeValue(there.value)} in ${name}: a change nobody declared.`, {
+        related: [{ place: placeOf(there.from), message: `${writeValue(there.value)} in ${name}` }],
+      });
+    }
+  },
+};
+
+function evidenceFor(definition: Definition, workshop: Workshop): readonly Evidence[] {
+  return isInForce(definition, workshop) ? workshop.evidence(definition.name.text) : [];
+}
+
+/** The builds this one is held against: of the last built ancestor, or else the other builds of its own recipe. */
+function referenceOf(build: BuildRecord, workshop: Workshop): readonly BuildRecord[] {
+  const recipe = build.recipe?.name;
+  if (recipe === undefined) return [];
+  const ancestor = workshop.lastBuiltAncestor(recipe);
+  const all = ancestor === undefined ? workshop.replicates(recipe) : workshop.replicates(ancestor);
+  const self = all.indexOf(build);
+  // Of replicates only those before it, so that a new billet is listed where it came in, and once.
+  return (self < 0 ? all : all.slice(0, self)).filter((other) => other !== build);
+}
+
+/** What is recorded of stock and tools, and the hygrometer of the readings. */
+function recordsOf(build: BuildRecord, workshop: Workshop): ReadonlyMap<string, Held> {
+  const records = new Map<string, Held>();
+  for (const [path, held] of workshop.stated(build.definition)) {
+    if (path.startsWith('billet.') || path.startsWith('glue.') || path === 'hygrometer') records.set(path, held);
+  }
+  for (const { conditions } of build.readings) {
+    const hygrometer = conditions.get('hygrometer');
+    if (hygrometer && !records.has('hygrometer')) records.set('hygrometer', hygrometer);
+  }
+  return records;
+}
+
+function from({ against, mean }: Compared, read: Held): string {
+  const names = someOf(against, 3);
+  return against.length === 1 ? `${names} (${write(mean, read)})` : `the mean of ${names} (${write(mean, read)})`;
+}
+
+function scatterWords({ scatter, against }: Compared): string {
+  const share = `${(scatter.share * 100).toPrecision(2)} %`;
+  if (scatter.basis === 'replicates') {
+    const own = scatter.builds.length === against.length ? 'they' : someOf(scatter.builds, 4);
+    return `what builds alike show anyway (${own} scatter by ${share})`;
+  }
+  const source = scatter.basis === 'shop' ? `the shop’s ${share}` : `${share} from common practice`;
+  return `what builds alike may show anyway (no replicates yet: ${source} is taken for their scatter)`;
+}
+
+function reasons({ reasons: all, reading: there }: NotComparable, here: Reading): string {
+  return inWords(all.map((one) => (one.condition === 'days-strung' ? ages(here, there) : reason(one))));
+}
+
+function reason({ condition, here, there }: Disagreement): string {
+  const word = CONDITION_WORDS[condition] ?? condition;
+  if (here && there) return `${word} is ${writeValue(here.value)} here and ${writeValue(there.value)} there`;
+  return `${word} is not written down ${here ? 'there' : 'here'}`;
+}
+
+function ages(here: Reading, there: Reading): string {
+  const [a, b] = [daysStrung(here), daysStrung(there)].map((days) =>
+    days === undefined ? 'on a day not written down' : `on day ${Math.round(days)} after stringing`,
+  );
+  return `it was read ${a} here and ${b} there`;
+}
+
+const CONDITION_WORDS: Readonly<Record<string, string>> = {
+  stage: 'the stage',
+  'strings-damped': 'whether the strings were damped',
+  humidity: 'the humidity',
+  temperature: 'the temperature',
+  moisture: 'the moisture',
+  rig: 'the rig',
+  method: 'the method',
+  held: 'how it was held',
+};
+
+function write(si: number, like: Held, difference = false): string {
+  if (like.value.kind !== 'quantity') return '';
+  const { dimension, unit } = like.value.quantity;
+  return writeQuantity(si, dimension, { unit, difference }).replace(/^-/, '−');
+}

@@ -1,0 +1,180 @@
+/** What a recipe leaves unknown, takes from a handbook, or makes impossible to compute. */
+import { concretePaths } from '../recipes/effects.js';
+import type { Evaluation } from '../recipes/evaluation.js';
+import type { Definition, Span } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { isInForce, recipeOf } from './in-force.js';
+import { placeOf } from './mending.js';
+import { whatIsMissing } from './missing.js';
+import { inWords, shown } from './phrases.js';
+import type { Rule } from './rule.js';
+
+export const MISSING_INPUT: Rule = {
+  code: 'missing-input',
+  severity: 'hint',
+  title: 'Something that cannot be computed yet',
+  reason: 'What is missing is never taken to be zero: whatever needs it stays unknown. Here is what would make it known.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
+  good: `wood spruce-12 is sitka-spruce { density: 421 kg/m³ }
+model tarn {
+  body {
+    length: 495 mm
+    lower-bout { width: 390 mm  station: 112 mm }
+    waist { width: 243 mm  station: 292 mm }
+    upper-bout { width: 286 mm  station: 422 mm }
+    depth { tail: 104 mm  neck: 89 mm }
+  }
+  soundhole { diameter: 100 mm  station: 335 mm }
+}
+recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    const evaluation = isInForce(definition, workshop) ? workshop.evaluation(definition.name.text) : undefined;
+    if (!evaluation) return;
+    const unknown = unknownIn(evaluation, workshop);
+    if (unknown.size === 0) return;
+    const parent = workshop.parentOf(definition.name.text);
+    const inherited = parent === undefined ? undefined : unknownIn(workshop.evaluation(parent)!, workshop);
+    const fresh = [...unknown].filter(([needs, quantities]) => inherited?.get(needs)?.join() !== quantities.join());
+    if (fresh.length === 0) return;
+    const lines = fresh.slice(0, 3).map(([needs, quantities]) => `${inWords(quantities)} ${quantities.length > 1 ? 'need' : 'needs'} ${needs}`);
+    const more = fresh.length > 3 ? `; and ${fresh.length - 3} more` : '';
+    report(definition.name.span, `Not known yet: ${lines.join('; ')}${more}.`);
+  },
+};
+
+export const HANDBOOK_FIGURE: Rule = {
+  code: 'handbook-figure',
+  severity: 'hint',
+  title: 'A figure from the handbook, not from this wood',
+  reason:
+    'Two boards of one species can differ by half again in stiffness. A handbook gives the mean; only a tap or a deflection test tells what this board does.',
+  bad: `model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top { wood: sitka-spruce  thickness: 2.85 mm } }`,
+  good: `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus { along: 10.8 GPa  across: 0.82 GPa  twist: 0.7 GPa } }
+model tarn { scale: 645 mm }
+recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    for (const { path, after, statement } of recipeOf(definition, workshop)?.changes ?? []) {
+      if ((path !== 'top.wood' && path !== 'back.wood') || after?.value.kind !== 'name') continue;
+      const wood = workshop.wood(after.value.name);
+      if (!wood) continue;
+      const figures = ['density', 'modulus.along'].flatMap((figure) => {
+        const found = wood.derived(figure);
+        if (!found?.known || !found.basis.has('handbook')) return [];
+        // A measured modulus leans on the handbook only to be carried to the shop's climate.
+        if (figure === 'modulus.along' && found.basis.has('measured')) return [];
+        return [`${FIGURES[figure]} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`];
+      });
+      if (figures.length === 0) continue;
+      const verb = figures.length > 1 ? 'are the handbook’s figures' : 'is the handbook’s figure';
+      report(statement.span, `For ${after.value.name}, ${inWords(figures)} ${verb}, not this wood’s own. ${HOW}`);
+    }
+  },
+};
+
+export const NOT_COMPUTABLE: Rule = {
+  code: 'not-computable',
+  severity: 'error',
+  title: 'Values from which nothing can be computed',
+  reason: 'Each value may be possible, but not all of them together: an outline that closes on itself, a hole with no plate around it.',
+  bad: `model tarn {
+  body {
+    length: 495 mm
+    lower-bout { width: 390 mm  station: 112 mm }
+    waist { width: 243 mm  station: 292 mm }
+    upper-bout { width: 286 mm  station: 522 mm }
+  }
+}
+recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
+  good: `model tarn {
+  body {
+    length: 495 mm
+    lower-bout { width: 390 mm  station: 112 mm }
+    waist { width: 243 mm  station: 292 mm }
+    upper-bout { width: 286 mm  station: 422 mm }
+  }
+}
+recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
+  of: ['recipe', 'wood'],
+  check(definition, workshop, report) {
+    if (!isInForce(definition, workshop)) return;
+    const name = definition.name.text;
+    const evaluation = definition.kind === 'wood' ? workshop.wood(name) : workshop.evaluation(name);
+    if (!evaluation) return;
+    const parentName = definition.kind === 'recipe' ? workshop.parentOf(name) : undefined;
+    const inherited = parentName === undefined ? undefined : troublesOf(workshop.evaluation(parentName));
+    const said = new Set<string>();
+    for (const [path, trouble] of troublesOf(evaluation)) {
+      if (said.has(trouble) || inherited?.get(path) === trouble) continue;
+      said.add(trouble);
+      report(placeFor(path, definition, workshop), `${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`, {
+        related: relatedTo(path, definition, workshop),
+      });
+    }
+  },
+};
+
+const FIGURES: Readonly<Record<string, string>> = { density: 'density', 'modulus.along': 'stiffness along the grain' };
+const HOW = 'Weigh the blank, and tap it or hang a load on it.';
+
+/** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
+function unknownIn(evaluation: Evaluation, workshop: Workshop): ReadonlyMap<string, readonly string[]> {
+  const unknown = new Map<string, string[]>();
+  for (const { path, voicing } of evaluation.derivations.all) {
+    if (!voicing || path.includes('*')) continue;
+    const answer = evaluation.derived(path);
+    if (!answer || answer.known || !isBegun(path, evaluation)) continue;
+    // What cannot be computed for another reason has a finding of its own.
+    const missing = whatIsMissing(answer.missing, evaluation, workshop).filter((one) => !evaluation.derivations.find(one));
+    if (missing.length === 0) continue;
+    const needs = inWords(drawnTogether(missing));
+    const list = unknown.get(needs);
+    if (list) list.push(path);
+    else unknown.set(needs, [path]);
+  }
+  return unknown;
+}
+
+function isBegun(path: string, { ground }: Evaluation): boolean {
+  const part = path.split('.')[0]!;
+  return ground.members(part).length > 0 || ground.value(part) !== undefined || BEGINNINGS.some((one) => ground.value(`${part}.${one}`) !== undefined);
+}
+
+const BEGINNINGS: readonly string[] = ['wood', 'thickness', 'length', 'mass'];
+
+/** Many values of one part as the first of them and a count. */
+function drawnTogether(paths: readonly string[]): readonly string[] {
+  const byPart = new Map<string, string[]>();
+  for (const path of paths) {
+    const part = path.split('.')[0]!;
+    byPart.set(part, [...(byPart.get(part) ?? []), path]);
+  }
+  return [...byPart].flatMap(([part, all]) => (all.length <= 3 ? all : [`${all[0]} and ${all.length - 1} more values of ${part}`]));
+}
+
+function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, string> {
+  const troubles = new Map<string, string>();
+  if (!evaluation) return troubles;
+  for (const path of concretePaths(evaluation.derivations.all, evaluation)) {
+    const answer = evaluation.derived(path);
+    if (answer && !answer.known && answer.trouble !== undefined) troubles.set(path, answer.trouble);
+  }
+  return troubles;
+}
+
+/** The line of this definition that has to do with the quantity, or its name. */
+function placeFor(path: string, definition: Definition, workshop: Workshop): Span {
+  const part = path.slice(0, path.indexOf('.') < 0 ? path.length : path.indexOf('.'));
+  const own = workshop.written(definition).find(({ role, canonical }) => role === 'value' && canonical.startsWith(`${part}.`));
+  return own ? own.statement.span : definition.name.span;
+}
+
+function relatedTo(path: string, definition: Definition, workshop: Workshop) {
+  const part = path.slice(0, path.indexOf('.'));
+  const values = definition.kind === 'recipe' ? workshop.instrument(definition.name.text)?.values : undefined;
+  const held = [...(values?.values() ?? [])].find((one) => one.path.startsWith(`${part}.`) && one.from.definition !== definition);
+  return held ? [{ place: placeOf(held.from), message: `${held.path} is given here` }] : [];
+}
