@@ -49,8 +49,8 @@ const RULES: readonly Rule[] = [
     if (sign === ';') return { message: 'A line ends without a `;`.', suggestions: [''], of: [stray, stray] };
     if (sign === '\u2013' || sign === '\u2014') {
       return {
-        message: `The dash \`${sign}\` means nothing here. A range is written 170..185 Hz.`,
-        suggestions: ['..', '-'],
+        message: `The dash \`${sign}\` means nothing here: names are joined by a hyphen, tarn-7.`,
+        suggestions: ['-'],
         of: [stray, stray],
       };
     }

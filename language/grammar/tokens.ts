@@ -95,13 +95,16 @@ const matchTimes: Match = (text, offset, before) => {
   return taken(text, offset, timesLength(text, offset, endOffset(last)));
 };
 
-const NUMBER_STARTS = [...'0123456789.+-\u2212\u00BC\u00BD\u00BE\u2153\u2154\u215B\u215C\u215D\u215E'];
+const NUMBER_STARTS = [...'0123456789.+-\u2212\u2013\u00BC\u00BD\u00BE\u2153\u2154\u215B\u215C\u215D\u215E'];
 /** `1 3/4`, `1-3/4`, `7/64`, `1½`, `2,85` (to be told off), `1,200.5` (too), `2.85`, `.110`, `1e-3`. */
 const NUMBER =
-  /[+\-\u2212]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?!,?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
-const WHOLE_OR_DECIMAL = /[+\-\u2212]?\d*\.?\d+(?:[eE][+-]?\d+)?/y;
+  /[+\-\u2212\u2013]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?!,?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
+const WHOLE_OR_DECIMAL = /[+\-\u2212\u2013]?\d*\.?\d+(?:[eE][+-]?\d+)?/y;
 
-const matchNumber: Match = (text, offset) => {
+const matchNumber: Match = (text, offset, before) => {
+  const last = before[before.length - 1];
+  // `sitka–118` is a name with the wrong dash, not a name and a negative number.
+  if (text[offset] === '\u2013' && last?.tokenType.name === 'PATH' && endOffset(last) === offset) return null;
   // In `1,2,3` the commas part a list; only a lone comma between figures is taken for a decimal comma.
   const pattern = text[offset - 1] === ',' ? WHOLE_OR_DECIMAL : NUMBER;
   pattern.lastIndex = offset;

@@ -43,7 +43,7 @@ const UNIT = new RegExp(
   'y',
 );
 const STARTS_STATEMENT = /[ \t]*[:{]/y;
-const TIMES = /[x\u00D7](?=[ \t]*[-+\u2212]?\.?\d)/y;
+const TIMES = /[x\u00D7](?=[ \t]*[-+\u2212\u2013]?\.?\d)/y;
 
 function matchAt(pattern: RegExp, text: string, offset: number): number {
   pattern.lastIndex = offset;

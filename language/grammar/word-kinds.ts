@@ -11,6 +11,7 @@ export type MarkKind =
 
 export interface MarkedWord {
   readonly kind: MarkKind;
+  readonly text: string;
   readonly span: Place;
 }
 
@@ -22,7 +23,11 @@ export function markWords(file: ParsedFile): MarkedWord[] {
     const relation = ast.words[relationIndex(ast.words.map((word) => word.text))]?.$cstNode;
     if (relation) byPlace.set(relation.offset, 'keyword');
   }
-  return file.tokens.map((token) => ({ kind: markOf(token, byPlace), span: placeOf(token, token) }));
+  return file.tokens.map((token) => ({
+    kind: markOf(token, byPlace),
+    text: token.image,
+    span: placeOf(token, token),
+  }));
 }
 
 function markOfLeaf(leaf: LeafCstNode): MarkKind {

@@ -8,14 +8,18 @@ import { createParser, readFile, readWords } from '../../language/recipes/reader
 const parser = createParser();
 const TOUR = readFileSync(new URL('../grammar/tour.bookmatch', import.meta.url), 'utf8');
 /** About 150 lines: the tour, and half of it again with other line ends. */
-const SAMPLE = `${TOUR}\n${TOUR.slice(0, TOUR.length * 0.7).replaceAll('\n', '\r\n').replaceAll('tarn', 'dune')}`;
+const SAMPLE = `${TOUR}\n${TOUR.slice(0, TOUR.length * 0.7)
+  .replaceAll('\n', '\r\n')
+  .replaceAll('tarn', 'dune')}`;
 
-/** Reads a text and holds the answer to what every answer must be. */
-function read(text: string): FileFacts {
-  const facts = readFile('fuzz.bookmatch', text, parser);
+/** Reads a text and holds the answer to what every answer must be; what `before` already said was held to it before. */
+function read(text: string, before?: FileFacts): FileFacts {
+  const facts = readFile('fuzz.bookmatch', text, parser, before);
+  const known = new Set(before?.definitions.map(({ definition }) => definition));
+  const fresh = facts.definitions.filter(({ definition }) => !known.has(definition));
   const lines = text.split(/\r\n|\n|\r/);
   const problems: [Problem, number][] = facts.problems.map((problem) => [problem, 0]);
-  for (const { definition, line } of facts.definitions) {
+  for (const { definition, line } of fresh) {
     within(lines, definition.span, line);
     for (const problem of definition.problems) problems.push([problem, line]);
   }
@@ -25,7 +29,7 @@ function read(text: string): FileFacts {
       throw new Error(`what is this message for: ${problem.message}`);
     }
   }
-  JSON.stringify(facts.definitions, (key, value: unknown) => {
+  JSON.stringify(fresh, (key, value: unknown) => {
     if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
     return value;
   });
@@ -45,19 +49,21 @@ function within(lines: readonly string[], { start, end }: Span, firstLine: numbe
 }
 
 test('every beginning of a file', () => {
-  for (let length = 0; length <= SAMPLE.length; length++) {
-    // Taking over what was read before is what an editor does at each key; every 40th is read afresh as well.
-    if (length % 3 === 0 || length > SAMPLE.length - 50) read(SAMPLE.slice(0, length));
-  }
+  // What was read at the key before is taken over, as in an editor; so every definition is read at each of its lengths.
+  let facts: FileFacts | undefined;
+  for (let length = 0; length <= SAMPLE.length; length++) facts = read(SAMPLE.slice(0, length), facts);
+  expect(facts?.definitions.length).toBeGreaterThan(15);
 });
 
 test('a beginning of a file costs few findings, and never the definitions before it', () => {
   const starts = [...TOUR.matchAll(/^[a-z]+ [a-z]/gm)].map(({ index }) => index);
-  for (let length = 1; length <= TOUR.length; length += 7) {
-    const facts = read(TOUR.slice(0, length));
+  let facts: FileFacts | undefined;
+  for (let length = 1; length <= TOUR.length; length += 3) {
+    facts = read(TOUR.slice(0, length), facts);
     const whole = starts.filter((start) => start < length).length;
     expect(facts.definitions.length).toBeGreaterThanOrEqual(whole - 1);
-    const count = facts.problems.length + facts.definitions.reduce((sum, one) => sum + one.definition.problems.length, 0);
+    const count =
+      facts.problems.length + facts.definitions.reduce((sum, one) => sum + one.definition.problems.length, 0);
     // One for the line, one for each block still open around it.
     expect(count, TOUR.slice(Math.max(0, length - 60), length)).toBeLessThanOrEqual(5);
   }
@@ -66,22 +72,27 @@ test('a beginning of a file costs few findings, and never the definitions before
 test('every single word or sign left out', () => {
   const words = parser.cut(SAMPLE).tokens;
   expect(words.length).toBeGreaterThan(700);
+  const whole = read(SAMPLE);
   for (const word of words) {
     const end = word.startOffset + word.image.length;
-    read(SAMPLE.slice(0, word.startOffset) + SAMPLE.slice(end));
+    read(SAMPLE.slice(0, word.startOffset) + SAMPLE.slice(end), whole);
   }
 });
 
 test('leaving out one word or sign that is not a brace costs its definition alone', () => {
-  const sound = read(TOUR).definitions.map(({ definition }) => definition);
+  const whole = read(TOUR);
+  const sound = whole.definitions.map(({ definition }) => definition);
   for (const word of parser.cut(TOUR).tokens) {
     if (/^[{}]$|^\/\//.test(word.image) || word.startColumn === 1) continue;
     const end = word.startOffset + word.image.length;
-    const facts = read(TOUR.slice(0, word.startOffset) + TOUR.slice(end));
+    const facts = read(TOUR.slice(0, word.startOffset) + TOUR.slice(end), whole);
     expect(facts.problems).toEqual([]);
     const changed = facts.definitions.filter(({ definition }, i) => definition.source !== sound[i]!.source);
     expect(changed.length, word.image).toBeLessThanOrEqual(1);
-    expect(changed.reduce((sum, one) => sum + one.definition.problems.length, 0), word.image).toBeLessThanOrEqual(2);
+    expect(
+      changed.reduce((sum, one) => sum + one.definition.problems.length, 0),
+      word.image,
+    ).toBeLessThanOrEqual(2);
   }
 });
 
@@ -94,16 +105,12 @@ const PIECES = [
 
 test('soups of words and signs', () => {
   fc.assert(
-    fc.property(
-      fc.array(fc.constantFrom(...PIECES), { maxLength: 80 }),
-      fc.boolean(),
-      (pieces, spaced) => {
-        const text = pieces.join(spaced ? ' ' : '');
-        read(text);
-        read(`recipe a from b {\n${text}\n}\nrecipe c from a {\n}`);
-      },
-    ),
-    { numRuns: 1500, seed: 7 },
+    fc.property(fc.array(fc.constantFrom(...PIECES), { maxLength: 80 }), fc.boolean(), (pieces, spaced) => {
+      const text = pieces.join(spaced ? ' ' : '');
+      read(text);
+      read(`recipe a from b {\n${text}\n}\nrecipe c from a {\n}`);
+    }),
+    { numRuns: 500, seed: 7 },
   );
 });
 
@@ -113,7 +120,7 @@ test('any characters at all', () => {
       read(text);
       readWords(text, parser);
     }),
-    { numRuns: 800, seed: 8 },
+    { numRuns: 300, seed: 8 },
   );
 });
 
@@ -130,7 +137,7 @@ test('taking over earlier facts gives what a fresh reading gives, through a run 
       }
       expect(facts).toEqual(readFile('a', text, parser));
     }),
-    { numRuns: 60, seed: 9 },
+    { numRuns: 25, seed: 9 },
   );
 });
 
@@ -155,6 +162,6 @@ test.each([
 ])('much of one thing takes no more than its time: %s', (_, text) => {
   const start = performance.now();
   const facts = read(text);
-  expect(performance.now() - start).toBeLessThan(2_500);
+  expect(performance.now() - start).toBeLessThan(8_000);
   expect(facts.definitions.length).toBeLessThanOrEqual(3_000);
 });

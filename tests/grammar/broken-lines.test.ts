@@ -27,7 +27,7 @@ const BROKEN: readonly (readonly [line: string, message: RegExp, suggestions?: r
   ['from: 78 mm, -150 mm)', /a point is written/i],
   ['notes: E4,', /after the comma another value/i],
   ['air: 170..', /after `\.\.` the upper end/i],
-  ['air: 170–185 Hz', /a range is written 170\.\.185 Hz/i, ['..', '-']],
+  ['top.wood: sitka–118', /joined by a hyphen/i, ['-']],
   ['thickness: 2.85 mm ±', /after `±` the tolerance/i],
   ["kind: 'parabolic'", /double quotes/i],
   ['price: €300', /the sign `€` means nothing here/i],
