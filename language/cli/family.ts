@@ -10,7 +10,7 @@ export interface FamilyMember {
   readonly children: readonly FamilyMember[];
 }
 
-/** Every family of the folder; with a name, only that one and what stands above and below it. */
+/** Every family of the folder; with a name, only the way down to that one and what descends from it. */
 export function familiesOf(workshop: Workshop, name?: string): readonly FamilyMember[] {
   const { shelf } = workshop;
   const roots: FamilyMember[] = [

@@ -4,6 +4,7 @@ import { version } from '../../package.json';
 import { SEVERITIES } from '../checks/finding.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
+import { demonstrate } from './demo.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { rules } from './rules-command.js';
@@ -81,6 +82,9 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .description('explain a finding, or list them all')
     .addArgument(new Argument('[code]', 'the code of a finding, such as too-many-changes'))
     .action((code: string | undefined) => done(rules(code, io)));
+
+  // For a first look from the project's own folder; of no use at a bench, so the help leaves it out.
+  program.command('demo', { hidden: true }).action(() => done(demonstrate(io)));
 
   return program;
 }

@@ -79,7 +79,11 @@ function valuesOf(shop: Shop, definition: Definition): ReadonlyMap<string, Held>
   const stated = shop.workshop.stated(definition);
   if (!isInstrument(definition)) return stated;
   const values = new Map(sideOf(shop.workshop, definition.name.text)?.values);
-  if (definition.kind === 'build') for (const [path, held] of stated) if (!values.has(path)) values.set(path, held);
+  if (definition.kind !== 'build') return values;
+  const measured = shop.workshop.build(definition.name.text)?.readings.find(({ name }) => name === '');
+  const isReading = (path: string) =>
+    measured?.values.has(path) || [...(measured?.conditions.keys() ?? [])].some((each) => each === path);
+  for (const [path, held] of stated) if (!values.has(path) && !isReading(path)) values.set(path, held);
   return values;
 }
 

@@ -116,17 +116,19 @@ function isSame({ a = 0, b = 0, difference = 0 }: DerivedDifference): boolean {
   return Math.abs(difference) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 }
 
+/** What could not be laid side by side. What neither has is only counted: `show` says what it would take. */
 function rest(derived: readonly DerivedDifference[], style: Style): string {
   const same = derived.filter((each) => each.difference !== undefined && isSame(each));
-  const unknown = derived.filter((each) => each.difference === undefined && each.missing.length > 0);
-  const lines: string[] = [];
-  if (same.length > 0) lines.push(`The same in both: ${counted(same.length, 'computed value')}.`);
-  const groups = new Map<string, string[]>();
-  for (const { path, missing } of unknown) {
-    const key = missing.join(', ');
-    groups.set(key, [...(groups.get(key) ?? []), path]);
-  }
-  for (const [missing, paths] of groups) lines.push(`Not known for want of ${missing}: ${paths.join(', ')}.`);
+  const unknown = derived.filter((each) => each.difference === undefined);
+  const inOne = unknown.filter(({ a, b }) => a !== undefined || b !== undefined);
+  const inNeither = unknown.length - inOne.length;
+  const lines = [
+    ...(same.length > 0 ? [`The same in both: ${counted(same.length, 'computed value')}.`] : []),
+    ...inOne.map(({ path, missing }) => `${path} is known for one only: the other needs ${missing.join(', ')}.`),
+    ...(inNeither > 0
+      ? [`Known for neither: ${counted(inNeither, 'value')}; bookmatch show says what is missing.`]
+      : []),
+  ];
   return lines
     .flatMap((line) => wrapped(line, style.columns))
     .map((line) => style.dim(line))

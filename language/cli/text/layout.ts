@@ -5,7 +5,7 @@ export function wrapped(text: string, width: number): string[] {
   return text.split('\n').flatMap((paragraph) => {
     const lines: string[] = [];
     let line = '';
-    for (const word of paragraph.split(' ')) {
+    for (const word of paragraph.split(/ +/)) {
       const longer = line === '' ? word : `${line} ${word}`;
       if (line !== '' && lengthOf(longer) > width) {
         lines.push(line);

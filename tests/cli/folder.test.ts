@@ -1,0 +1,45 @@
+import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, it } from 'vitest';
+import { DISK } from '../../language/cli/folder.js';
+
+const root = realpathSync(mkdtempSync(join(tmpdir(), 'recipes-')));
+afterAll(() => rmSync(root, { recursive: true }));
+
+function put(path: string, text: string): string {
+  const full = join(root, path);
+  mkdirSync(join(full, '..'), { recursive: true });
+  writeFileSync(full, text);
+  return full;
+}
+
+const b = put('b.bookmatch', '\uFEFFshop wick { }');
+const a = put('deep/down/a.bookmatch', 'shop wick { }');
+put('node_modules/x/c.bookmatch', '');
+put('.hidden/d.bookmatch', '');
+put('notes.txt', '');
+mkdirSync(join(root, 'folder.bookmatch'));
+
+it('lists recipe files in a folder and below, but not in hidden folders or installed packages', async () => {
+  expect(await DISK.list(root)).toEqual([b, a]);
+});
+
+it('lists nothing in a folder that is not there', async () => {
+  expect(await DISK.list(join(root, 'nowhere'))).toEqual([]);
+});
+
+it('tells a folder, a file and nothing apart, whatever their names end in', async () => {
+  expect(await DISK.kindOf(join(root, 'folder.bookmatch'))).toBe('folder');
+  expect(await DISK.kindOf(b)).toBe('file');
+  expect(await DISK.kindOf(join(root, 'nowhere'))).toBe('nothing');
+});
+
+it('reads a text without the mark some editors put before it', async () => {
+  expect(await DISK.read(b)).toEqual({ text: 'shop wick { }' });
+});
+
+it('says why a file cannot be read', async () => {
+  expect(await DISK.read(join(root, 'nowhere.bookmatch'))).toEqual({ trouble: 'it is no longer there' });
+  expect(await DISK.read(join(root, 'folder.bookmatch'))).toEqual({ trouble: 'it is a folder' });
+});

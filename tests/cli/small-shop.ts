@@ -1,0 +1,56 @@
+/** A small invented shop that has nothing wrong with it but one change too many, in three files. */
+import type { Disk } from './terminal.js';
+
+export const MODEL = `shop wick { title: "Wick Lane"  vary at most 1 }
+
+model corrie {
+  scale: 645 mm
+  body {
+    length: 489 mm
+    lower-bout { width: 381 mm  station: 112 mm }
+    waist { width: 241 mm  station: 290 mm }
+    upper-bout { width: 286 mm  station: 415 mm }
+    depth { tail: 105 mm  neck: 86 mm }
+  }
+  soundhole { diameter: 101 mm  station: 335 mm }
+  bridge { mass: 27 g }
+}
+`;
+
+export const WOODS = `wood spruce-1 is sitka-spruce {
+  use: top
+  density: 421 kg/m³
+  modulus { along: 10.8 GPa  across: 0.82 GPa }
+}
+wood spruce-2 is norway-spruce { use: top  density: 402 kg/m³  modulus { along: 12.6 GPa  across: 0.88 GPa } }
+`;
+
+export const RECIPES = `recipe corrie-1 for corrie {
+  because "Where the line begins."
+  top { wood: spruce-1  thickness: 2.8 mm }
+}
+
+recipe corrie-2 from corrie-1 {
+  because "Another spruce at the same stiffness."
+  change top.wood: spruce-1 -> spruce-2
+  hold top.stiffness.along by top.thickness
+}
+
+recipe corrie-3 from corrie-2 {
+  because "Two things at once."
+  change bridge.mass: 27 g -> 22 g
+  change soundhole.diameter: 101 mm -> 95 mm
+}
+
+build no-1 of corrie-1 {
+  finished: 2024-03-02
+  top { thickness: 2.81 mm  mass: 160 g }
+  reading day-1 { stage: strung  humidity: 45 %RH  resonance { air: 97 Hz  top: 181 Hz } }
+}
+`;
+
+export const SMALL_SHOP: Disk = {
+  'corrie.bookmatch': MODEL,
+  'woods.bookmatch': WOODS,
+  'recipes/corrie-line.bookmatch': RECIPES,
+};

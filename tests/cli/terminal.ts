@@ -1,0 +1,55 @@
+/** A terminal and a disk made of strings: `await bookmatch(files, 'check')` answers with exit code and output. */
+import type { Files } from '../../language/cli/folder.js';
+import type { Io } from '../../language/cli/io.js';
+import { run } from '../../language/cli/run.js';
+
+/** Texts by path; a `Trouble` for one that cannot be read. */
+export type Disk = Readonly<Record<string, string | Trouble>>;
+
+export class Trouble {
+  constructor(readonly why: string) {}
+}
+
+export interface Outcome {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+export const HERE = '/bench';
+
+export async function bookmatch(disk: Disk, ...args: readonly string[]): Promise<Outcome> {
+  return bookmatchIn({}, disk, ...args);
+}
+
+export async function bookmatchIn(more: Partial<Io>, disk: Disk, ...args: readonly string[]): Promise<Outcome> {
+  let [out, err] = ['', ''];
+  const io: Io = {
+    write: (text) => void (out += text),
+    complain: (text) => void (err += text),
+    colour: false,
+    columns: 100,
+    cwd: HERE,
+    files: filesOf(disk),
+    ...more,
+  };
+  const code = await run(args, io);
+  return { code, out, err };
+}
+
+/** Paths are written from `HERE`. */
+export function filesOf(disk: Disk): Files {
+  const full = new Map(Object.entries(disk).map(([path, text]) => [`${HERE}/${path}`, text]));
+  const isFolder = (path: string) => path === HERE || [...full.keys()].some((file) => file.startsWith(`${path}/`));
+  return {
+    kindOf: async (path) => (full.has(path) ? 'file' : isFolder(path) ? 'folder' : 'nothing'),
+    list: async (folder) =>
+      [...full.keys()].filter((path) => path.startsWith(`${folder}/`) && path.endsWith('.bookmatch')).sort(),
+    read: async (path) => {
+      const text = full.get(path);
+      if (text === undefined) return { trouble: 'it is no longer there' };
+      return text instanceof Trouble ? { trouble: text.why } : { text };
+    },
+    watch: () => Promise.resolve(),
+  };
+}
