@@ -5,8 +5,9 @@ import { patchInset, withoutRepeats } from './layout.js';
 import type { TopMesh } from './mesh.js';
 import type { Brace, Point, TopModel } from './model.js';
 import { counterClockwise, crossing, signedArea } from './polygon.js';
-import { RIB_SIZE, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
+import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
 import { softenRim } from './rimTwist.js';
+import { stiffenBeside } from './underBrace.js';
 import { thicknessAt } from './thicknessMap.js';
 
 export interface DiscreteTop {
@@ -37,13 +38,13 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
-  const onRim = new Set(softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)));
+  const own = new Set([...softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)), ...mesh.ribSides]);
   for (let q = 0; q < quads; q++) {
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
-    // A quadrilateral on the rim has a row of its own, to be softened.
-    const key = onRim.has(q) ? `rim ${q}` : `${bits} ${h}`;
+    // A quadrilateral on the rim or beside a brace has a row of its own, to be changed in that direction.
+    const key = own.has(q) ? `own ${q}` : `${bits} ${h}`;
     let index = known.get(key);
     if (index === undefined) {
       laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
@@ -55,6 +56,12 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   }
   const laminates = Float64Array.from(rows);
   for (const sides of softened) softenRim(mesh, x, y, sides, laminateOf, laminates);
+  for (let r = 0; r < mesh.ribBrace.length; r++) {
+    const brace = model.braces![mesh.ribBrace[r]!]!;
+    const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];
+    const height = heightAt(brace.height, alongAxis(brace.axis, (x[a]! + x[b]!) / 2, (y[a]! + y[b]!) / 2));
+    stiffenBeside(mesh, x, y, r, brace, height, (thickness[a]! + thickness[b]!) / 2, laminateOf, laminates);
+  }
   return {
     mesh,
     x,

@@ -19,6 +19,8 @@ export interface TopMesh {
   readonly ribs: Int32Array;
   /** Brace of each piece. */
   readonly ribBrace: Int32Array;
+  /** Quadrilaterals on the two sides of each piece, −1 for none. */
+  readonly ribSides: Int32Array;
   /** Two nodes per side of the outline; holes are not in it. */
   readonly rim: Int32Array;
   /** Sides of the outline and then of the holes that have plate on one side only: quadrilateral and side number (0: first to second corner). */
@@ -230,6 +232,7 @@ function finish(
       patchesOf,
       ribs: Int32Array.from(ribs),
       ribBrace: Int32Array.from(ribBrace),
+      ribSides: besidePieces(division.quads, ribs, count),
       rim: Int32Array.from(rim),
       rimSides: sidesOn(division.quads, curveSides, (curve) => curve === 0),
       holeSides: sidesOn(division.quads, curveSides, (curve) => curve > 0),
@@ -240,6 +243,17 @@ function finish(
       worstCorner,
     },
   };
+}
+
+function besidePieces(quads: Int32Array, ribs: readonly number[], nodes: number): Int32Array {
+  const sides = new Map<number, number>();
+  for (let i = 0; i < quads.length; i++) sides.set(quads[i]! * nodes + quads[(i & ~3) + ((i + 1) & 3)]!, i >> 2);
+  const found = new Int32Array(ribs.length);
+  for (let k = 0; k < ribs.length; k += 2) {
+    found[k] = sides.get(ribs[k]! * nodes + ribs[k + 1]!) ?? -1;
+    found[k + 1] = sides.get(ribs[k + 1]! * nodes + ribs[k]!) ?? -1;
+  }
+  return found;
 }
 
 /** Quadrilateral and side number of the sides on chosen curves. */

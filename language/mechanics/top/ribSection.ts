@@ -72,7 +72,7 @@ export function ribPiece(
     for (const place of [0.5 - 0.5 / Math.sqrt(3), 0.5 + 0.5 / Math.sqrt(3)]) {
       const s = cuts[k]! + place * length;
       const weight = length / 2 / (high - low);
-      const station = stationAt(brace, shearFactor, zones, s);
+      const station = stationAt(brace, shearFactor, zones, s, plate);
       const det = station.axial * station.bending - station.coupling ** 2;
       f11 += (weight * station.bending) / det;
       f12 -= (weight * station.coupling) / det;
@@ -114,11 +114,14 @@ interface Station {
   readonly gyration2: number;
 }
 
-function stationAt(brace: Brace, shearFactor: number, zones: readonly LapZone[], s: number): Station {
+function stationAt(brace: Brace, shearFactor: number, zones: readonly LapZone[], s: number, plate: number): Station {
   const { wood, profile, width, gable } = brace;
   const height = heightAt(brace.height, s);
   const section = braceSection(profile, width, height, gable);
-  const torsion = Math.sqrt(wood.shearInPlane * wood.shearAlong) * torsionConstant(profile, width, height, section);
+  // Unequal shear moduli up and sideways are those of an equal one on a section stretched sideways.
+  const stretch = Math.sqrt(wood.shearAlong / wood.shearInPlane);
+  const shape = gluedTorsion(profile, width * stretch, height, plate, { ...section, area: section.area * stretch, secondMoment: section.secondMoment * stretch });
+  const torsion = (wood.shearInPlane / stretch) * shape;
   const solid: Station = {
     axial: wood.eAlong * section.area,
     coupling: -wood.eAlong * section.area * section.centroid,
@@ -226,19 +229,32 @@ export function shearFactorOf(profile: Profile, gable: GabledShape | undefined):
   return (inertia * inertia) / (area * energy);
 }
 
-/** m⁴: a rectangle by Saint-Venant's fit, other shapes by A⁴/(40 I_p) (W.C. Young & R.G. Budynas, Roark's Formulas, ch. 10; from memory). */
-function torsionConstant(
+/**
+ * m⁴: a brace twists with the plate, about the plate's mid-surface, which it cannot leave sideways. By symmetry that is half of the torsion of
+ * the section and its mirror image: for a rectangle Saint-Venant's fit at twice the height, other shapes by A⁴/(40 I_p)
+ * (W.C. Young & R.G. Budynas, Roark's Formulas, ch. 10; from memory).
+ */
+function gluedTorsion(
   profile: Profile,
   width: number,
   height: number,
-  { area, secondMoment }: { readonly area: number; readonly secondMoment: number },
+  plate: number,
+  { area, centroid, secondMoment }: { readonly area: number; readonly centroid: number; readonly secondMoment: number },
 ): number {
+  const depth = height + plate / 2;
   if (profile === 'rectangular') {
-    const a = Math.max(width, height);
-    const b = Math.min(width, height);
+    const a = Math.max(width, 2 * depth);
+    const b = Math.min(width, 2 * depth);
     const r = b / a;
-    return a * b ** 3 * (1 / 3 - 0.21 * r * (1 - r ** 4 / 12));
+    return (a * b ** 3 * (1 / 3 - 0.21 * r * (1 - r ** 4 / 12))) / 2;
   }
   const breadth2 = profile === 'triangular' ? 1 / 24 : profile === 'parabolic' ? 1 / 20 : 1 / 16;
-  return area ** 4 / (40 * (secondMoment + breadth2 * area * width ** 2));
+  const strip = (width * plate) / 2;
+  const polar =
+    secondMoment +
+    area * (centroid + plate / 2) ** 2 +
+    (strip * plate ** 2) / 12 +
+    breadth2 * area * width ** 2 +
+    (strip * width ** 2) / 12;
+  return (4 * (area + strip) ** 4) / (40 * polar);
 }
