@@ -1,7 +1,8 @@
 /** Two instruments side by side, written out: what differs in the recipe, what that makes of the computed values. */
-import { percent, shown, shownDifference } from '../checks/phrases.js';
+import { shown, shownDifference } from '../checks/phrases.js';
 import type { DerivedDifference, Difference } from '../recipes/comparison.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { shareOf } from './figures.js';
 import { writeInShopUnit } from './shop-values.js';
 
 export interface ComparisonTable {
@@ -66,7 +67,7 @@ function derivedRow(row: DerivedDifference): DerivedRow {
     ...written('a'),
     ...written('b'),
     ...(difference === undefined ? {} : { difference: isMoved ? shownDifference(difference, quantity) : 'the same' }),
-    ...(isMoved && row.percent !== undefined ? { percent: percent(row.percent / 100) } : {}),
+    ...(isMoved && row.percent !== undefined ? { percent: shareOf(row.percent / 100) } : {}),
     missing,
     contributions: shares.map(({ label, amount }) => ({ label, amount: shownDifference(amount, quantity) })),
   };

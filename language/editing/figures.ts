@@ -1,5 +1,6 @@
 /** The number at any path of an evaluation, written in its own unit, with what it rests on. */
 import type { Catalogue } from '../catalogue/catalogue.js';
+import { percent } from '../checks/phrases.js';
 import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Basis, Evaluation } from '../recipes/evaluation.js';
@@ -37,14 +38,20 @@ export function basisOf(path: string, evaluation: Evaluation): readonly Basis[] 
   return derived?.known ? WEAKEST_FIRST.filter((basis) => derived.basis.has(basis)) : [];
 }
 
+/** A share with its sign, or that it is next to nothing. */
+export function shareOf(share: number): string {
+  const text = percent(share);
+  return /[1-9]/.test(text) ? text : 'under 0.1 %';
+}
+
 /** A basis in a maker's words. */
 export function inPlainWords(basis: readonly Basis[]): string {
-  return basis.map((each) => WORDS[each]).join(', ');
+  return basis.map((each) => WORDS[each]).join(' and ');
 }
 
 const WORDS: Readonly<Record<Basis, string>> = {
   measured: 'measured',
-  recipe: 'as the recipe says',
+  recipe: 'recipe',
   handbook: 'handbook',
   assumed: 'assumed',
 };

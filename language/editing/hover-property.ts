@@ -1,27 +1,33 @@
 /** Hover on a property: its value in both systems, where it comes from, what is plausible, what it moves. */
 import type { Freeze, Property, VariableClass } from '../catalogue/property.js';
 import { cautionsOnValue } from '../catalogue/cautions.js';
-import { percent, shown, shownDifference, writeValue } from '../checks/phrases.js';
+import { shown, shownDifference, writeValue } from '../checks/phrases.js';
 import { writeBoth, writeQuantity } from '../quantities/write.js';
-import type { Value } from '../recipes/facts.js';
+import type { DefinitionKind, Value } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { cautionLines } from './hover-cautions.js';
 import type { Desk } from './desk.js';
+import { shareOf } from './figures.js';
 import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import { canBeTold, isWorthSaying, movesOf } from './moves.js';
 import { sensibleStep } from './sensible-step.js';
 import { type Subject, tagsAt } from './subject.js';
 
-export function propertyHover(desk: Desk, subject: Subject, path: string, property: Property): string {
+/** `said`: a value written at the place itself that is not in force, such as one read on a day or asked for by a client. */
+export function propertyHover(desk: Desk, subject: Subject, path: string, property: Property, said?: Value): string {
   const held = subject.values.get(path);
+  const value = said ?? held?.value;
   const name = `**${plain(path)}**`;
-  const headline = held ? `${name} = ${inBoth(held.value)}` : `${name}: nothing is said of it along the line`;
+  const headline = value ? `${name} = ${inBoth(value)}` : `${name}: nothing is said of it along the line`;
   return paragraphs(
     headline,
     property.sentence,
     bullets(
       [
-        held && origin(held, subject),
+        held &&
+          (said === undefined
+            ? origin(held, subject)
+            : `${plain(held.from.definition.name.text)} has ${plain(writeValue(held.value))}.`),
         computedBeside(subject, path, held),
         plausibleLine(desk, subject, path, property),
         property.choices && `One of ${property.choices.map(code).join(', ')}.`,
@@ -29,21 +35,18 @@ export function propertyHover(desk: Desk, subject: Subject, path: string, proper
         property.freeze && freezeLine(property.freeze),
       ].filter((line) => line !== undefined),
     ),
-    held && movesTable(subject, path, property, held),
-    held && cautionLines(cautionsOnValue(path, writeValue(held.value))),
+    held && said === undefined ? movesTable(subject, path, property, held) : undefined,
+    value && cautionLines(cautionsOnValue(path, writeValue(value))),
   );
 }
 
-/** A value in the shop's units and those of the other system. */
+/** A value as written, and in the units of the other system. */
 export function inBoth(value: Value): string {
-  if (value.kind !== 'quantity') return plain(writeValue(value));
-  const { si, dimension, unit, tolerance } = value.quantity;
-  if (!unit) return `${plain(writeValue(value))}`;
-  const half =
-    tolerance === undefined
-      ? ''
-      : ` ± ${writeQuantity(tolerance, dimension, { unit, difference: true }).replace(/^\+/, '')}`;
-  return `${writeBoth(si, dimension, unit)}${half}`;
+  const written = plain(writeValue(value));
+  if (value.kind !== 'quantity' || !value.quantity.unit) return written;
+  const { si, dimension, unit } = value.quantity;
+  const other = /\(.*\)$/.exec(writeBoth(si, dimension, unit))?.[0];
+  return other === undefined ? written : `${written} ${other}`;
 }
 
 const STEPS_SHOWN = 4;
@@ -118,7 +121,8 @@ function stage(name: string): string {
 
 const MOVES_SHOWN = 5;
 
-function movesTable({ evaluation }: Subject, path: string, property: Property, held: Held): string | undefined {
+function movesTable(subject: Subject, path: string, property: Property, held: Held): string | undefined {
+  const { evaluation } = subject;
   if (!evaluation || held.value.kind !== 'quantity' || !property.dimension) return undefined;
   const { quantity } = held.value;
   const step = quantity.unit && sensibleStep(property, quantity.si);
@@ -126,13 +130,16 @@ function movesTable({ evaluation }: Subject, path: string, property: Property, h
   if (!step || moves.length === 0) return undefined;
   const size = writeQuantity(Math.abs(step.si), property.dimension, { unit: quantity.unit, difference: true });
   const rows = moves.slice(0, MOVES_SHOWN).map((move) => {
-    const share = move.value === 0 ? '' : ` (${percent(move.difference / move.value)})`;
-    const told = canBeTold(move) ? '' : ', too small to tell';
-    return [
-      plain(move.path),
-      `${shownDifference(move.difference, move.quantity)}${share}`,
-      `${shown(move.discernible, move.quantity)}${told}`,
-    ];
+    const share = move.value === 0 ? '' : ` (${shareOf(move.difference / move.value)})`;
+    const told = canBeTold(move) || isRecord(subject.definition.kind) ? '' : ', too small to tell';
+    const threshold = move.discernible === 0 ? 'not said' : shown(move.discernible, move.quantity);
+    return [plain(move.path), `${shownDifference(move.difference, move.quantity)}${share}`, threshold + told];
   });
-  return table([`${size.replace(/^\+/, '')} ${step.word} moves`, 'by about', 'can be told from'], rows);
+  // Nothing made twice is compared in a wood set: there it is how well each figure is known that matters.
+  const beside = isRecord(subject.definition.kind) ? 'known to within' : 'told apart above';
+  return table([`${size.replace(/^\+/, '')} ${step.word} moves`, 'by about', beside], rows);
+}
+
+function isRecord(kind: DefinitionKind): boolean {
+  return kind === 'wood' || kind === 'species' || kind === 'strings';
 }

@@ -1,10 +1,10 @@
 /** Hover on a computed quantity: value and uncertainty, formula with the numbers that went in, what is missing. */
 import { cautionsOnQuantity } from '../catalogue/cautions.js';
-import { inWords, percent, shown } from '../checks/phrases.js';
+import { inWords, shown } from '../checks/phrases.js';
 import { writeBoth } from '../quantities/write.js';
 import type { Derived, DerivedQuantity, Evaluation, Known } from '../recipes/evaluation.js';
 import type { Desk } from './desk.js';
-import { figureAt, inPlainWords } from './figures.js';
+import { figureAt, inPlainWords, shareOf } from './figures.js';
 import { cautionLines } from './hover-cautions.js';
 import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
@@ -72,7 +72,7 @@ function beforeLine({ before }: Subject, path: string, now: Known): string | und
   const then = before?.evaluation.derived(path);
   if (!before || !then?.known) return undefined;
   const share = then.si === 0 ? 0 : now.si / then.si - 1;
-  const difference = Math.abs(share) < 1e-9 ? 'the same' : percent(share);
+  const difference = Math.abs(share) < 1e-9 ? 'the same' : shareOf(share);
   return `In ${plain(before.name)}: ${shown(then.si, then.quantity)} (${difference}).`;
 }
 

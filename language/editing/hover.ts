@@ -75,8 +75,15 @@ function pathHover(desk: Desk, spot: Spot, path: string): string | undefined {
   const isHolding = statement?.kind === 'hold' && statement.by?.text !== undefined && isOn(spot, statement.by.span);
   const asked = statement?.kind === 'expect' || (statement?.kind === 'hold' && !isHolding);
   if (quantity && (asked || !property)) return quantityHover(desk, subject, path, quantity);
-  if (property) return propertyHover(desk, subject, path, property);
+  if (property) return propertyHover(desk, subject, path, property, saidApart(spot));
   return partHover(desk, subject, path);
+}
+
+/** The value of a reading or of a client's request: it stands beside what is in force, not in its place. */
+function saidApart({ statements }: Spot): Value | undefined {
+  const statement = statements.at(-1);
+  const apart = statements.some(({ kind }) => kind === 'reading' || kind === 'request');
+  return apart && statement?.kind === 'property' ? statement.value : undefined;
 }
 
 function isOn(spot: Spot, span: Span): boolean {

@@ -1,4 +1,5 @@
 /** The line above each recipe: changes counted, what they do in all against the parent, built or not. */
+import { inWords } from '../checks/phrases.js';
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
 import type { Definition, Span } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
@@ -53,21 +54,28 @@ function effectTexts(workshop: Workshop, name: string): readonly string[] {
   const effects = effectsBetween(parent, own);
   const told = effects.filter(isDiscernible);
   if (told.length === 0) return effects.length === 0 ? [] : ['nothing that could be told apart'];
-  const [first, ...others] = inShort(told, EFFECTS_SHOWN);
-  const held = heldQuantities(workshop, name, first ?? '');
-  return [held === '' ? first! : `${first} at equal ${held}`, ...others];
+  const kept = keptQuantities(workshop, name);
+  const part = kept[0]?.part;
+  // What a hold is about comes first: "at equal stiffness" is said of it.
+  const [ofPart, others] = [told.filter(({ path }) => isOf(path, part)), told.filter(({ path }) => !isOf(path, part))];
+  const [first = '', ...rest] = inShort([...ofPart, ...others], EFFECTS_SHOWN);
+  const equal = kept.map(({ part: of, what }) => (of === part && ofPart.length > 0 ? what : `${of} ${what}`.trim()));
+  return [equal.length === 0 ? first : `${first} at equal ${inWords([...new Set(equal)])}`, ...rest];
 }
 
-/** `stiffness` or `sag`, where a hold keeps it as the parent has it; of which part, where that is not said already. */
-function heldQuantities(workshop: Workshop, name: string, beside: string): string {
+function isOf(path: string, part: string | undefined): boolean {
+  return part !== undefined && path.startsWith(`${part}.`);
+}
+
+/** `top` and `stiffness`, for every quantity that a hold keeps as the parent has it. */
+function keptQuantities(workshop: Workshop, name: string): readonly { readonly part: string; readonly what: string }[] {
   const holds = workshop.instrument(name)?.solvedHolds ?? [];
-  const kept = holds
+  return holds
     .filter(({ request, outcome }) => outcome.kind === 'solved' && request.statement.at === undefined)
     .map(({ request }) => {
-      const [part = '', what = ''] = request.quantity.split('.');
-      return beside.startsWith(`${part} `) ? what : `${part} ${what}`.trim();
+      const [part = '', what = ''] = request.quantity.replace(/-/g, ' ').split('.');
+      return { part, what };
     });
-  return [...new Set(kept)].join(' and ').replace(/-/g, ' ');
 }
 
 function builtText(workshop: Workshop, name: string): string {

@@ -8,7 +8,7 @@ export interface Move {
   /** SI. */
   readonly value: number;
   readonly difference: number;
-  /** What two instruments made alike could differ by anyway (k = 2), SI. */
+  /** What two instruments made alike could differ by anyway; of a wood set, how well it is known (k = 2), SI. */
   readonly discernible: number;
 }
 
@@ -18,13 +18,16 @@ export function movesOf(path: string, step: number, evaluation: Evaluation): rea
   if (!leaf) return [];
   const { all } = evaluation.derivations;
   const voicing = all.filter((quantity) => quantity.voicing);
+  // A wood set has no voice of its own: there everything computed is of interest, and how well it is known.
+  const isOfRecord = voicing.length === 0;
   const moves: Move[] = [];
-  // A wood set has no voice of its own: there everything computed is of interest.
-  for (const each of concretePaths(voicing.length > 0 ? voicing : all, evaluation)) {
+  for (const each of concretePaths(isOfRecord ? all : voicing, evaluation)) {
     const slope = each === path ? undefined : evaluation.gradient(each).get(leaf.id);
     const derived = slope === undefined || slope === 0 ? undefined : evaluation.derived(each);
     if (!derived?.known || derived.given || slope === undefined) continue;
-    const discernible = 2 * uncertaintyOfDifference(each, evaluation, evaluation);
+    const discernible = isOfRecord
+      ? 2 * evaluation.uncertainty(each)
+      : 2 * uncertaintyOfDifference(each, evaluation, evaluation);
     moves.push({ path: each, quantity: derived.quantity, value: derived.si, difference: slope * step, discernible });
   }
   return moves.sort((a, b) => size(b) - size(a));

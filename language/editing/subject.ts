@@ -40,7 +40,8 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
       const { recipe } = build;
       return {
         definition,
-        values: build.values,
+        // What was weighed or read stands beside what the instrument is made of.
+        values: new Map([...alone.values, ...build.values]),
         evaluation: build.evaluation,
         before: recipe && evaluated(desk, recipe),
       };
