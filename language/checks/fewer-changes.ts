@@ -2,23 +2,41 @@
 import type { Variable } from '../recipes/counting.js';
 import type { Definition, Statement } from '../recipes/facts.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
-import type { Edit, Fix } from './finding.js';
-import { indentOf, insertAt, remove, replace, restated, textAt } from './mending.js';
+import type { Fix } from './finding.js';
+import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } from './mending.js';
 
 /** Wraps the changes in `together`, where the first of them stands. */
 export function groupAsOne(definition: Definition, counted: readonly Variable[]): readonly Fix[] {
   const statements = movable(definition, counted);
-  const [first, ...rest] = statements;
-  if (!first || rest.length === 0 || counted.some((variable) => variable.group)) return [];
-  const indent = indentOf(definition, first.span.start);
+  const [first] = statements;
+  if (!first || statements.length < 2 || counted.some((variable) => variable.group)) return [];
+  const leaving = leavingWith(definition, statements);
+  const at = definition.statements.find((one) => holds(one, first)) ?? first;
+  const indent = indentOf(definition, at.span.start);
   const lines = statements.map((statement) => `${indent}  ${restated(definition, statement)}`);
   const group = `together "" {\n${lines.join('\n')}\n${indent}}`;
+  const rest = leaving.filter((one) => one !== at).map((one) => remove(definition, one));
   return [
     {
       title: 'Group them as one tweak',
-      edits: [replace(definition, first.span, group), ...rest.map((statement) => remove(definition, statement))],
+      edits: leaving.includes(at)
+        ? [replace(definition, at.span, group), ...rest]
+        : [insertLine(definition, group, at), ...rest],
     },
   ];
+}
+
+/** What goes when these statements are moved: they themselves, or the whole block where nothing else is in it. */
+function leavingWith(definition: Definition, statements: readonly Statement[]): readonly Statement[] {
+  const empties = (one: Statement): boolean =>
+    statements.includes(one) || (one.kind === 'block' && one.statements.length > 0 && one.statements.every(empties));
+  const within = (all: readonly Statement[]): readonly Statement[] =>
+    all.flatMap((one) => (empties(one) ? [one] : one.kind === 'block' ? within(one.statements) : []));
+  return within(definition.statements);
+}
+
+function holds(one: Statement, inner: Statement): boolean {
+  return one === inner || (one.kind === 'block' && one.statements.some((next) => holds(next, inner)));
 }
 
 /**
@@ -37,7 +55,7 @@ export function splitIntoChain(
   const moving = byEffect.slice(0, -1);
   const names = freeNames(recipe.name, moving.length, workshop);
   const holds = recipe.holds.map(({ statement }) => textAt(definition, statement.span));
-  const edits: Edit[] = [];
+  const moved: Statement[] = [];
   const steps: string[] = [];
   let parent = relation.target.text;
   for (const [i, variable] of moving.entries()) {
@@ -46,13 +64,17 @@ export function splitIntoChain(
     const body = [...statements.map((statement) => restated(definition, statement)), ...holds];
     const reason = `because "${variable.label.replace(/["\\]/g, '')}, by itself."`;
     steps.push(`recipe ${names[i]} from ${parent} {\n${[reason, ...body].map((line) => `  ${line}`).join('\n')}\n}\n\n`);
-    edits.push(...statements.map((statement) => remove(definition, statement)));
+    moved.push(...statements);
     parent = names[i]!;
   }
   return [
     {
       title: `Split into ${counted.length} recipes of one change each`,
-      edits: [insertAt(definition, definition.span.start, steps.join('')), replace(definition, relation.target.span, parent), ...edits],
+      edits: [
+        insertAt(definition, definition.span.start, steps.join('')),
+        replace(definition, relation.target.span, parent),
+        ...leavingWith(definition, moved).map((statement) => remove(definition, statement)),
+      ],
       preferred: true,
     },
   ];

@@ -88,7 +88,13 @@ export const HOLD_NO_EFFECT: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
-    for (const { request } of holdsOf(definition, workshop, 'no-effect')) {
+    const idle = holdsOf(definition, workshop, 'no-effect');
+    // A hold that happens to be met already is solved whatever it moves; it would fail at the next change.
+    const evaluation = workshop.evaluation(definition.name.text);
+    const lucky = holdsOf(definition, workshop, 'solved').filter(
+      ({ request }) => evaluation && !evaluation.gradient(request.quantity).has(request.by),
+    );
+    for (const { request } of [...idle, ...lucky]) {
       report(request.statement.span, `${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`);
     }
   },
