@@ -1,6 +1,6 @@
 /** What is wrong with a line, in the words of the bench and with an example of how it is written. */
 import { didYouMean } from '../quantities/suggest.js';
-import { DEFINITION_WORDS, type Token, isText, isWord, kindOf } from './token.js';
+import { DEFINITION_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
 
 export interface Explanation {
   readonly message: string;
@@ -92,11 +92,11 @@ const RULES: readonly Rule[] = [
 
   function statementWord(words) {
     for (let i = 0; i < words.length; i++) {
-      const example = EXAMPLES[words[i]!.image];
+      const example = EXAMPLES[itemAt(words, i).image];
       const next = words[i + 1];
       if (example === undefined || kindOf(next) === ':' || (i > 0 && kindOf(words[i - 1]) === ':')) continue;
       if (example.takes(next)) {
-        if (i === 0 && words[0]!.image !== 'change' && example.whole) return say(example.message);
+        if (i === 0 && itemAt(words, 0).image !== 'change' && example.whole) return say(example.message);
         continue;
       }
       return say(example.message);
@@ -106,7 +106,7 @@ const RULES: readonly Rule[] = [
 
   function rangeWithHyphen(words) {
     for (let i = 0; i + 1 < words.length; i++) {
-      const [low, high] = [words[i]!, words[i + 1]!];
+      const [low, high] = [itemAt(words, i), itemAt(words, i + 1)];
       if (kindOf(low) !== 'NUMBER' || kindOf(high) !== 'NUMBER' || !high.image.startsWith('-')) continue;
       const range = `${low.image}..${high.image.slice(1)}`;
       return { message: `A range is written with two dots: ${range}.`, suggestions: [range], of: [low, high] };
@@ -124,7 +124,7 @@ const RULES: readonly Rule[] = [
 
   function colonMissing(words) {
     for (let i = 0; i + 1 < words.length; i++) {
-      const [name, value] = [words[i]!, words[i + 1]!];
+      const [name, value] = [itemAt(words, i), itemAt(words, i + 1)];
       const starts = i === 0 || (!isWord(words[i - 1]) && kindOf(words[i - 1]) !== ':');
       if (!starts || !isWord(name) || !(kindOf(value) === 'NUMBER' || isText(value) || kindOf(value) === 'DATE'))
         continue;
@@ -140,7 +140,7 @@ const RULES: readonly Rule[] = [
 
   function severalWords(words, end) {
     for (let i = 0; i + 1 < words.length; i++) {
-      const [first, second] = [words[i]!, words[i + 1]!];
+      const [first, second] = [itemAt(words, i), itemAt(words, i + 1)];
       if (!isWord(first) || !isWord(second) || /[.]/.test(first.image)) continue;
       const joined = `${first.image}-${second.image}`;
       const after = words[i + 2] ?? end;

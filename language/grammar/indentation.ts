@@ -3,7 +3,7 @@
  * line starts in the same column; every deeper block still open there lacks its own. What indentation cannot tell is
  * closed at the end.
  */
-import { type Token, type TokenTypes, kindOf, lineOf, virtualToken } from './token.js';
+import { type Token, type TokenTypes, itemAt, kindOf, lineOf, virtualToken } from './token.js';
 
 /** The tokens with `missing` closing braces put in, and the opening braces they answer. */
 export function closeByIndentation(
@@ -16,7 +16,7 @@ export function closeByIndentation(
   const closed: Token[] = [];
   const unclosed: Token[] = [];
   const open: { token: Token; column: number }[] = [];
-  let lineStart = tokens[0]!;
+  let lineStart = itemAt(tokens, 0);
 
   const closeInnermost = (): void => {
     const innermost = open.pop();
@@ -24,7 +24,7 @@ export function closeByIndentation(
     unclosed.push(innermost.token);
     let at = closed.length;
     while (kindOf(closed[at - 1]) === 'EOL') at--;
-    closed.splice(at, 0, virtualToken(brace, closed[at - 1]!));
+    closed.splice(at, 0, virtualToken(brace, itemAt(closed, at - 1)));
   };
 
   for (const token of tokens) {
@@ -34,7 +34,7 @@ export function closeByIndentation(
     if (kind === '}') {
       const column = token.startColumn ?? 1;
       const meant = token === lineStart && open.some((one) => one.column === column);
-      while (meant && unclosed.length < missing && open.length > 1 && open[open.length - 1]!.column > column) {
+      while (meant && unclosed.length < missing && open.length > 1 && itemAt(open, open.length - 1).column > column) {
         closeInnermost();
       }
       open.pop();

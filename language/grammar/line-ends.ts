@@ -3,13 +3,13 @@
  * line and does not swallow the next. A line end is dropped where the statement plainly goes on: before `{` or `->`,
  * inside a list or a point, before the text of a `note` or `because`, and before the `by` of a `hold`.
  */
-import { type Token, isText, isWord, kindOf } from './token.js';
+import { type Token, isText, isWord, itemAt, kindOf } from './token.js';
 
 /** The same tokens without the line ends that end nothing. */
 export function significantTokens(tokens: readonly Token[]): Token[] {
   const kept: Token[] = [];
   for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!;
+    const token = itemAt(tokens, i);
     if (token.tokenType.name !== 'EOL') {
       kept.push(token);
       continue;

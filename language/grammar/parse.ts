@@ -8,7 +8,7 @@ import { type TextProblem, within } from './problem.js';
 import { type Repaired, headAlone, repair } from './repair.js';
 import { type CutDefinition, cutIntoDefinitions } from './segments.js';
 import { type ParserServices, createParserServices } from './services.js';
-import type { Token } from './token.js';
+import { type Token, itemAt } from './token.js';
 import { settleOpenTexts } from './unclosed-text.js';
 import { unfitText } from './unfit-text.js';
 
@@ -121,9 +121,10 @@ function inOrder(tokens: readonly Token[], comments: readonly Token[]): Token[] 
   let next = 0;
   for (const token of tokens) {
     if (token.tokenType.name === 'EOL') continue;
-    while (next < comments.length && comments[next]!.startOffset < token.startOffset) merged.push(comments[next++]!);
+    while (next < comments.length && itemAt(comments, next).startOffset < token.startOffset)
+      merged.push(itemAt(comments, next++));
     merged.push(token);
   }
-  for (; next < comments.length; next++) merged.push(comments[next]!);
+  for (; next < comments.length; next++) merged.push(itemAt(comments, next));
   return merged;
 }

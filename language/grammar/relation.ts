@@ -7,6 +7,6 @@ export function relationIndex(words: readonly string[]): number {
     if (!RELATION_WORDS.has(word)) return false;
     if (i > 0) return true;
     // `recipe from` is called from; `recipe from tarn-6` lacks its name; `recipe from from tarn-6` lacks nothing.
-    return words.length > 1 && !(words.length > 2 && RELATION_WORDS.has(words[1]!));
+    return words.length > 1 && !(words.length > 2 && RELATION_WORDS.has(words[1] ?? ''));
   });
 }

@@ -13,6 +13,7 @@ import {
   type TokenTypes,
   isText,
   isWord,
+  itemAt,
   kindOf,
   lineOf,
   mergedToken,
@@ -41,12 +42,12 @@ export function repair(
 export function headAlone(tokens: readonly Token[], types: TokenTypes, text: string, why: string): Repaired {
   const from = tokens.findIndex((token) => kindOf(token) === '{');
   const [first, last, broken] = [tokens[from + 1], tokens[tokens.length - 2], types['BROKEN']];
-  const place = placeOf(tokens[0]!, tokens[Math.max(from - 1, 0)]!);
+  const place = placeOf(itemAt(tokens, 0), itemAt(tokens, Math.max(from - 1, 0)));
   const problems: TextProblem[] = [{ code: 'unreadable-line', message: why, place, suggestions: [] }];
   if (from < 0 || !first || !last || !broken) return { tokens: [...tokens], problems };
   const words = tokens.slice(1, from).filter((token) => isWord(token) || kindOf(token) === 'NUMBER');
-  const body = [tokens[from]!, mergedToken(broken, first, last, text), tokens[tokens.length - 1]!];
-  return { tokens: [tokens[0]!, ...words, ...body], problems };
+  const body = [itemAt(tokens, from), mergedToken(broken, first, last, text), itemAt(tokens, tokens.length - 1)];
+  return { tokens: [itemAt(tokens, 0), ...words, ...body], problems };
 }
 
 class Repair {
@@ -72,10 +73,10 @@ class Repair {
     const sound = failedAt ? tokens.indexOf(failedAt) : tokens.length - 1;
     const bodyStart = tokens.findIndex((token) => kindOf(token) === '{');
     const headEnd = bodyStart < 0 ? tokens.length : bodyStart;
-    const mended: Token[] = [tokens[0]!, ...this.head(tokens.slice(1, headEnd), tokens[bodyStart])];
+    const mended: Token[] = [itemAt(tokens, 0), ...this.head(tokens.slice(1, headEnd), tokens[bodyStart])];
     let piece: Token[] = [];
     for (let i = headEnd; i < tokens.length; i++) {
-      const token = tokens[i]!;
+      const token = itemAt(tokens, i);
       const kind = kindOf(token);
       if (kind !== '{' && kind !== '}' && kind !== 'EOL') {
         piece.push(token);
@@ -116,7 +117,7 @@ class Repair {
   }
 
   private merge(piece: readonly Token[], from: number, to: number): Token {
-    return mergedToken(this.broken, piece[from]!, piece[to]!, this.text);
+    return mergedToken(this.broken, itemAt(piece, from), itemAt(piece, to), this.text);
   }
 
   private faultIn(piece: readonly Token[], end: Token): { at: number; startsStatement: boolean } | undefined {
@@ -170,7 +171,7 @@ function aroundFault(piece: readonly Token[], at: number, startsStatement: boole
 function statementStarts(piece: readonly Token[]): number[] {
   const starts: number[] = [];
   for (let i = 0; i < piece.length; i++) {
-    const token = piece[i]!;
+    const token = itemAt(piece, i);
     const next = piece[i + 1];
     const opened = starts[starts.length - 1];
     const belongsToOpened = opened === i - 1 && TAKES_PATH.has(piece[opened]?.image ?? '');

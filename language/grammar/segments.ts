@@ -6,7 +6,7 @@ import { didYouMeanKind } from './explain.js';
 import { closeByIndentation } from './indentation.js';
 import { type Place, type TextProblem, placeOf } from './problem.js';
 import { RELATION_WORDS } from './relation.js';
-import { DEFINITION_WORDS, type Token, type TokenTypes, endOffset, isWord, kindOf, lineOf } from './token.js';
+import { DEFINITION_WORDS, type Token, type TokenTypes, endOffset, isWord, itemAt, kindOf, lineOf } from './token.js';
 
 export interface CutDefinition {
   /** From its first word to its closing brace, which may stand for nothing written. */
@@ -51,7 +51,7 @@ class Cutter implements Segments {
   run(): void {
     let at = 0;
     while (at < this.tokens.length) {
-      const token = this.tokens[at]!;
+      const token = itemAt(this.tokens, at);
       if (kindOf(token) === 'EOL') at++;
       else if (kindOf(token) === '}') {
         this.strayBrace(token);
@@ -67,7 +67,7 @@ class Cutter implements Segments {
     const open: Token[] = [];
     let at = start;
     for (; at < this.tokens.length; at++) {
-      const token = this.tokens[at]!;
+      const token = itemAt(this.tokens, at);
       const kind = kindOf(token);
       if (open.length === 0 && (kind === 'EOL' || kind === '}')) break; // no body yet
       if (at > start && this.startsDefinition(at)) break;
@@ -90,7 +90,7 @@ class Cutter implements Segments {
   }
 
   private keep(tokens: readonly Token[]): void {
-    const [first, last] = [tokens[0]!, tokens[tokens.length - 1]!];
+    const [first, last] = [itemAt(tokens, 0), itemAt(tokens, tokens.length - 1)];
     const brace = tokens.findIndex((token) => kindOf(token) === '{');
     this.definitions.push({
       tokens,
@@ -121,12 +121,13 @@ class Cutter implements Segments {
 
   /** A definition word that starts a line while braces are open: the braces were forgotten. */
   private startsDefinition(at: number): boolean {
-    const token = this.tokens[at]!;
+    const token = itemAt(this.tokens, at);
     if (!this.looksLikeDefinition(at)) return false;
     const before = this.tokens[at - 1];
     if (before !== undefined && lineOf(before) === lineOf(token) && kindOf(before) !== 'EOL') return false;
     const name = this.tokens[at + 1];
-    if (!(isWord(name) || kindOf(name) === 'NUMBER') || lineOf(name!) !== lineOf(token)) return false;
+    if (name === undefined || lineOf(name) !== lineOf(token)) return false;
+    if (!isWord(name) && kindOf(name) !== 'NUMBER') return false;
     if (token.startColumn === 1) return true;
     return this.headReachesBrace(at + 2);
   }
@@ -165,12 +166,12 @@ class Cutter implements Segments {
 
   /** One line that belongs to no definition, with the block that hangs on it. */
   private outside(start: number): number {
-    const first = this.tokens[start]!;
+    const first = itemAt(this.tokens, start);
     let last = first;
     let depth = 0;
     let at = start;
     for (; at < this.tokens.length; at++) {
-      const token = this.tokens[at]!;
+      const token = itemAt(this.tokens, at);
       const kind = kindOf(token);
       if (depth === 0 && (kind === 'EOL' || kind === '}')) break;
       if (at > start && this.startsDefinition(at)) break;

@@ -53,6 +53,13 @@ export const JOINING_WORDS: ReadonlySet<string> = new Set([
   'of',
 ]);
 
+/** The item at an index known to exist. */
+export function itemAt<T>(list: readonly T[], index: number): T {
+  const item = list[index];
+  if (item === undefined) throw new RangeError(`There is no item ${index} among ${list.length}.`);
+  return item;
+}
+
 export function kindOf(token: Token | undefined): string {
   return token?.tokenType.name ?? '';
 }

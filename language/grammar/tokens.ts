@@ -27,14 +27,10 @@ export class BookmatchTokenBuilder extends DefaultTokenBuilder {
 
     const openText: TokenType = { name: 'OPEN_TEXT', PATTERN: /["\u201C][^\n\r]*/, CATEGORIES: [string] };
     const openComment: TokenType = { name: 'OPEN_COMMENT', PATTERN: /\/\*[^\n\r]*/, GROUP: 'hidden' };
-    const stray: TokenType = {
-      name: 'STRAY',
-      PATTERN: /[\uD800-\uDBFF][\uDC00-\uDFFF]|[\u0000-\uFFFF]/,
-      LINE_BREAKS: false,
-    };
+    const stray = contextual({ name: 'STRAY' }, matchAnything, EVERY_START);
     // Each pattern is tried in this order.
     return [
-      contextual(named('TIMES'), matchTimes, ['x', '\u00D7']),
+      contextual(named('TIMES'), matchTimes, [0x78, 0xd7]),
       contextual(named('UNIT'), matchUnit, UNIT_STARTS),
       named('SPACE'),
       named('EOL'),
@@ -72,16 +68,15 @@ type Matched = [string] | null;
 type Match = (text: string, offset: number, before: Token[]) => Matched;
 
 /** `starts`: what the match may start with, so that the lexer asks only there. */
-function contextual(type: TokenType, match: Match, starts: readonly (string | number)[]): TokenType {
+function contextual(type: TokenType, match: Match, starts: readonly number[]): TokenType {
   return Object.assign(type, { PATTERN: match, LINE_BREAKS: false, START_CHARS_HINT: starts });
 }
 
-/** Letters and signs; beyond Latin-1 the lexer looks at blocks of 255 characters, so one of each stands for all. */
-const UNIT_STARTS: readonly (string | number)[] = [
-  ...'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz_%"\'',
-  ...Array.from({ length: 0x80 }, (_, i) => 0x80 + i),
-  ...Array.from({ length: 256 }, (_, i) => 256 + 255 * i),
-];
+/** Beyond Latin-1 the lexer looks at blocks of 255 characters, so one of each stands for all. */
+const BEYOND_LATIN = Array.from({ length: 257 }, (_, i) => 256 + 255 * i).filter((code) => code <= 0xffff);
+const EVERY_START: readonly number[] = [...Array.from({ length: 256 }, (_, i) => i), ...BEYOND_LATIN, 0xffff];
+/** Letters, and the signs of feet, inches and per cent. */
+const UNIT_STARTS = EVERY_START.filter((code) => code >= 0x80 || /[A-Za-z_%"']/.test(String.fromCharCode(code)));
 
 const matchUnit: Match = (text, offset, before) => {
   const last = before[before.length - 1];
@@ -95,7 +90,7 @@ const matchTimes: Match = (text, offset, before) => {
   return taken(text, offset, timesLength(text, offset, endOffset(last)));
 };
 
-const NUMBER_STARTS = [...'0123456789.+-\u2212\u2013\u00BC\u00BD\u00BE\u2153\u2154\u215B\u215C\u215D\u215E'];
+const NUMBER_STARTS = EVERY_START.filter((code) => code >= 0x80 || /[0-9.+-]/.test(String.fromCharCode(code)));
 /** `1 3/4`, `1-3/4`, `7/64`, `1½`, `2,85` (to be told off), `1,200.5` (too), `2.85`, `.110`, `1e-3`. */
 const NUMBER =
   /[+\-\u2212\u2013]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?!,?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
@@ -111,6 +106,9 @@ const matchNumber: Match = (text, offset, before) => {
   const found = pattern.exec(text);
   return found ? [found[0]] : null;
 };
+
+/** What no other pattern knows: one sign, however many code units it takes. */
+const matchAnything: Match = (text, offset) => [String.fromCodePoint(text.codePointAt(offset) ?? 0)];
 
 function taken(text: string, offset: number, length: number): Matched {
   return length > 0 ? [text.slice(offset, offset + length)] : null;

@@ -3,7 +3,7 @@
  * braces it swallowed there are given back when the line has opened more than it closed.
  */
 import { type TextProblem, placeOf } from './problem.js';
-import { type Token, type TokenTypes, kindOf, lineOf } from './token.js';
+import { type Token, type TokenTypes, itemAt, kindOf, lineOf } from './token.js';
 
 export function settleOpenTexts(
   tokens: readonly Token[],
@@ -23,8 +23,8 @@ export function settleOpenTexts(
     problems.push({
       code: 'unclosed-text',
       message: 'This text has no closing quote: a " is missing.',
-      place: placeOf(parts[0]!, parts[0]!),
-      suggestions: [`${parts[0]!.image.trimEnd()}"`],
+      place: placeOf(itemAt(parts, 0), itemAt(parts, 0)),
+      suggestions: [`${itemAt(parts, 0).image.trimEnd()}"`],
     });
   }
   return { tokens: settled, problems };
@@ -43,7 +43,7 @@ function openComment(comment: Token): TextProblem {
 function openedOnLine(tokens: readonly Token[], line: number): number {
   let opened = 0;
   for (let i = tokens.length - 1; i >= 0; i--) {
-    const token = tokens[i]!;
+    const token = itemAt(tokens, i);
     if (kindOf(token) === 'EOL' || lineOf(token) !== line) break;
     if (kindOf(token) === '{') opened++;
     if (kindOf(token) === '}') opened--;

@@ -75,7 +75,7 @@ class DefinitionReader {
 
   definition(): Facts.Definition {
     const { ast, cut } = this.parsed;
-    const kind = ast.kind as Facts.DefinitionKind;
+    const kind = ast.kind;
     const headSpan = spanFrom(cut.head, this.firstLine);
     const start = headSpan.start;
     const kindSpan = { start, end: { line: start.line, character: start.character + kind.length } };

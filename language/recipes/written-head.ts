@@ -1,6 +1,8 @@
 /** The head of a definition: its name, and what it `is`, or is `for`, `from` or `of`. */
 import type { DefinitionKind, Problem, Relation, RelationWord, Span, Word } from './facts.js';
 
+type Words = readonly [Word, ...Word[]];
+
 export interface Head {
   readonly name: Word;
   readonly relation?: Relation;
@@ -15,13 +17,12 @@ export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly W
   const problems: Problem[] = [];
   const named = at < 0 ? words : words.slice(0, at);
   const name = readName(kind, kindSpan, named, problems);
-  if (at < 0) return { name, problems };
-
-  const word = words[at]!;
-  const after = words.slice(at + 1);
+  const word = words[at];
+  if (word === undefined) return { name, problems };
+  const [target, ...more] = words.slice(at + 1);
   const allowed = RELATIONS[kind];
   const relationWord = word.text as RelationWord;
-  if (after.length === 0) {
+  if (target === undefined) {
     problems.push({
       code: 'missing-name',
       message: `After \`${word.text}\` a name is expected: \`${HEADS[kind]}\`.`,
@@ -34,11 +35,11 @@ export function readHead(kind: DefinitionKind, kindSpan: Span, words: readonly W
     problems.push({
       code: 'unreadable-line',
       message: `The head of this definition is written \`${HEADS[kind]}\`.`,
-      span: allowed.length > 0 ? word.span : joined([word, ...after]).span,
-      suggestions: allowed,
+      span: allowed.length > 0 ? word.span : joined([word, target, ...more]).span,
+      suggestions: allowed.length > 0 ? allowed : [''],
     });
   }
-  return { name, relation: { word: relationWord, target: oneName(after, problems) }, problems };
+  return { name, relation: { word: relationWord, target: oneName([target, ...more], problems) }, problems };
 }
 
 const RELATIONS: Readonly<Record<DefinitionKind, readonly RelationWord[]>> = {
@@ -68,7 +69,8 @@ const HEADS: Readonly<Record<DefinitionKind, string>> = {
 };
 
 function readName(kind: DefinitionKind, kindSpan: Span, words: readonly Word[], problems: Problem[]): Word {
-  if (words.length > 0) return oneName(words, problems);
+  const [first, ...more] = words;
+  if (first !== undefined) return oneName([first, ...more], problems);
   problems.push({
     code: 'missing-name',
     message: `After \`${kind}\` a name is expected: \`${HEADS[kind]}\`.`,
@@ -78,7 +80,7 @@ function readName(kind: DefinitionKind, kindSpan: Span, words: readonly Word[], 
   return { text: '', span: { start: kindSpan.end, end: kindSpan.end } };
 }
 
-function oneName(words: readonly Word[], problems: Problem[]): Word {
+function oneName(words: Words, problems: Problem[]): Word {
   const whole = joined(words);
   if (words.length > 1) {
     const hyphened = words.map((word) => word.text).join('-');
@@ -100,7 +102,7 @@ function oneName(words: readonly Word[], problems: Problem[]): Word {
   return whole;
 }
 
-function joined(words: readonly Word[]): Word {
-  const [first, last] = [words[0]!, words[words.length - 1]!];
-  return { text: words.map((word) => word.text).join(' '), span: { start: first.span.start, end: last.span.end } };
+function joined(words: Words): Word {
+  const last = words[words.length - 1] ?? words[0];
+  return { text: words.map((word) => word.text).join(' '), span: { start: words[0].span.start, end: last.span.end } };
 }

@@ -24,16 +24,19 @@ export function quantityOf(written: WrittenQuantity, unitBeyond?: string): Quant
   const { parts, tolerance } = written;
   const unitAfter = parts.length === 1 ? (tolerance?.unit?.text ?? unitBeyond) : undefined;
   const quantities: Quantity[] = [];
-  for (const [i, part] of parts.entries()) {
-    if (parts.length > 1 && part.unit === undefined) return { problem: sideBySide(parts, i) };
+  let previous: WrittenPart | undefined;
+  for (const part of parts) {
+    const unitMissing = previous !== undefined && (previous.unit === undefined || part.unit === undefined);
+    if (previous !== undefined && unitMissing) return { problem: sideBySide(previous, part) };
     const reading = partOf(part, unitAfter);
     if ('problem' in reading) return reading;
+    const before = quantities[quantities.length - 1];
+    if (previous !== undefined && !isSmaller(reading.quantity, before)) return { problem: sideBySide(previous, part) };
     quantities.push(reading.quantity);
+    previous = part;
   }
   const [first, ...rest] = quantities;
   if (first === undefined) return { problem: problem('bad-number', 'A number is missing here.', written.span) };
-  const rising = quantities.findIndex((quantity, i) => i > 0 && !isSmaller(quantity, quantities[i - 1]));
-  if (rising > 0) return { problem: sideBySide(parts, rising - 1) };
   const sum = addQuantities([first, ...rest]);
   if (isMismatch(sum)) {
     return {
@@ -79,22 +82,19 @@ function withTolerance(value: Quantity, written: WrittenPart, unitBefore: string
   return { quantity: { ...value, tolerance: ofValue ? size * Math.abs(value.si) : size } };
 }
 
-function sideBySide(parts: readonly WrittenPart[], at: number): Problem {
-  const [left, right] = at + 1 < parts.length ? [parts[at], parts[at + 1]] : [parts[at - 1], parts[at]];
-  const span = { start: (left ?? right)!.number.span.start, end: (right ?? left)!.number.span.end };
-  const [low, high] = [left?.number.text ?? '', right?.number.text ?? ''];
-  if (left?.unit === undefined && /^[-\u2212\u2013]/.test(high)) {
-    const range = `${low}..${high.slice(1)}`;
+/** What is wrong with two parts that do not make one value. */
+function sideBySide(left: WrittenPart, right: WrittenPart): Problem {
+  const span = { start: left.number.span.start, end: right.number.span.end };
+  const high = right.number.text;
+  if (left.unit === undefined && /^[-\u2212\u2013]/.test(high)) {
+    const range = `${left.number.text}..${high.slice(1)}`;
     return problem('bad-number', `Two numbers side by side: a range is written ${range}.`, span, [range]);
   }
-  if (left?.unit === undefined || right?.unit !== undefined) {
-    return problem(
-      'bad-number',
-      'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.',
-      span,
-    );
+  if (left.unit !== undefined && right.unit === undefined) {
+    return problem('bad-number', 'The last number has no unit.', right.number.span);
   }
-  return problem('bad-number', 'The last number has no unit.', (right ?? left)!.number.span);
+  const message = 'Two numbers side by side: between them a unit, a comma, `x` or `..` is missing.';
+  return problem('bad-number', message, span);
 }
 
 function problem(code: Problem['code'], message: string, span: Span, suggestions: readonly string[] = []): Problem {

@@ -50,7 +50,7 @@ export function countReadings(ruleName: string, tokens: readonly Kind[]): number
         return ends((element as GrammarAST.Assignment).terminal, from);
       case 'RuleCall': {
         const rule = rules.get((element as GrammarAST.RuleCall).rule.$refText)!;
-        if (rule.$type === 'ParserRule') return ends((rule as GrammarAST.ParserRule).definition, from);
+        if (rule.$type === 'ParserRule') return ends(rule.definition, from);
         const token = tokens[from];
         if (token !== undefined && matches(token, rule.name)) found.set(from + 1, 1);
         return found;
@@ -100,7 +100,7 @@ export function sentence(ruleName: string, choose: (n: number) => number, longes
     }
     if (element.$type === 'RuleCall') {
       const rule = rules.get((element as GrammarAST.RuleCall).rule.$refText)!;
-      if (rule.$type === 'ParserRule') follow((rule as GrammarAST.ParserRule).definition);
+      if (rule.$type === 'ParserRule') follow(rule.definition);
       // Every second name is a word that has a meaning elsewhere.
       else tokens.push(rule.name === 'PATH' && choose(2) === 0 ? keywords[choose(keywords.length)]! : rule.name);
     }

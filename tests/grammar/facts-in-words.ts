@@ -3,11 +3,11 @@ import type { Definition, FileFacts, Problem, QuantityValue, Statement, Value } 
 import { type BookmatchParser, createParser, readFile } from '../../language/recipes/reader.js';
 
 export interface Reader {
-  file(text: string): FileFacts;
+  readonly file: (text: string) => FileFacts;
   /** The statements of a body, told. Fails when the text has a problem. */
-  says(body: string): string[];
+  readonly says: (body: string) => string[];
   /** The problems of a body: `line: code (message)`, lines counted from 1 within the body. */
-  problems(body: string): Problem[];
+  readonly problems: (body: string) => Problem[];
 }
 
 /** One parser for the tests of a file. */
