@@ -71,20 +71,20 @@ function quantitiesOf(root: string, plate: 'top' | 'back'): readonly DerivedQuan
 }
 
 /** The brace's own billet, or the wood named for all braces of the plate, or the plate's own. */
-function woodPath(ask: Ask, root: string, plate: 'top' | 'back'): string {
-  const own = `${root}.${ask.member}.wood`;
+export function woodPath(ask: Ask, root: string, plate: 'top' | 'back', member = ask.member): string {
+  const own = `${root}.${member}.wood`;
   if (ask.word(own) !== undefined) return own;
   if (ask.word(`${root}.wood`) !== undefined) return `${root}.wood`;
-  ask.assume(`brace ${ask.member} is taken to be of the ${plate}’s wood`);
+  ask.assume(`brace ${member} is taken to be of the ${plate}’s wood`);
   return `${plate}.wood`;
 }
 
 const PROFILES: readonly Profile[] = ['rectangular', 'triangular', 'parabolic', 'gabled'];
 
-function braceOf(ask: Ask, root: string): Brace {
-  const at = (word: string) => `${root}.${ask.member}.${word}`;
+export function braceOf(ask: Ask, root: string, member = ask.member): Brace {
+  const at = (word: string) => `${root}.${member}.${word}`;
   const profile = PROFILES.find((name) => name === ask.word(at('profile')));
-  if (!profile) ask.assume(`brace ${ask.member} is taken to be rectangular`);
+  if (!profile) ask.assume(`brace ${member} is taken to be rectangular`);
   const length = ask.number(at('length'));
   const height = ask.number(at('height'));
   const width = ask.number(at('width'));
@@ -99,15 +99,15 @@ function braceOf(ask: Ask, root: string): Brace {
     ends:
       endHeight === undefined
         ? undefined
-        : { height: endHeight, length: ask.numberIf(at('taper.length')) ?? usualTaper(ask, length) },
+        : { height: endHeight, length: ask.numberIf(at('taper.length')) ?? usualTaper(ask, length, member) },
     scallops: scallopsOf(ask, at, length, height),
     stations: stationsOf(ask, at, length),
   };
 }
 
 /** Ends are usually run down over 50 mm, or a quarter of a short brace. (common practice) */
-function usualTaper(ask: Ask, length: number): number {
-  ask.assume(`brace ${ask.member} is taken to run down to its ends over 50 mm`);
+function usualTaper(ask: Ask, length: number, member: string): number {
+  ask.assume(`brace ${member} is taken to run down to its ends over 50 mm`);
   return Math.min(0.05, length / 4);
 }
 

@@ -3,6 +3,7 @@ import type { DerivedQuantity } from '../evaluation.js';
 import { BODY_QUANTITIES } from './body-quantities.js';
 import { BRACE_QUANTITIES } from './brace-quantities.js';
 import { MASS_QUANTITIES } from './mass-quantities.js';
+import { MODE_QUANTITIES } from './mode-quantities.js';
 import { PLATE_QUANTITIES } from './plate-quantities.js';
 import { STRING_QUANTITIES } from './string-quantities.js';
 
@@ -12,4 +13,5 @@ export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
   ...BODY_QUANTITIES,
   ...STRING_QUANTITIES,
   ...MASS_QUANTITIES,
+  ...MODE_QUANTITIES,
 ];

@@ -1,0 +1,184 @@
+/**
+ * What only the solver knows: resonances of the braced top and back, how the bridge turns under the strings, and the
+ * three resonances of the body in which top, back and air move together.
+ */
+import { coupledModes, type CoupledBody, type OscillatorName } from '../../mechanics/body.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import type { ModeFigures, PlateModes, SlopedFigure } from '../analyst.js';
+import type { Ask, DerivedQuantity } from '../evaluation.js';
+import { MechanicsError } from '../../mechanics/error.js';
+import { soundholeArea } from './plate-quantities.js';
+import { plateTask } from './plate-task.js';
+
+const SOLVER =
+  'plate with transverse shear (DKMQ, Katili 1993), offset shear-flexible braces; edge hinged and held in the plane';
+const COUPLED = 'O. Christensen & B. B. Vistisen, J. Acoust. Soc. Am. 68 (1980) 758; O. Christensen 1982; J. Woodhouse';
+const AID = 'a design aid, not a promise of safety';
+
+export const MODE_QUANTITIES: readonly DerivedQuantity[] = [
+  ...plateQuantities('top'),
+  ...plateQuantities('back'),
+  staticQuantity(
+    'bridge.rotation',
+    'rotation',
+    DIMENSION.angle,
+    'deg',
+    'How far the bridge turns under the pull of the strings.',
+  ),
+  staticQuantity(
+    'bridge.dip',
+    'dip',
+    DIMENSION.length,
+    'mm',
+    'How far the top sinks in front of the bridge under the strings.',
+  ),
+  staticQuantity(
+    'bridge.belly',
+    'belly',
+    DIMENSION.length,
+    'mm',
+    'How far the top rises behind the bridge under the strings.',
+  ),
+  bodyResonance('resonance.air', 'air', 'Main air resonance of the body, top and back moving with it.'),
+  bodyResonance('resonance.top', 'top', 'Main top resonance of the body, air and back moving with it.'),
+  bodyResonance('resonance.back', 'back', 'Main back resonance of the body, air and top moving with it.'),
+];
+
+type PlateName = 'top' | 'back';
+
+function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
+  const main = (figure: keyof ModeFigures & SlopedFigure) => (ask: Ask) => mainMode(ask, plate)[figure];
+  return [
+    {
+      path: `${plate}.main-resonance`,
+      dimension: DIMENSION.frequency,
+      unit: 'Hz',
+      slow: true,
+      sentence: `Resonance of the braced ${plate} by itself in which it moves most air.`,
+      formula: '(K − ω²·M)·φ = 0',
+      source: SOLVER,
+      compute: main('frequency'),
+      slopes: slopesOf(plate, 'frequency'),
+    },
+    {
+      path: `${plate}.effective-mass`,
+      dimension: DIMENSION.mass,
+      unit: 'g',
+      slow: true,
+      sentence: `Mass of the ${plate} that seems to move in its main resonance${plate === 'top' ? ', felt at the bridge' : ''}.`,
+      formula: 'M = ∫ φ² dm / φ_b²',
+      source: SOLVER,
+      compute: main('effectiveMass'),
+      slopes: slopesOf(plate, 'effectiveMass'),
+    },
+    {
+      path: `${plate}.effective-area`,
+      dimension: DIMENSION.area,
+      unit: 'cm²',
+      slow: true,
+      sentence: `Area of a piston that would move as much air as the ${plate} does in its main resonance.`,
+      formula: 'A = ∫ φ dA / φ_b',
+      source: SOLVER,
+      compute: main('effectiveArea'),
+      slopes: slopesOf(plate, 'effectiveArea'),
+    },
+    {
+      path: `${plate}.effective-stiffness`,
+      dimension: DIMENSION.stiffness,
+      unit: 'kN/m',
+      slow: true,
+      sentence: `Stiffness the ${plate} seems to have in its main resonance.`,
+      formula: 'K = M·(2πf)²',
+      source: SOLVER,
+      compute: (ask) =>
+        ask.number(`${plate}.effective-mass`) * (2 * Math.PI * ask.number(`${plate}.main-resonance`)) ** 2,
+    },
+    {
+      path: `${plate}.mobility`,
+      dimension: DIMENSION.mobility,
+      unit: 's/kg',
+      slow: true,
+      sentence: `1/√(K·M): how readily the ${plate} moves in its main resonance. Quote the method with it.`,
+      formula: '1/√(K·M)',
+      source: SOLVER,
+      compute: (ask) =>
+        1 / Math.sqrt(ask.number(`${plate}.effective-stiffness`) * ask.number(`${plate}.effective-mass`)),
+    },
+  ];
+}
+
+function staticQuantity(
+  path: string,
+  figure: 'rotation' | 'dip' | 'belly',
+  dimension: DerivedQuantity['dimension'],
+  unit: string,
+  sentence: string,
+): DerivedQuantity {
+  return {
+    path,
+    dimension,
+    unit,
+    slow: true,
+    sentence,
+    formula: 'K·u = f, f the couple and the shear of the strings at the bridge',
+    source: `${SOLVER}; ${AID}`,
+    compute: (ask) => {
+      const { statics } = solved(ask, 'top');
+      if (!statics) return ask.missing('strings');
+      // Read through the loads as well, so that what moves them moves this.
+      return figure === 'dip' ? -statics.dip : statics[figure];
+    },
+    slopes: figure === 'rotation' ? slopesOf('top', 'rotation') : () => new Map(),
+  };
+}
+
+/** The body's three resonances. A frequency of the plates alone would read as if the box held no air. */
+function bodyResonance(path: string, of: OscillatorName, sentence: string): DerivedQuantity {
+  return {
+    path,
+    dimension: DIMENSION.frequency,
+    unit: 'Hz',
+    slow: true,
+    voicing: true,
+    sentence,
+    formula: 'det(K − ω²·M) = 0 of top, back and air coupled through the pressure in the box',
+    source: COUPLED,
+    compute: (ask) => {
+      const mode = coupledModes(coupledBody(ask)).find((candidate) => candidate.of === of);
+      if (!mode) throw new MechanicsError('body', 'With these plates no such resonance stands out.');
+      return mode.frequency;
+    },
+  };
+}
+
+function coupledBody(ask: Ask): CoupledBody {
+  const piston = (plate: PlateName) => ({
+    mass: ask.number(`${plate}.effective-mass`),
+    stiffness: ask.number(`${plate}.effective-stiffness`),
+    area: Math.abs(ask.number(`${plate}.effective-area`)),
+  });
+  const openings = [{ area: soundholeArea(ask), thickness: ask.numberIf('top.thickness') ?? 0 }];
+  const port = ask.numberIf('port.area');
+  if (port !== undefined && port > 0) openings.push({ area: port, thickness: ask.numberIf('sides.thickness') ?? 0 });
+  return { top: piston('top'), back: piston('back'), volume: ask.number('body.volume'), openings };
+}
+
+function solved(ask: Ask, plate: PlateName): PlateModes {
+  const analysis = ask.analyse(plateTask(ask, plate));
+  if (analysis.ok) return analysis;
+  throw new MechanicsError(
+    plate,
+    analysis.problems.find(({ severity }) => severity === 'error')?.message ?? 'The plate cannot be solved.',
+  );
+}
+
+function mainMode(ask: Ask, plate: PlateName): ModeFigures {
+  const { modes, main } = solved(ask, plate);
+  const mode = modes[main];
+  if (!mode) throw new MechanicsError(plate, 'No mode of this plate moves air.');
+  return mode;
+}
+
+function slopesOf(plate: PlateName, figure: SlopedFigure) {
+  return (ask: Ask): ReadonlyMap<string, number> => new Map(Object.entries(solved(ask, plate).slopes[figure]));
+}

@@ -1,0 +1,227 @@
+/**
+ * A braced plate of the recipe as the solver wants it: outline, soundhole, thickness, wood, braces, bridge and bridge
+ * plate, and the pull of the strings. The edge is taken to be hinged and held in the plane: a rim gives way a little in
+ * both, and real tops lie between hinged and clamped.
+ */
+import { braceHeight } from '../../mechanics/braceHeight.js';
+import type { Brace as CarvedBrace } from '../../mechanics/braces.js';
+import { fretPlace } from '../../mechanics/frets.js';
+import type { Brace, OrthotropicWood, Patch, Plate, Point, TopModel } from '../../mechanics/top/index.js';
+import { USUAL_BAND } from '../../mechanics/thickness.js';
+import type { PlateParameter, PlateTask } from '../analyst.js';
+import type { Ask } from '../evaluation.js';
+import { bodyOf } from './body-quantities.js';
+import { braceOf, woodPath } from './brace-quantities.js';
+
+type PlateName = 'top' | 'back';
+
+/** Points along each side of the outline: close enough that a chord misses the curve by less than 0.2 mm. */
+const POINTS_A_SIDE = 40;
+
+export function plateTask(ask: Ask, plate: PlateName): PlateTask {
+  const parameters: PlateParameter[] = [];
+  const root = plate === 'top' ? 'bracing' : 'back-bracing';
+  const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
+  const model: TopModel = {
+    outline: outlineOf(ask),
+    holes: plate === 'top' ? holesOf(ask) : [],
+    plate: plateOf(ask, plate, parameters),
+    braces: ask.members(root).map((member, i) => braceIn(ask, root, plate, member, i, parameters)),
+    patches,
+    edge: { kind: 'hinged', inPlane: 'held' },
+    load: patches.length > 0 ? loadOf(ask) : undefined,
+  };
+  return { model, parameters };
+}
+
+function outlineOf(ask: Ask): Point[] {
+  const body = bodyOf(ask);
+  const { length } = body.outline;
+  // Closer together towards the ends, where the outline turns fastest.
+  const stations = Array.from(
+    { length: POINTS_A_SIDE + 1 },
+    (_, i) => (length * (1 - Math.cos((Math.PI * i) / POINTS_A_SIDE))) / 2,
+  );
+  const bass = stations.slice(1, -1).map((x): Point => [rounded(x), rounded(-body.bassWidth(x))]);
+  const treble = stations.slice(1, -1).map((x): Point => [rounded(x), rounded(body.trebleWidth(x))]);
+  return [[0, 0], ...bass, [rounded(length), 0], ...treble.reverse()];
+}
+
+/** To the micrometre: what differs by less is the same plate. */
+function rounded(metres: number): number {
+  return Math.round(metres * 1e6) / 1e6;
+}
+
+function holesOf(ask: Ask): TopModel['holes'] {
+  const diameter = ask.numberIf('soundhole.diameter');
+  if (diameter === undefined) return [];
+  return [{ centre: [ask.number('soundhole.station'), ask.numberIf('soundhole.offset') ?? 0], diameter }];
+}
+
+function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plate {
+  parameters.push(
+    { path: `${plate}.thickness`, target: 'plate.thickness' },
+    { path: `${plate}.edge-thickness`, target: 'plate.edge' },
+    ...woodParameters(`${plate}.wood`, 'plate.wood'),
+  );
+  const centre = ask.number(`${plate}.thickness`);
+  const edge = ask.numberIf(`${plate}.edge-thickness`);
+  return {
+    wood: woodOf(ask, `${plate}.wood`),
+    thickness:
+      edge === undefined || edge === centre
+        ? centre
+        : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
+    grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
+  };
+}
+
+function woodOf(ask: Ask, wood: string): OrthotropicWood {
+  return {
+    eAlong: ask.number(`${wood}.modulus.along`),
+    eAcross: ask.number(`${wood}.modulus.across`),
+    poisson: ask.number(`${wood}.poisson`),
+    shearInPlane: ask.number(`${wood}.modulus.twist`),
+    shearAlong: ask.number(`${wood}.modulus.through-shear`),
+    shearAcross: ask.number(`${wood}.modulus.rolling-shear`),
+    density: ask.number(`${wood}.density`),
+  };
+}
+
+function woodParameters(wood: string, target: string): PlateParameter[] {
+  return [
+    { path: `${wood}.modulus.along`, target: `${target}.eAlong` },
+    { path: `${wood}.modulus.across`, target: `${target}.eAcross` },
+    { path: `${wood}.modulus.twist`, target: `${target}.shearInPlane` },
+    { path: `${wood}.modulus.through-shear`, target: `${target}.shearAlong` },
+    { path: `${wood}.modulus.rolling-shear`, target: `${target}.shearAcross` },
+    { path: `${wood}.density`, target: `${target}.density` },
+  ];
+}
+
+function braceIn(
+  ask: Ask,
+  root: string,
+  plate: PlateName,
+  member: string,
+  place: number,
+  parameters: PlateParameter[],
+): Brace {
+  const at = (word: string) => `${root}.${member}.${word}`;
+  const wood = woodPath(ask, root, plate, member);
+  const carved = braceOf(ask, root, member);
+  const end = (which: 'from' | 'to'): Point => [ask.number(at(`${which}.station`)), ask.number(at(`${which}.offset`))];
+  parameters.push(
+    { path: at('height'), target: `braces.${place}.height` },
+    { path: at('width'), target: `braces.${place}.width` },
+    ...woodParameters(wood, `braces.${place}.wood`),
+  );
+  return {
+    name: member,
+    axis: ask.word(at('ends')) === 'free' ? [end('from'), end('to')] : tucked(ask, end('from'), end('to')),
+    wood: woodOf(ask, wood),
+    profile: carved.profile,
+    gable: carved.gable,
+    width: carved.width,
+    height: heightsOf(carved),
+  };
+}
+
+/** Braces are told to where they meet the lining, and are held there: what ends this close to the outline reaches it. */
+const LINING = 0.03;
+
+function tucked(ask: Ask, from: Point, to: Point): Point[] {
+  const body = bodyOf(ask);
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const longer = (end: Point, other: Point): Point => {
+    const grown = end.map((place, i) => place + ((place - other[i]!) * LINING) / length) as [number, number];
+    const [x, y] = grown;
+    const within = x > 0 && x < body.outline.length && Math.abs(y) < (y < 0 ? body.bassWidth(x) : body.trebleWidth(x));
+    return within ? end : grown;
+  };
+  return [longer(from, to), longer(to, from)];
+}
+
+/** Even, or sampled closely enough to follow tapers and scallops. */
+function heightsOf(brace: CarvedBrace): Brace['height'] {
+  if (!brace.ends && !brace.scallops && !brace.stations) return brace.height;
+  const heightAt = braceHeight(brace);
+  const count = Math.max(8, Math.ceil(brace.length / 0.01));
+  return Array.from({ length: count + 1 }, (_, i) => {
+    const at = (brace.length * i) / count;
+    return { at, height: heightAt(at) };
+  });
+}
+
+/** Where the front edge of a bridge usually lies before the saddle: 10 mm. (common practice) */
+const USUAL_SADDLE_DISTANCE = 0.01;
+
+function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
+  if (ask.word('bridge.wood') === undefined && ask.numberIf('bridge.length') === undefined) return [];
+  const [length, width, height] = ['length', 'width', 'height'].map((side) => ask.number(`bridge.${side}`)) as [
+    number,
+    number,
+    number,
+  ];
+  const middle = bridgeMiddle(ask, width);
+  const wood = woodOf(ask, 'bridge.wood');
+  const carried = ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
+  parameters.push({ path: 'bridge.height', target: 'patches.0.thickness' });
+  const bridge: Patch = {
+    name: 'bridge',
+    outline: rectangle(middle, width, length),
+    // The block weighs what bridge, saddle, pins and pickup weigh together.
+    wood: { ...wood, density: carried / (length * width * height) },
+    thickness: height,
+    grain: Math.PI / 2,
+    side: 'over',
+  };
+  const thickness = ask.numberIf('bridge.plate.thickness');
+  if (thickness === undefined) return [bridge];
+  parameters.push({ path: 'bridge.plate.thickness', target: 'patches.1.thickness' });
+  const under: Patch = {
+    name: 'bridge plate',
+    outline: rectangle(
+      ask.numberIf('bridge.plate.station') ?? middle,
+      ask.number('bridge.plate.width'),
+      ask.number('bridge.plate.length'),
+    ),
+    wood: woodOf(ask, 'bridge.plate.wood'),
+    thickness,
+    grain: Math.PI / 2 + (ask.numberIf('bridge.plate.grain-angle') ?? 0),
+    side: 'under',
+  };
+  return [bridge, under];
+}
+
+/** From the saddle, which the scale and the fret at the body put in its place. */
+function bridgeMiddle(ask: Ask, width: number): number {
+  const stated = ask.numberIf('bridge.station');
+  const saddle = stated ?? saddleStation(ask);
+  const ahead = ask.numberIf('bridge.saddle-distance') ?? USUAL_SADDLE_DISTANCE;
+  return saddle + ahead - width / 2;
+}
+
+function saddleStation(ask: Ask): number {
+  const scale = ask.number('scale');
+  return ask.number('body.length') - (scale - fretPlace(scale, ask.number('neck.join-fret')));
+}
+
+function rectangle(middle: number, along: number, across: number): Point[] {
+  const [x0, x1] = [middle - along / 2, middle + along / 2];
+  const y = across / 2;
+  return [
+    [x0, -y],
+    [x1, -y],
+    [x1, y],
+    [x0, y],
+  ];
+}
+
+function loadOf(ask: Ask): TopModel['load'] {
+  const tension = ask.numberIf('strings.total-tension');
+  const couple = ask.numberIf('bridge.torque');
+  return tension === undefined || couple === undefined
+    ? { patch: 'bridge' }
+    : { patch: 'bridge', direction: 0, couple, shear: tension };
+}
