@@ -12,8 +12,10 @@ export function readDate(written: string): DateReading {
     if (date === undefined) return no(`${written} is not a day of the calendar.`);
     return date === written ? { ok: true, date } : no(`Write the date as ${date}.`, date);
   }
-  const [first, second, year] = written.split(/[./]/).map(Number);
-  if (first === undefined || second === undefined || year === undefined) return no('Write a date as 2026-03-14.');
+  const [first, second, last] = written.split(/[./]/).map(Number);
+  if (first === undefined || second === undefined || last === undefined) return no('Write a date as 2026-03-14.');
+  // Two figures are taken for this century, and only to suggest: the maker decides.
+  const year = last < 100 ? 2000 + last : last;
   const dayFirst = dateText(year, second, first);
   const monthFirst = written.includes('/') ? dateText(year, first, second) : undefined;
   const readings = [dayFirst, monthFirst].filter((date) => date !== undefined);

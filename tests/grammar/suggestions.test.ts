@@ -41,6 +41,7 @@ test.each([
   'thickness: 1 5/4 in',
   'finished: 14.3.2026',
   'finished: 3/4/2026',
+  'finished: 3/4/19',
   'finished: 2026-3-14',
   'note "abc',
   'top { note "abc }',

@@ -115,6 +115,7 @@ test.each([
   ['2026-3-14', 'bad-date', '2026-3-14'],
   ['14.3.2026', 'bad-date', '14.3.2026'],
   ['3/4/2026', 'bad-date', '3/4/2026'],
+  ['3/4/19', 'bad-date', '3/4/19'],
 ])('%s is told off once, at the word at fault', (text, code, at) => {
   const found = problems(`before: 1 mm\np: ${text}\nafter: 1 mm`);
   expect(found).toHaveLength(1);
