@@ -194,30 +194,30 @@ function copyDiagonal({ pattern }: Unknowns, panels: Float64Array, diagonal: Flo
   }
 }
 
-/** y ← M x for vectors over all nodes, five numbers each. */
+/** Y ← M X for blocks of four vectors over all nodes, five unknowns each, interleaved. */
 export function multiplyMass({ graph }: Unknowns, mass: NodalMass, x: Float64Array, y: Float64Array): void {
   const { start, list } = graph;
+  y.fill(0);
   for (let i = 0; i + 1 < start.length; i++) {
-    let u = 0;
-    let v = 0;
-    let w = 0;
-    let bx = 0;
-    let by = 0;
+    const to = 20 * i;
     for (let k = start[i]!; k < start[i + 1]!; k++) {
-      const j = 5 * list[k]!;
+      const from = 20 * list[k]!;
       const m0 = mass[3 * k]!;
       const m1 = mass[3 * k + 1]!;
       const m2 = mass[3 * k + 2]!;
-      u += m0 * x[j]! + m1 * x[j + 3]!;
-      v += m0 * x[j + 1]! + m1 * x[j + 4]!;
-      w += m0 * x[j + 2]!;
-      bx += m1 * x[j]! + m2 * x[j + 3]!;
-      by += m1 * x[j + 1]! + m2 * x[j + 4]!;
+      for (let c = 0; c < 4; c++) {
+        const t = to + c;
+        const f = from + c;
+        const u = x[f]!;
+        const v = x[f + 4]!;
+        const bx = x[f + 12]!;
+        const by = x[f + 16]!;
+        y[t]! += m0 * u + m1 * bx;
+        y[t + 4]! += m0 * v + m1 * by;
+        y[t + 8]! += m0 * x[f + 8]!;
+        y[t + 12]! += m1 * u + m2 * bx;
+        y[t + 16]! += m1 * v + m2 * by;
+      }
     }
-    y[5 * i] = u;
-    y[5 * i + 1] = v;
-    y[5 * i + 2] = w;
-    y[5 * i + 3] = bx;
-    y[5 * i + 4] = by;
   }
 }

@@ -3,15 +3,16 @@
  * H.D. Simon, A shifted block Lanczos algorithm for solving sparse symmetric generalized eigenproblems, SIAM J. Matrix Anal.
  * Appl. 15, 1994, 228–272). A block finds equal frequencies that a single vector would miss.
  */
+import { BLOCK, columnOf, divideByTriangle, gramOf, subtractProduct, triangleOf } from './blocks.js';
 import { symmetricEigen } from './symmetricEigen.js';
 
 export interface EigenProblem {
   readonly size: number;
-  /** Solves (K + shift M) x = b in place. */
-  solve(x: Float64Array): void;
-  /** y ← M x */
+  /** Solves (K + shift M) X = B in place, for a block. */
+  solve(block: Float64Array): void;
+  /** Y ← M X, for a block. */
   multiply(x: Float64Array, y: Float64Array): void;
-  /** Known vectors to leave out (rigid motions), M-orthonormal. */
+  /** Blocks of known vectors to leave out (rigid motions), M-orthonormal. */
   readonly locked: readonly Float64Array[];
 }
 
@@ -24,75 +25,102 @@ export interface Eigenpairs {
   readonly residuals: Float64Array;
 }
 
-/** The `wanted` lowest pairs to relative residual `tolerance`; fewer when the space is smaller; undefined when stopped or not converged within `most` vectors. */
+/** What is left of a vector after orthogonalising must be more than this share of its square. */
+const DEPENDENT = 1e-24;
+
+/** The `wanted` lowest pairs to relative residual `tolerance`; fewer when the space is smaller; undefined when stopped or not converged within `most` blocks. */
 export function lowestModes(
   problem: EigenProblem,
-  start: readonly Float64Array[],
+  start: Float64Array,
   wanted: number,
   tolerance: number,
   most: number,
   shouldStop: () => boolean,
 ): Eigenpairs | undefined {
   const { size, solve, multiply, locked } = problem;
-  const lockedMass = locked.map((vector) => {
-    const product = new Float64Array(size);
-    multiply(vector, product);
-    return product;
-  });
+  const lockedMass = locked.map((block) => product(block, multiply));
   const basis: Float64Array[] = [];
   const massBasis: Float64Array[] = [];
+  /** Components of the inverted operator: `t[j]` holds, for basis block j, 16 numbers for each row block. */
   const t: Float64Array[] = [];
-  const coefficients = new Float64Array(most + start.length);
+  const gram = new Float64Array(16);
 
-  /** Orthonormalises `w` against everything so far and adds it; its components go into `coefficients`. False when nothing is left. */
-  const append = (w: Float64Array): boolean => {
-    coefficients.fill(0);
-    const product = new Float64Array(size);
-    multiply(w, product);
-    const before = Math.sqrt(Math.max(0, dot(w, product)));
+  /** Orthonormalises a block against everything so far and adds it. Its components go into `into`. False when nothing is left. */
+  const append = (w: Float64Array, into: Float64Array): boolean => {
+    const before = diagonalOf(w, product(w, multiply), gram);
     for (let pass = 0; pass < 2; pass++) {
-      for (let k = 0; k < locked.length; k++) subtract(w, dot(lockedMass[k]!, w), locked[k]!);
+      for (let k = 0; k < locked.length; k++) {
+        gramOf(lockedMass[k]!, w, gram);
+        subtractProduct(w, locked[k]!, gram);
+      }
       for (let k = 0; k < basis.length; k++) {
-        const c = dot(massBasis[k]!, w);
-        coefficients[k]! += c;
-        subtract(w, c, basis[k]!);
+        gramOf(massBasis[k]!, w, gram);
+        for (let i = 0; i < 16; i++) into[16 * k + i]! += gram[i]!;
+        subtractProduct(w, basis[k]!, gram);
       }
     }
-    multiply(w, product);
-    const after = Math.sqrt(Math.max(0, dot(w, product)));
-    if (!(after > 1e-11 * before)) return false;
-    coefficients[basis.length] = after;
-    for (let i = 0; i < size; i++) {
-      w[i]! /= after;
-      product[i]! /= after;
+    let total: Float64Array | undefined;
+    let mass = w;
+    for (let pass = 0; pass < 2; pass++) {
+      mass = product(w, multiply);
+      gramOf(w, mass, gram);
+      if (pass === 0) for (let c = 0; c < BLOCK; c++) if (!(gram[5 * c]! > DEPENDENT * before[c]!)) clear(gram, c);
+      const r = triangleOf(gram, 1e-13);
+      divideByTriangle(w, r);
+      divideByTriangle(mass, r);
+      total = total ? triangleProduct(r, total) : r;
     }
+    into.set(total!, 16 * basis.length);
+    if (!total!.some((value) => value !== 0)) return false;
     basis.push(w);
-    massBasis.push(product);
+    massBasis.push(mass);
     return true;
   };
 
-  for (const vector of start) append(vector.slice());
-  let from = 0;
-  while (from < basis.length) {
-    const to = basis.length;
-    for (let k = from; k < to; k++) {
-      if (shouldStop()) return undefined;
-      const w = massBasis[k]!.slice();
-      solve(w);
-      append(w);
-      t.push(coefficients.slice());
-    }
-    from = to;
-    const complete = basis.length === to;
-    if (to < Math.min(wanted + 2, size - locked.length) && !complete) continue;
-    const found = ritz(t, to, basis.length);
-    const count = Math.min(wanted, to);
+  append(start.slice(), new Float64Array(16));
+  for (let j = 0; j < basis.length; j++) {
+    if (shouldStop()) return undefined;
+    const w = massBasis[j]!.slice();
+    solve(w);
+    const components = new Float64Array(16 * (basis.length + 1));
+    const complete = !append(w, components);
+    t.push(components);
+    const done = BLOCK * (j + 1);
+    if (done < Math.min(wanted + 2, size - BLOCK * locked.length) && !complete) continue;
+    const found = ritz(t, done);
+    const count = Math.min(wanted, done);
     let converged = true;
     for (let i = 0; i < count; i++) converged &&= found.residuals[i]! <= tolerance * found.values[i]!;
-    if (converged || complete) return pairs(found, basis, count, to, size);
-    if (basis.length >= most) return undefined;
+    if (converged || complete) return pairs(found, basis, count, size);
+    if (basis.length > most) return undefined;
   }
   return undefined;
+}
+
+function product(block: Float64Array, multiply: (x: Float64Array, y: Float64Array) => void): Float64Array {
+  const result = new Float64Array(block.length);
+  multiply(block, result);
+  return result;
+}
+
+function diagonalOf(w: Float64Array, mass: Float64Array, gram: Float64Array): readonly number[] {
+  gramOf(w, mass, gram);
+  return [gram[0]!, gram[5]!, gram[10]!, gram[15]!];
+}
+
+function clear(gram: Float64Array, c: number): void {
+  for (let k = 0; k < 4; k++) gram[4 * k + c] = gram[4 * c + k] = 0;
+}
+
+/** R₂ R₁ of upper triangles. */
+function triangleProduct(r2: Float64Array, r1: Float64Array): Float64Array {
+  const result = new Float64Array(16);
+  for (let i = 0; i < 4; i++) {
+    for (let j = i; j < 4; j++) {
+      for (let k = i; k <= j; k++) result[4 * i + j]! += r2[4 * i + k]! * r1[4 * k + j]!;
+    }
+  }
+  return result;
 }
 
 interface Ritz {
@@ -101,17 +129,22 @@ interface Ritz {
   readonly residuals: Float64Array;
 }
 
-/** `t[j]`: components of the inverted operator on basis vector j; rows `done`… are the part outside the space used so far. */
-function ritz(t: readonly Float64Array[], done: number, all: number): Ritz {
+/** Entry of the projected operator: row and column counted over single vectors. */
+function entry(t: readonly Float64Array[], row: number, column: number): number {
+  return t[column >> 2]![16 * (row >> 2) + 4 * (row & 3) + (column & 3)] ?? 0;
+}
+
+/** `done`: vectors whose image is known; the rows after them are the part outside the space used so far. */
+function ritz(t: readonly Float64Array[], done: number): Ritz {
   const square = Array.from({ length: done }, (_, i) =>
-    Float64Array.from({ length: done }, (_, j) => (t[i]![j]! + t[j]![i]!) / 2),
+    Float64Array.from({ length: done }, (_, j) => (entry(t, i, j) + entry(t, j, i)) / 2),
   );
   const { values, vectors } = symmetricEigen(square, done);
   const residuals = Float64Array.from(vectors, (s) => {
     let sum = 0;
-    for (let row = done; row < all; row++) {
+    for (let row = done; row < done + BLOCK; row++) {
       let part = 0;
-      for (let j = 0; j < done; j++) part += t[j]![row]! * s[j]!;
+      for (let j = done - BLOCK; j < done; j++) part += entry(t, row, j) * s[j]!;
       sum += part * part;
     }
     return Math.sqrt(sum);
@@ -119,36 +152,25 @@ function ritz(t: readonly Float64Array[], done: number, all: number): Ritz {
   return { values, vectors, residuals };
 }
 
-function pairs(found: Ritz, basis: readonly Float64Array[], count: number, done: number, size: number): Eigenpairs {
-  const vectors = Array.from({ length: count }, (_, i) => {
-    const vector = new Float64Array(size);
-    for (let j = 0; j < done; j++) subtract(vector, -found.vectors[i]![j]!, basis[j]!);
-    return vector;
-  });
+function pairs(found: Ritz, basis: readonly Float64Array[], count: number, size: number): Eigenpairs {
+  const vectors: Float64Array[] = [];
+  const weights = new Float64Array(16);
+  for (let first = 0; first < count; first += BLOCK) {
+    const block = new Float64Array(BLOCK * size);
+    const width = Math.min(BLOCK, count - first);
+    const blocks = found.vectors[0]!.length / BLOCK;
+    for (let j = 0; j < blocks; j++) {
+      weights.fill(0);
+      for (let p = 0; p < BLOCK; p++) {
+        for (let q = 0; q < width; q++) weights[4 * p + q] = -found.vectors[first + q]![BLOCK * j + p]!;
+      }
+      subtractProduct(block, basis[j]!, weights);
+    }
+    for (let q = 0; q < width; q++) vectors.push(columnOf(block, q));
+  }
   return {
     values: Float64Array.from({ length: count }, (_, i) => 1 / found.values[i]!),
     vectors,
     residuals: Float64Array.from({ length: count }, (_, i) => found.residuals[i]! / found.values[i]!),
   };
-}
-
-function dot(a: Float64Array, b: Float64Array): number {
-  let s0 = 0;
-  let s1 = 0;
-  let s2 = 0;
-  let s3 = 0;
-  const n = a.length;
-  let i = 0;
-  for (; i + 4 <= n; i += 4) {
-    s0 += a[i]! * b[i]!;
-    s1 += a[i + 1]! * b[i + 1]!;
-    s2 += a[i + 2]! * b[i + 2]!;
-    s3 += a[i + 3]! * b[i + 3]!;
-  }
-  for (; i < n; i++) s0 += a[i]! * b[i]!;
-  return s0 + s1 + s2 + s3;
-}
-
-function subtract(y: Float64Array, factor: number, x: Float64Array): void {
-  for (let i = 0; i < y.length; i++) y[i]! -= factor * x[i]!;
 }

@@ -139,67 +139,123 @@ function subtractRow(a: Float64Array, p: number, q: number, length: number, n: n
   }
 }
 
-/** Solves L₁₁ y = x in place for x at `x`, then takes L₂₁ y off the `rows − n` numbers of `below`. */
+/** For a block of four interleaved vectors: solves L₁₁ Y = X in place at `xAt`, then writes L₂₁ Y into `below`. */
 export function forwardPanel(a: Float64Array, at: number, n: number, rows: number, x: Float64Array, xAt: number, below: Float64Array): void {
   for (let i = 0; i < n; i++) {
-    let sum = x[xAt + i]!;
     const row = at + i * n;
-    for (let k = 0; k < i; k++) sum -= a[row + k]! * x[xAt + k]!;
-    x[xAt + i] = sum / a[row + i]!;
+    const xi = xAt + 4 * i;
+    let s0 = x[xi]!;
+    let s1 = x[xi + 1]!;
+    let s2 = x[xi + 2]!;
+    let s3 = x[xi + 3]!;
+    for (let k = 0, v = xAt; k < i; k++, v += 4) {
+      const l = a[row + k]!;
+      s0 -= l * x[v]!;
+      s1 -= l * x[v + 1]!;
+      s2 -= l * x[v + 2]!;
+      s3 -= l * x[v + 3]!;
+    }
+    const inverse = 1 / a[row + i]!;
+    x[xi] = s0 * inverse;
+    x[xi + 1] = s1 * inverse;
+    x[xi + 2] = s2 * inverse;
+    x[xi + 3] = s3 * inverse;
   }
   let i = n;
-  for (; i + 4 <= rows; i += 4) {
+  for (; i + 2 <= rows; i += 2) {
     const r0 = at + i * n;
     const r1 = r0 + n;
-    const r2 = r1 + n;
-    const r3 = r2 + n;
     let s0 = 0;
     let s1 = 0;
     let s2 = 0;
     let s3 = 0;
-    for (let k = 0; k < n; k++) {
-      const v = x[xAt + k]!;
-      s0 += a[r0 + k]! * v;
-      s1 += a[r1 + k]! * v;
-      s2 += a[r2 + k]! * v;
-      s3 += a[r3 + k]! * v;
+    let t0 = 0;
+    let t1 = 0;
+    let t2 = 0;
+    let t3 = 0;
+    for (let k = 0, v = xAt; k < n; k++, v += 4) {
+      const l = a[r0 + k]!;
+      const m = a[r1 + k]!;
+      const x0 = x[v]!;
+      const x1 = x[v + 1]!;
+      const x2 = x[v + 2]!;
+      const x3 = x[v + 3]!;
+      s0 += l * x0;
+      s1 += l * x1;
+      s2 += l * x2;
+      s3 += l * x3;
+      t0 += m * x0;
+      t1 += m * x1;
+      t2 += m * x2;
+      t3 += m * x3;
     }
-    below[i - n] = s0;
-    below[i - n + 1] = s1;
-    below[i - n + 2] = s2;
-    below[i - n + 3] = s3;
+    const b = 4 * (i - n);
+    below[b] = s0;
+    below[b + 1] = s1;
+    below[b + 2] = s2;
+    below[b + 3] = s3;
+    below[b + 4] = t0;
+    below[b + 5] = t1;
+    below[b + 6] = t2;
+    below[b + 7] = t3;
   }
   for (; i < rows; i++) {
-    let sum = 0;
-    for (let k = 0; k < n; k++) sum += a[at + i * n + k]! * x[xAt + k]!;
-    below[i - n] = sum;
+    for (let c = 0; c < 4; c++) {
+      let sum = 0;
+      for (let k = 0; k < n; k++) sum += a[at + i * n + k]! * x[xAt + 4 * k + c]!;
+      below[4 * (i - n) + c] = sum;
+    }
   }
 }
 
-/** x ← L₁₁⁻ᵀ (x − L₂₁ᵀ below), in place at `xAt`. */
+/** For a block: X ← L₁₁⁻ᵀ (X − L₂₁ᵀ below), in place at `xAt`. */
 export function backwardPanel(a: Float64Array, at: number, n: number, rows: number, x: Float64Array, xAt: number, below: Float64Array): void {
   let i = n;
-  for (; i + 4 <= rows; i += 4) {
+  for (; i + 2 <= rows; i += 2) {
     const r0 = at + i * n;
     const r1 = r0 + n;
-    const r2 = r1 + n;
-    const r3 = r2 + n;
-    const b0 = below[i - n]!;
-    const b1 = below[i - n + 1]!;
-    const b2 = below[i - n + 2]!;
-    const b3 = below[i - n + 3]!;
-    for (let k = 0; k < n; k++) {
-      x[xAt + k]! -= a[r0 + k]! * b0 + a[r1 + k]! * b1 + a[r2 + k]! * b2 + a[r3 + k]! * b3;
+    const b = 4 * (i - n);
+    const b0 = below[b]!;
+    const b1 = below[b + 1]!;
+    const b2 = below[b + 2]!;
+    const b3 = below[b + 3]!;
+    const c0 = below[b + 4]!;
+    const c1 = below[b + 5]!;
+    const c2 = below[b + 6]!;
+    const c3 = below[b + 7]!;
+    for (let k = 0, v = xAt; k < n; k++, v += 4) {
+      const l = a[r0 + k]!;
+      const m = a[r1 + k]!;
+      x[v]! -= l * b0 + m * c0;
+      x[v + 1]! -= l * b1 + m * c1;
+      x[v + 2]! -= l * b2 + m * c2;
+      x[v + 3]! -= l * b3 + m * c3;
     }
   }
   for (; i < rows; i++) {
-    const b = below[i - n]!;
-    for (let k = 0; k < n; k++) x[xAt + k]! -= a[at + i * n + k]! * b;
+    for (let k = 0; k < n; k++) {
+      const l = a[at + i * n + k]!;
+      for (let c = 0; c < 4; c++) x[xAt + 4 * k + c]! -= l * below[4 * (i - n) + c]!;
+    }
   }
   for (let k = n - 1; k >= 0; k--) {
     const row = at + k * n;
-    const value = x[xAt + k]! / a[row + k]!;
-    x[xAt + k] = value;
-    for (let m = 0; m < k; m++) x[xAt + m]! -= a[row + m]! * value;
+    const inverse = 1 / a[row + k]!;
+    const xk = xAt + 4 * k;
+    const x0 = x[xk]! * inverse;
+    const x1 = x[xk + 1]! * inverse;
+    const x2 = x[xk + 2]! * inverse;
+    const x3 = x[xk + 3]! * inverse;
+    x[xk] = x0;
+    x[xk + 1] = x1;
+    x[xk + 2] = x2;
+    x[xk + 3] = x3;
+    for (let m = 0, v = xAt; m < k; m++, v += 4) {
+      const l = a[row + m]!;
+      x[v]! -= l * x0;
+      x[v + 1]! -= l * x1;
+      x[v + 2]! -= l * x2;
+      x[v + 3]! -= l * x3;
+    }
   }
 }

@@ -95,12 +95,17 @@ function weightOf(sets: Int32Array, words: number, node: number, weights: ArrayL
   return sum;
 }
 
+/** Share of a panel that may be zeros for the sake of fewer, larger panels. */
+const ZEROS_ALLOWED = 0.03;
+
 interface Group {
   columns: number[];
   /** Later nodes, unsorted. */
   rows: number[];
   parent: number;
   readonly children: number[];
+  /** Numbers stored that stay zero. */
+  zeros: number;
 }
 
 function supernodes(
@@ -120,7 +125,7 @@ function supernodes(
     const node = order[step]!;
     const rows = members(sets, words, node);
     if (rows.length === 0) {
-      groupOf[node] = groups.push({ columns: [node], rows: [], parent: -1, children: [] }) - 1;
+      groupOf[node] = groups.push({ columns: [node], rows: [], parent: -1, children: [], zeros: 0 }) - 1;
       continue;
     }
     const next = rows.reduce((a, b) => (time[a]! < time[b]! ? a : b));
@@ -130,12 +135,13 @@ function supernodes(
     const joined = weigh(group.columns) + weigh(group.rows);
     const extra = joined - weigh(rows);
     const width = weigh(group.columns) + weights[node]!;
-    const first = group.columns[0] === next;
-    if (first && (extra === 0 || extra * weights[node]! <= 0.1 * joined * width || (width <= 16 && extra <= 10))) {
+    const zeros = group.zeros + extra * weights[node]!;
+    if (group.columns[0] === next && zeros <= ZEROS_ALLOWED * (joined + weights[node]!) * width) {
+      group.zeros = zeros;
       group.columns.unshift(node);
       groupOf[node] = index;
     } else {
-      groupOf[node] = groups.push({ columns: [node], rows, parent: index, children: [] }) - 1;
+      groupOf[node] = groups.push({ columns: [node], rows, parent: index, children: [], zeros: 0 }) - 1;
       group.children.push(groups.length - 1);
     }
   }

@@ -1,11 +1,12 @@
 /** The motions of a free plate that bend nothing. */
+import { BLOCK, divideByTriangle, gramOf, interleave, subtractProduct, triangleOf } from './blocks.js';
 import type { DiscreteTop } from './discrete.js';
 import type { TopModel } from './model.js';
 import { signedArea } from './polygon.js';
 import { thinnest } from './validate.js';
 import type { Unknowns } from './unknowns.js';
 
-/** M-orthonormal vectors in the order of elimination: up, two tilts and, where the plane counts, two drifts and a turn. */
+/** Blocks of M-orthonormal vectors in the order of elimination: up, two tilts and, where the plane counts, two drifts and a turn. */
 export function rigidMotions(
   { mesh, x, y }: DiscreteTop,
   { slot, ribSlot, pattern, support }: Unknowns,
@@ -26,8 +27,7 @@ export function rigidMotions(
       (px, py) => [-(py - cy), px - cx, 0, 0, 0],
     );
   }
-  const found: Float64Array[] = [];
-  const product = new Float64Array(pattern.unknowns);
+  const vectors: Float64Array[] = [];
   for (const motion of motions) {
     const vector = new Float64Array(pattern.unknowns);
     for (let node = 0; node < x.length; node++) {
@@ -44,19 +44,26 @@ export function rigidMotions(
       const value = (bx * (x[b]! - x[a]!) + by * (y[b]! - y[a]!)) / length;
       if (ribSlot[k]! >= 0) vector[pattern.first[mesh.ribs[k]!]! + ribSlot[k]!] = value;
     }
-    for (let pass = 0; pass < 2; pass++) {
-      for (const other of found) {
-        multiply(other, product);
-        const c = dot(product, vector);
-        for (let i = 0; i < vector.length; i++) vector[i]! -= c * other[i]!;
-      }
-      multiply(vector, product);
-      const norm = Math.sqrt(dot(product, vector));
-      for (let i = 0; i < vector.length; i++) vector[i]! /= norm;
-    }
-    found.push(vector);
+    vectors.push(vector);
   }
-  return found;
+  const blocks: Float64Array[] = [];
+  for (let k = 0; k < vectors.length; k += BLOCK) {
+    const block = interleave(vectors.slice(k, k + BLOCK), pattern.unknowns);
+    const product = new Float64Array(block.length);
+    const gram = new Float64Array(16);
+    for (let pass = 0; pass < 2; pass++) {
+      for (const other of blocks) {
+        multiply(other, product);
+        gramOf(product, block, gram);
+        subtractProduct(block, other, gram);
+      }
+      multiply(block, product);
+      gramOf(block, product, gram);
+      divideByTriangle(block, triangleOf(gram, 1e-12));
+    }
+    blocks.push(block);
+  }
+  return blocks;
 }
 
 /** (rad/s)²: of the order of the lowest free mode, so that K + shift M is well conditioned. */
@@ -68,8 +75,3 @@ export function shiftFor({ outline, plate }: TopModel): number {
   return (100 * stiffness) / (wood.density * h * area * area);
 }
 
-function dot(a: Float64Array, b: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
-  return sum;
-}

@@ -196,22 +196,34 @@ function extendAdd(
   }
 }
 
-/** Solves L Lᵀ x = b in place; `x` in the order of elimination. `scratch`: as long as the greatest panel is high. */
+/** Solves L Lᵀ X = B in place for a block of four interleaved vectors in the order of elimination. `scratch`: four times as long as the greatest panel is high. */
 export function solveFactored(pattern: FactorPattern, panels: Float64Array, x: Float64Array, scratch: Float64Array): void {
   const { width, height, panelStart, rowListStart, rowList, elimination, first } = pattern;
   const { columns, columnStart, parent } = elimination;
   for (let s = 0; s < parent.length; s++) {
     const n = width[s]!;
-    const start = first[columns[columnStart[s]!]!]!;
-    forwardPanel(panels, panelStart[s]!, n, height[s]!, x, start, scratch);
+    const rows = height[s]!;
+    forwardPanel(panels, panelStart[s]!, n, rows, x, 4 * first[columns[columnStart[s]!]!]!, scratch);
     const list = rowListStart[s]!;
-    for (let i = 0; i < height[s]! - n; i++) x[rowList[list + i]!]! -= scratch[i]!;
+    for (let i = 0; i < rows - n; i++) {
+      const to = 4 * rowList[list + i]!;
+      x[to]! -= scratch[4 * i]!;
+      x[to + 1]! -= scratch[4 * i + 1]!;
+      x[to + 2]! -= scratch[4 * i + 2]!;
+      x[to + 3]! -= scratch[4 * i + 3]!;
+    }
   }
   for (let s = parent.length - 1; s >= 0; s--) {
     const n = width[s]!;
-    const start = first[columns[columnStart[s]!]!]!;
+    const rows = height[s]!;
     const list = rowListStart[s]!;
-    for (let i = 0; i < height[s]! - n; i++) scratch[i] = x[rowList[list + i]!]!;
-    backwardPanel(panels, panelStart[s]!, n, height[s]!, x, start, scratch);
+    for (let i = 0; i < rows - n; i++) {
+      const from = 4 * rowList[list + i]!;
+      scratch[4 * i] = x[from]!;
+      scratch[4 * i + 1] = x[from + 1]!;
+      scratch[4 * i + 2] = x[from + 2]!;
+      scratch[4 * i + 3] = x[from + 3]!;
+    }
+    backwardPanel(panels, panelStart[s]!, n, rows, x, 4 * first[columns[columnStart[s]!]!]!, scratch);
   }
 }

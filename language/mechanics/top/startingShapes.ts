@@ -2,10 +2,10 @@
 import type { DiscreteTop } from './discrete.js';
 import type { Unknowns } from './unknowns.js';
 
-export function startingShapes({ x, y }: DiscreteTop, { slot, pattern }: Unknowns): Float64Array[] {
+export function startingShapes({ x, y }: DiscreteTop, { slot, pattern }: Unknowns): Float64Array {
   const [cx, sx] = middleAndReach(x);
   const [cy, sy] = middleAndReach(y);
-  const shapes = Array.from({ length: 4 }, () => new Float64Array(pattern.unknowns));
+  const shapes = new Float64Array(4 * pattern.unknowns);
   let seed = 12345;
   for (let node = 0; node < x.length; node++) {
     const s = slot[5 * node + 2]!;
@@ -17,7 +17,7 @@ export function startingShapes({ x, y }: DiscreteTop, { slot, pattern }: Unknown
     values.forEach((value, k) => {
       // A fixed sequence of mixed numbers (the "minimal standard" generator, S.K. Park & K.W. Miller, Commun. ACM 31, 1988).
       seed = (seed * 16807) % 2147483647;
-      shapes[k]![at] = value + 0.1 * (seed / 1073741823.5 - 1);
+      shapes[4 * at + k] = value + 0.1 * (seed / 1073741823.5 - 1);
     });
   }
   return shapes;

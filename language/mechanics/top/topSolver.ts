@@ -1,5 +1,6 @@
 /** Solves tops, and remembers meshes so that a change of size starts from the assembled plan. */
 import { assemble, multiplyMass } from './assembly.js';
+import { BLOCK, columnOf, interleave } from './blocks.js';
 import { lowestModes, type Eigenpairs } from './blockLanczos.js';
 import { discreteTop, type DiscreteTop } from './discrete.js';
 import { layoutOf, meshedThickness, withoutRepeats } from './layout.js';
@@ -108,10 +109,10 @@ export class TopSolver {
     }
     if (shouldStop()) return 'stopped';
 
-    const scratch = new Float64Array(pattern.height.reduce((a, b) => Math.max(a, b), 0));
-    const solve = (x: Float64Array): void => solveFactored(pattern, panels, x, scratch);
-    const full = new Float64Array(5 * nodes);
-    const product = new Float64Array(5 * nodes);
+    const scratch = new Float64Array(BLOCK * pattern.height.reduce((a, b) => Math.max(a, b), 0));
+    const solve = (block: Float64Array): void => solveFactored(pattern, panels, block, scratch);
+    const full = new Float64Array(5 * BLOCK * nodes);
+    const product = new Float64Array(5 * BLOCK * nodes);
     const multiply = (x: Float64Array, y: Float64Array): void => {
       toNodes(unknowns, x, full);
       multiplyMass(unknowns, mass, full, product);
@@ -122,51 +123,57 @@ export class TopSolver {
     const start = startingShapes(top, unknowns);
     let modes: Eigenpairs | undefined;
     if (wanted > 0) {
-      modes = lowestModes({ size, solve, multiply, locked }, start, wanted, RESIDUAL, 40 + 6 * wanted, shouldStop);
+      modes = lowestModes({ size, solve, multiply, locked }, start, wanted, RESIDUAL, 10 + 2 * wanted, shouldStop);
       if (!modes) return shouldStop() ? 'stopped' : 'The modes could not be found: check the moduli and sizes.';
     }
-    let displacement: Float64Array | undefined;
-    let adjoint: Float64Array | undefined;
-    if (model.load && !free) {
-      const { forces, measure } = loadCase(model, top);
-      displacement = new Float64Array(size);
-      fromNodes(unknowns, forces, displacement);
-      solve(displacement);
-      adjoint = new Float64Array(size);
-      fromNodes(unknowns, measure, adjoint);
-      solve(adjoint);
-    }
+    const statics = model.load && !free ? this.deflect(model, top, unknowns, solve) : undefined;
     return describe({
       model,
       top,
       unknowns,
       vectors: modes?.vectors ?? [],
       squares: Array.from(modes?.values ?? [], (value) => value - shift),
-      displacement,
-      adjoint,
+      displacement: statics?.[0],
+      adjoint: statics?.[1],
     });
+  }
+
+  /** Displacement under the load, and under the forces that measure the rotation. */
+  private deflect(
+    model: TopModel,
+    top: DiscreteTop,
+    unknowns: Unknowns,
+    solve: (block: Float64Array) => void,
+  ): readonly [Float64Array, Float64Array] {
+    const { forces, measure } = loadCase(model, top);
+    const block = new Float64Array(BLOCK * unknowns.pattern.unknowns);
+    fromNodes(unknowns, interleave([forces, measure], forces.length), block);
+    solve(block);
+    return [columnOf(block, 0), columnOf(block, 1)];
   }
 }
 
-/** Copies a vector in the order of elimination to five numbers per node (0 where held). */
+/** Copies a block in the order of elimination to five unknowns per node (0 where held). */
 export function toNodes({ slot, pattern }: Unknowns, x: Float64Array, full: Float64Array): void {
   const { first } = pattern;
   for (let node = 0; node < first.length; node++) {
-    const at = first[node]!;
     for (let d = 5 * node; d < 5 * node + 5; d++) {
       const s = slot[d]!;
-      full[d] = s < 0 ? 0 : x[at + s]!;
+      const from = BLOCK * (first[node]! + s);
+      for (let c = 0; c < BLOCK; c++) full[BLOCK * d + c] = s < 0 ? 0 : x[from + c]!;
     }
   }
 }
 
-/** Copies five numbers per node into a vector in the order of elimination; the braces' own rotations are left as they are. */
+/** Copies a block of five unknowns per node into the order of elimination; the braces' own rotations are left as they are. */
 export function fromNodes({ slot, pattern }: Unknowns, full: Float64Array, x: Float64Array): void {
   const { first } = pattern;
   for (let node = 0; node < first.length; node++) {
     for (let d = 5 * node; d < 5 * node + 5; d++) {
       const s = slot[d]!;
-      if (s >= 0) x[first[node]! + s] = full[d]!;
+      if (s < 0) continue;
+      const to = BLOCK * (first[node]! + s);
+      for (let c = 0; c < BLOCK; c++) x[to + c] = full[BLOCK * d + c]!;
     }
   }
 }
