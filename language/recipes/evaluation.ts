@@ -232,6 +232,7 @@ export class Evaluation implements Respondent {
   private readonly leaves = new Map<string, Leaf>();
 
   private run(path: string, quantity: DerivedQuantity, member: string): Derived {
+    if (quantity.slow && this.analyst === NO_ANALYST) return { known: false, quantity, missing: [], pending: true };
     const known = this.traces.find(path, this);
     if (known) {
       this.found.set(path, known);

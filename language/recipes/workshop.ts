@@ -5,6 +5,7 @@
 import type { Catalogue } from '../catalogue/catalogue.js';
 import type { VariableClass } from '../catalogue/property.js';
 import { DIMENSION, type Dimension } from '../quantities/dimension.js';
+import { type Analyst, NO_ANALYST } from './analyst.js';
 import { type BuildRecord, recordOf } from './builds.js';
 import type { Bookshelf } from './bookshelf.js';
 import type { Comparison } from './comparison.js';
@@ -41,6 +42,8 @@ class Stand {
   constructor(
     readonly shelf: Bookshelf,
     readonly catalogue: Catalogue,
+    /** Works out modes and statics of plates, for the recipes in focus. */
+    protected readonly analyst: Analyst = NO_ANALYST,
   ) {
     this.memo = shelf.memo;
   }
@@ -154,6 +157,23 @@ export class Workshop extends Stand {
     return this.instrumentDerivations.find(path)?.quantity;
   }
 
+  // ---- what takes a solver --------------------------------------------------------------------------------------------
+
+  /**
+   * Names the recipes somebody is looking at. Only for these, and for recipes that hold or expect such a quantity, are
+   * resonances worked out: five hundred tops would keep a solver busy for a minute.
+   */
+  focusOn(recipes: Iterable<string>): void {
+    const wanted = new Set(recipes);
+    for (const name of this.focused) if (!wanted.has(name)) this.focus.set(name, undefined);
+    for (const name of wanted) this.focus.set(name, true);
+    this.focused = wanted;
+  }
+
+  private analystFor(recipe: string): Analyst {
+    return this.focus.get(recipe) || this.asksForModes.get(recipe) ? this.analyst : NO_ANALYST;
+  }
+
   // ---- builds -------------------------------------------------------------------------------------------------------
 
   /** A build: the recipe's values as made, what was measured, and under which conditions. */
@@ -195,17 +215,20 @@ export class Workshop extends Stand {
 
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
 
-  evaluate(values: ReadonlyMap<string, Held>): Evaluation {
+  evaluate(values: ReadonlyMap<string, Held>, analyst: Analyst = NO_ANALYST): Evaluation {
     const layer: Layer = { values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' };
     const others = elsewhereOf(values, this.elsewhere);
     const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, others);
-    return new Evaluation(this.instrumentDerivations, ground, this.traces);
+    return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst);
   }
 
   /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
   evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation {
     const values = withChanges(parent.values, changes);
-    return this.evaluate(this.solve({ ...recipe, values }, this.evaluationOf(parent)).values);
+    return this.evaluate(
+      this.solve({ ...recipe, values }, this.evaluationOf(parent)).values,
+      this.analystFor(recipe.name),
+    );
   }
 
   readonly classOf = remembered(
@@ -296,6 +319,19 @@ export class Workshop extends Stand {
     return rig && this.recordEvaluation(rig, `rig ${name}: `, new Derivations([]));
   });
 
+  private readonly focus = this.memo.input<string, true>();
+  private focused: ReadonlySet<string> = new Set();
+
+  /** Whether a recipe holds or expects something only the solver knows. */
+  private readonly asksForModes = this.memo.query((name: string): boolean => {
+    const statements = this.shelf.find('recipe', name)?.statements ?? [];
+    return statements.some(
+      (statement) =>
+        (statement.kind === 'hold' || statement.kind === 'expect') &&
+        this.derivedAt(this.catalogue.canonical(statement.quantity.text))?.slow,
+    );
+  });
+
   private readonly lineageQuery = this.memo.query((recipe: string) => lineageOf(this.shelf, recipe));
 
   private readonly ringQuery = this.memo.query((recipe: string) => ringOf(this.shelf, recipe));
@@ -320,7 +356,7 @@ export class Workshop extends Stand {
 
   private readonly evaluationQuery = this.memo.query((recipe: string): Evaluation | undefined => {
     if (!this.shelf.find('recipe', recipe)) return undefined;
-    return this.evaluate(this.valuesQuery.get(recipe));
+    return this.evaluate(this.valuesQuery.get(recipe), this.analystFor(recipe));
   });
 
   private readonly modelValuesQuery = this.memo.query((model: string) => this.model(model)?.values ?? NO_VALUES, {
@@ -414,7 +450,7 @@ export class Workshop extends Stand {
   private solve(instrument: Instrument, parent: Evaluation | undefined) {
     return solveHolds(instrument, {
       parent,
-      evaluate: (values) => this.evaluate(values),
+      evaluate: (values) => this.evaluate(values, this.analystFor(instrument.name)),
       range: (path) => this.catalogue.plausibleSpan(path),
     });
   }
