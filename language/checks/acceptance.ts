@@ -10,7 +10,8 @@ export const ACCEPTANCE_WITHOUT_REASON: Rule = {
   code: 'acceptance-without-reason',
   severity: 'warning',
   title: 'A finding accepted without saying why',
-  reason: 'A finding is silenced for a reason, and the reason is what the next reader needs. Without one the finding stays.',
+  reason:
+    'A finding is silenced for a reason, and the reason is what the next reader needs. Without one the finding stays.',
   bad: `model tarn { top.thickness: 4.4 mm  accept implausible }`,
   good: `model tarn { top.thickness: 4.4 mm  accept implausible because "A laminated top." }`,
   of: EVERY_KIND,
@@ -18,7 +19,12 @@ export const ACCEPTANCE_WITHOUT_REASON: Rule = {
     for (const statement of definition.statements) {
       if (statement.kind !== 'accept' || (statement.reason && statement.reason.text.trim() !== '')) continue;
       report(statement.span, `Say why: \`accept ${statement.code.text} because "…"\`. Until then the finding stays.`, {
-        fixes: [{ title: 'Add `because`', edits: [replace(definition, statement.span, `accept ${statement.code.text} because ""`)] }],
+        fixes: [
+          {
+            title: 'Add `because`',
+            edits: [replace(definition, statement.span, `accept ${statement.code.text} because ""`)],
+          },
+        ],
       });
     }
   },
@@ -37,13 +43,17 @@ export function acceptanceOfUnknownCode(codes: () => readonly string[]): Rule {
       for (const statement of definition.statements) {
         if (statement.kind !== 'accept' || codes().includes(statement.code.text)) continue;
         const near = didYouMean(statement.code.text, codes());
-        report(statement.code.span, `No finding is called ${statement.code.text}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`, {
-          fixes: near.map((text, i) => ({
-            title: `Write ${text}`,
-            edits: [replace(definition, statement.code.span, text)],
-            preferred: i === 0,
-          })),
-        });
+        report(
+          statement.code.span,
+          `No finding is called ${statement.code.text}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`,
+          {
+            fixes: near.map((text, i) => ({
+              title: `Write ${text}`,
+              edits: [replace(definition, statement.code.span, text)],
+              preferred: i === 0,
+            })),
+          },
+        );
       }
     },
   };

@@ -84,7 +84,10 @@ export function tagsOfWood(definition: Definition, workshop: Workshop): readonly
   return [use, kind].flatMap((value) => (value?.kind === 'name' ? [value.name] : [])).concat(species?.name.text ?? []);
 }
 
-function instrumentOf({ kind, name, relation }: Definition, workshop: Workshop): Pick<Instrument, 'values'> | undefined {
+function instrumentOf(
+  { kind, name, relation }: Definition,
+  workshop: Workshop,
+): Pick<Instrument, 'values'> | undefined {
   if (kind === 'recipe') return workshop.instrument(name.text);
   if (kind === 'model') return workshop.model(name.text);
   return (kind === 'build' || kind === 'order') && relation ? workshop.instrument(relation.target.text) : undefined;

@@ -7,24 +7,11 @@ import type { Definition } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { standardUncertainty } from '../recipes/tolerances.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { BOX } from './example-box.js';
 import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
 import { inWords, percent, shown, shownEffect, writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
-
-const BASE = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus { along: 10.8 GPa  across: 0.82 GPa  twist: 0.7 GPa } }
-model tarn {
-  body {
-    length: 495 mm
-    lower-bout { width: 390 mm  station: 112 mm }
-    waist { width: 243 mm  station: 292 mm }
-    upper-bout { width: 286 mm  station: 422 mm }
-    depth { tail: 104 mm  neck: 89 mm }
-  }
-  soundhole { diameter: 100 mm  station: 335 mm }
-}
-recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }
-`;
 
 export const AS_BUILT_DIFFERS: Rule = {
   code: 'as-built-differs',
@@ -32,8 +19,8 @@ export const AS_BUILT_DIFFERS: Rule = {
   title: 'Built otherwise than the recipe says',
   reason:
     'What was made differs from the recipe by more than the shop works to. The finished instrument speaks for what was made, so the difference is carried into every number and comparison.',
-  bad: `${BASE}build no-31 of tarn-1 { top.thickness: 2.65 mm }`,
-  good: `${BASE}build no-31 of tarn-1 { top.thickness: 2.87 mm }`,
+  bad: `${BOX}build no-31 of tarn-1 { top.thickness: 2.65 mm }`,
+  good: `${BOX}build no-31 of tarn-1 { top.thickness: 2.87 mm }`,
   of: ['build'],
   check(definition, workshop, report) {
     const build = recordOf(definition, workshop);
@@ -43,15 +30,23 @@ export const AS_BUILT_DIFFERS: Rule = {
       const [a, b] = [meant.value, made.value];
       if (a.kind !== 'quantity' || b.kind !== 'quantity') {
         if (b.kind === 'unknown' || b.kind === 'unreadable') continue;
-        report(made.from.span, `${build.recipe.name} says ${writeValue(a)} here; this was built with ${writeValue(b)}.${effects([made])}`, {
-          severity: workshop.classOf(path) === 'voicing' ? 'warning' : 'information',
-          related: [{ place: placeOf(meant.from), message: `${path} is ${writeValue(a)} here` }],
-        });
+        report(
+          made.from.span,
+          `${build.recipe.name} says ${writeValue(a)} here; this was built with ${writeValue(b)}.${effects([made])}`,
+          {
+            severity: workshop.classOf(path) === 'voicing' ? 'warning' : 'information',
+            related: [{ place: placeOf(meant.from), message: `${path} is ${writeValue(a)} here` }],
+          },
+        );
         continue;
       }
       const by = b.quantity.si - a.quantity.si;
-      if (a.quantity.dimension.name !== b.quantity.dimension.name || Math.abs(by) <= allowed(path, meant, workshop)) continue;
-      const difference = writeQuantity(Math.abs(by), a.quantity.dimension, { unit: b.quantity.unit, difference: true }).replace(/^\+/, '');
+      if (a.quantity.dimension.name !== b.quantity.dimension.name || Math.abs(by) <= allowed(path, meant, workshop))
+        continue;
+      const difference = writeQuantity(Math.abs(by), a.quantity.dimension, {
+        unit: b.quantity.unit,
+        difference: true,
+      }).replace(/^\+/, '');
       report(
         made.from.span,
         `${difference} ${by > 0 ? 'more' : 'less'} than ${build.recipe.name} says (${writeValue(a)}).${effects([made])}${remedy(path, by, writeValue(a), workshop, definition)}`,
@@ -75,22 +70,26 @@ export const MEASURED_DIFFERS: Rule = {
   title: 'A reading that disagrees with the computation',
   reason:
     'Computed from what was built, the figure comes out otherwise than it was read, by more than the measurements leave open. Either a measurement is off, or the instrument is not what the recipe describes.',
-  bad: `${BASE}build no-31 of tarn-1 { top { thickness: 2.85 mm  mass: 190 g } }`,
-  good: `${BASE}build no-31 of tarn-1 { top { thickness: 2.85 mm  mass: 161 g } }`,
+  bad: `${BOX}build no-31 of tarn-1 { top { thickness: 2.85 mm  mass: 190 g } }`,
+  good: `${BOX}build no-31 of tarn-1 { top { thickness: 2.85 mm  mass: 161 g } }`,
   of: ['build'],
   check(definition, workshop, report) {
     const build = recordOf(definition, workshop);
-    for (const reading of build?.readings ?? []) {
+    if (!build) return;
+    for (const reading of build.readings) {
       for (const [path, held] of reading.values) {
-        const computed = build!.evaluation.derived(path);
+        const computed = build.evaluation.derived(path);
         if (held.value.kind !== 'quantity' || !computed?.known) continue;
         if (held.value.quantity.dimension.name !== computed.quantity.dimension.name) continue;
         const own = standardUncertainty(path, held.value, workshop.settings().tolerances);
-        const spread = build!.evaluation.uncertainty(path);
+        const spread = build.evaluation.uncertainty(path);
         const by = held.value.quantity.si - computed.si;
         if (Math.abs(by) <= 2 * Math.hypot(own, spread)) continue;
         const share = computed.si === 0 ? '' : ` (${percent(by / computed.si)})`;
-        report(held.from.span, `Read ${writeValue(held.value)}${share}; as built, ${path} computes to ${shown(computed.si, computed.quantity, spread)}. Check the reading and the sizes as built.`);
+        report(
+          held.from.span,
+          `Read ${writeValue(held.value)}${share}; as built, ${path} computes to ${shown(computed.si, computed.quantity, spread)}. Check the reading and the sizes as built.`,
+        );
       }
     }
   },
@@ -112,7 +111,8 @@ function remedy(path: string, by: number, meant: string, workshop: Workshop, bui
   const open = property?.freeze?.easier;
   if (!open) return isFrozen(property?.freeze?.impossible, build, workshop) ? ' That can no longer be changed.' : '';
   const wayBack = by > 0 ? 'smaller' : 'larger';
-  if (wayBack !== open.way) return ` It cannot be put back: ${open.way === 'smaller' ? 'wood only comes off' : 'a hole only gets larger'}.`;
+  if (wayBack !== open.way)
+    return ` It cannot be put back: ${open.way === 'smaller' ? 'wood only comes off' : 'a hole only gets larger'}.`;
   if (isFrozen(open.impossible, build, workshop)) return ' That can no longer be changed.';
   return ` ${open.way === 'smaller' ? 'Taking it down' : 'Opening it'} to ${meant} would bring it back.`;
 }

@@ -27,9 +27,13 @@ model tarn { back.wood: black-walnut }`,
           const item = listed.find((one) => isOrHolds(species, one));
           if (item === undefined) continue;
           const what = species === word ? word : `${word} (${species})`;
-          report(value.span, `${what}: ${shop.name.text} lists ${item} among what someone there no longer tolerates. Use another, or let someone else cut and sand it under extraction.`, {
-            related: [{ place: { definition: shop, span: shop.name.span }, message: 'the shop’s list' }],
-          });
+          report(
+            value.span,
+            `${what}: ${shop.name.text} lists ${item} among what someone there no longer tolerates. Use another, or let someone else cut and sand it under extraction.`,
+            {
+              related: [{ place: { definition: shop, span: shop.name.span }, message: 'the shop’s list' }],
+            },
+          );
         }
       }
     }
@@ -109,7 +113,8 @@ export const DESIGN_AID: Rule = {
   code: 'design-aid',
   severity: 'information',
   title: 'A figure that is an aid, not a promise',
-  reason: 'Strength, tension and rotation are computed from simple formulas. They help to compare one guitar with another; none shows that a top will survive.',
+  reason:
+    'Strength, tension and rotation are computed from simple formulas. They help to compare one guitar with another; none shows that a top will survive.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { expect bridge.torque: below 20 N·m }`,
   good: `model tarn { scale: 645 mm }
@@ -165,7 +170,11 @@ function wordsOf(value: Value | undefined): readonly string[] {
 
 /** `indian-rosewood` is a `rosewood`; "epoxy, fast" holds `epoxy`. */
 function isOrHolds(text: string, item: string): boolean {
-  const parts = (one: string) => ` ${one.toLowerCase().replace(/[^a-z0-9]+/g, ' ').trim()} `;
+  const parts = (one: string) =>
+    ` ${one
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, ' ')
+      .trim()} `;
   return parts(text).includes(parts(item));
 }
 

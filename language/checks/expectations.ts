@@ -1,5 +1,5 @@
 /** Expectations: a recipe's own tests, missed or impossible to hold. */
-import { sameDimension } from '../quantities/dimension.js';
+import { DIMENSION, sameDimension } from '../quantities/dimension.js';
 import { didYouMean } from '../quantities/suggest.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Definition } from '../recipes/facts.js';
@@ -19,7 +19,8 @@ export const EXPECTATION_MISSED: Rule = {
   code: 'expectation-missed',
   severity: 'warning',
   title: 'A recipe that does not come out as expected',
-  reason: 'An expectation is the recipe’s own test. When it is missed, either the recipe or the expectation needs another look before wood is cut.',
+  reason:
+    'An expectation is the recipe’s own test. When it is missed, either the recipe or the expectation needs another look before wood is cut.',
   bad: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 15 N·m }`,
   good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
   of: ['recipe'],
@@ -29,12 +30,16 @@ export const EXPECTATION_MISSED: Rule = {
       const si = valueOf(expectation, definition, workshop);
       if (si === undefined) continue;
       const { derived } = expectation;
+      const dimension = workshop.catalogue.property(path)?.dimension ?? DIMENSION.number;
       const write = (value: number) =>
-        derived?.quantity ? shown(value, derived.quantity) : writeQuantity(value, workshop.catalogue.property(path)!.dimension!);
+        derived?.quantity ? shown(value, derived.quantity) : writeQuantity(value, dimension);
       const off = high !== undefined && si > high ? `${write(si - high)} above` : `${write((low ?? si) - si)} below`;
-      const spread = derived?.known ? workshop.evaluation(definition.name.text)!.uncertainty(path) : 0;
+      const spread = derived?.known ? (workshop.evaluation(definition.name.text)?.uncertainty(path) ?? 0) : 0;
       const value = derived?.known ? shown(si, derived.quantity, spread) : write(si);
-      report(expectation.statement.span, `${path} comes to ${value}: ${off} what is expected (${writeValue(expectation.statement.value)}).`);
+      report(
+        expectation.statement.span,
+        `${path} comes to ${value}: ${off} what is expected (${writeValue(expectation.statement.value)}).`,
+      );
     }
   },
 };
@@ -50,8 +55,11 @@ export const EXPECTATION_UNKNOWN: Rule = {
   check(definition, workshop, report) {
     for (const { statement, path, derived } of of(definition, workshop, 'unknown')) {
       if (!derived || derived.known) continue;
-      const missing = whatIsMissing(derived.missing, workshop.evaluation(definition.name.text)!, workshop);
-      const why = missing.length > 0 ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing` : (derived.trouble ?? 'it is not known');
+      const missing = whatIsMissing(derived.missing, workshop.evaluation(definition.name.text), workshop);
+      const why =
+        missing.length > 0
+          ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing`
+          : (derived.trouble ?? 'it is not known');
       report(statement.span, `${path} cannot be computed: ${why}.`);
     }
   },
@@ -71,9 +79,15 @@ export const EXPECTATION_NOT_A_QUANTITY: Rule = {
         report(statement.quantity.span, `This recipe has no ${path} to test.`, { severity: 'information' });
         continue;
       }
-      const known = workshop.derivations('recipe').all.map((quantity) => quantity.path).filter((one) => !one.includes('*'));
+      const known = workshop
+        .derivations('recipe')
+        .all.map((quantity) => quantity.path)
+        .filter((one) => !one.includes('*'));
       const near = didYouMean(path, known);
-      const hint = near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ' Test something like top.mass or top.stiffness.along.';
+      const hint =
+        near.length > 0
+          ? ` Did you mean ${inWords(near, 'or')}?`
+          : ' Test something like top.mass or top.stiffness.along.';
       report(statement.quantity.span, `${path} is not a quantity that is computed.${hint}`, {
         fixes: near.map((text, i) => ({
           title: `Write ${text}`,
@@ -84,14 +98,19 @@ export const EXPECTATION_NOT_A_QUANTITY: Rule = {
     }
     for (const { statement } of of(definition, workshop, 'not-a-bound')) {
       if (statement.value.kind === 'unreadable') continue;
-      report(statement.value.span, 'An expectation is a number with its unit: `below 190 g`, `170..185 Hz`, `above 2 deg` or `172 g ± 4 g`.');
+      report(
+        statement.value.span,
+        'An expectation is a number with its unit: `below 190 g`, `170..185 Hz`, `above 2 deg` or `172 g ± 4 g`.',
+      );
     }
   },
 };
 
 function of(definition: Definition, workshop: Workshop, outcome: Expectation['outcome']): readonly Expectation[] {
   if (!isInForce(definition, workshop)) return [];
-  return workshop.expectations(definition.name.text).filter((one) => one.outcome === outcome && hasItsUnit(one, workshop));
+  return workshop
+    .expectations(definition.name.text)
+    .filter((one) => one.outcome === outcome && hasItsUnit(one, workshop));
 }
 
 /** A bound in the wrong unit is no test at all; `missing-unit` and `wrong-dimension` speak up about it. */

@@ -59,13 +59,15 @@ export function splitIntoChain(
   const steps: string[] = [];
   let parent = relation.target.text;
   for (const [i, variable] of moving.entries()) {
+    const name = names[i];
+    if (name === undefined) return [];
     const statements = variable.group ? [variable.group] : movable(definition, [variable]);
     if (statements.length === 0) return [];
     const body = [...statements.map((statement) => restated(definition, statement)), ...holds];
     const reason = `because "${variable.label.replace(/["\\]/g, '')}, by itself."`;
-    steps.push(`recipe ${names[i]} from ${parent} {\n${[reason, ...body].map((line) => `  ${line}`).join('\n')}\n}\n\n`);
+    steps.push(`recipe ${name} from ${parent} {\n${[reason, ...body].map((line) => `  ${line}`).join('\n')}\n}\n\n`);
     moved.push(...statements);
-    parent = names[i]!;
+    parent = name;
   }
   return [
     {
@@ -89,7 +91,9 @@ function strength(variable: Variable): number {
 /** The statements written in this definition, each once. */
 function movable(definition: Definition, variables: readonly Variable[]): readonly Statement[] {
   const statements = variables.flatMap(({ changes }) => changes.map(({ statement }) => statement));
-  return [...new Set(statements)].sort((a, b) => a.span.start.line - b.span.start.line || a.span.start.character - b.span.start.character);
+  return [...new Set(statements)].sort(
+    (a, b) => a.span.start.line - b.span.start.line || a.span.start.character - b.span.start.character,
+  );
 }
 
 function freeNames(name: string, count: number, workshop: Workshop): readonly string[] {

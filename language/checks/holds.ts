@@ -36,7 +36,8 @@ export const HOLD_OUT_OF_REACH: Rule = {
   of: ['recipe'],
   check(definition, workshop, report) {
     for (const { request, outcome } of holdsOf(definition, workshop, 'out-of-reach')) {
-      const quantity = workshop.derivations('recipe').find(request.quantity)!.quantity;
+      const quantity = workshop.derivations('recipe').find(request.quantity)?.quantity;
+      if (!quantity) continue;
       const by = dimensionOf(request.by, workshop);
       const size = (si: number) => (by ? writeQuantity(si, by) : String(si));
       const off = outcome.target === 0 ? '' : ` (${percent(outcome.reached / outcome.target - 1)})`;
@@ -95,7 +96,10 @@ export const HOLD_NO_EFFECT: Rule = {
       ({ request }) => evaluation && !evaluation.gradient(request.quantity).has(request.by),
     );
     for (const { request } of [...idle, ...lucky]) {
-      report(request.statement.span, `${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`);
+      report(
+        request.statement.span,
+        `${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`,
+      );
     }
   },
 };
@@ -104,7 +108,8 @@ export const HOLD_UNKNOWN: Rule = {
   code: 'hold-unknown',
   severity: 'warning',
   title: 'A hold of something that cannot be computed yet',
-  reason: 'What is missing is never taken to be zero. Until it is given, the hold is not solved and the size stays as the parent has it.',
+  reason:
+    'What is missing is never taken to be zero. Until it is given, the hold is not solved and the size stays as the parent has it.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }
 recipe tarn-2 from tarn-1 { because "Same stiffness."  hold top.stiffness.along by top.thickness }`,
@@ -112,8 +117,11 @@ recipe tarn-2 from tarn-1 { because "Same stiffness."  hold top.stiffness.along 
   of: ['recipe'],
   check(definition, workshop, report) {
     for (const { request, outcome } of holdsOf(definition, workshop, 'unknown')) {
-      const missing = whatIsMissing(outcome.missing, workshop.evaluation(definition.name.text)!, workshop);
-      const why = missing.length > 0 ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing` : (outcome.trouble ?? 'it is not known');
+      const missing = whatIsMissing(outcome.missing, workshop.evaluation(definition.name.text), workshop);
+      const why =
+        missing.length > 0
+          ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing`
+          : (outcome.trouble ?? 'it is not known');
       report(request.statement.span, `Cannot hold ${request.quantity}: ${why}.`);
     }
   },
@@ -130,9 +138,15 @@ export const HOLD_NOT_POSSIBLE: Rule = {
   check(definition, workshop, report) {
     for (const { request, outcome } of holdsOf(definition, workshop, 'not-possible')) {
       if (outcome.what === 'quantity') {
-        report(request.statement.quantity.span, `${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`);
+        report(
+          request.statement.quantity.span,
+          `${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`,
+        );
       } else if (workshop.catalogue.property(request.by, 'recipe')?.kind === 'quantity') {
-        report(request.statement.by!.span, `This recipe has no ${request.by} to start from. Give it a value first.`);
+        report(
+          request.statement.by?.span ?? request.statement.span,
+          `This recipe has no ${request.by} to start from. Give it a value first.`,
+        );
       }
     }
   },
@@ -153,7 +167,16 @@ export const HOLD_WITHOUT_BY: Rule = {
       const plate = /^(top|back)\./.exec(written.canonical)?.[1];
       const by = plate === undefined ? undefined : `${plate}.thickness`;
       report(statement.span, `Say what to adjust: \`hold ${statement.quantity.text} by ${by ?? '…'}\`.`, {
-        fixes: by === undefined ? [] : [{ title: `Add \`by ${by}\``, edits: [insertAt(definition, statement.span.end, ` by ${by}`)], preferred: true }],
+        fixes:
+          by === undefined
+            ? []
+            : [
+                {
+                  title: `Add \`by ${by}\``,
+                  edits: [insertAt(definition, statement.span.end, ` by ${by}`)],
+                  preferred: true,
+                },
+              ],
       });
     }
   },
@@ -161,7 +184,11 @@ export const HOLD_WITHOUT_BY: Rule = {
 
 type Ended<K extends HoldOutcome['kind']> = SolvedHold & { readonly outcome: Extract<HoldOutcome, { kind: K }> };
 
-function holdsOf<K extends HoldOutcome['kind']>(definition: Definition, workshop: Workshop, kind: K): readonly Ended<K>[] {
+function holdsOf<K extends HoldOutcome['kind']>(
+  definition: Definition,
+  workshop: Workshop,
+  kind: K,
+): readonly Ended<K>[] {
   const holds = recipeOf(definition, workshop)?.solvedHolds ?? [];
   return holds.filter((hold): hold is Ended<K> => hold.outcome.kind === kind);
 }

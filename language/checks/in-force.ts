@@ -23,7 +23,11 @@ export function diffOf(
 }
 
 /** The words that choose plausible ranges: kind and form of the instrument, and the species of the part's wood. */
-export function tagsFor(path: string, instrument: Pick<Instrument, 'values'> | undefined, workshop: Workshop): readonly string[] {
+export function tagsFor(
+  path: string,
+  instrument: Pick<Instrument, 'values'> | undefined,
+  workshop: Workshop,
+): readonly string[] {
   const tags: string[] = [];
   const word = (at: string) => {
     const value = instrument?.values.get(at)?.value;

@@ -5,7 +5,6 @@ import { readNote } from '../quantities/pitch.js';
 import { didYouMean } from '../quantities/suggest.js';
 import type { Definition, Value } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
 import type { Fix } from './finding.js';
 import { replace, textAt } from './mending.js';
 import { inWords } from './phrases.js';
@@ -15,13 +14,15 @@ export const WRONG_KIND_OF_VALUE: Rule = {
   code: 'wrong-kind-of-value',
   severity: 'error',
   title: 'A value of the wrong sort',
-  reason: 'A thickness is a number with a unit, a wood is a name, a rosette is described in words. Anything else cannot be used there.',
+  reason:
+    'A thickness is a number with a unit, a wood is a name, a rosette is described in words. Anything else cannot be used there.',
   bad: `model tarn { top.thickness: "about three" }`,
   good: `model tarn { top.thickness: 2.9 mm }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
-      if (fits(value, property) || isNote(value, property) || isOddDate(value, property) || property.kind === 'choice') continue;
+      if (fits(value, property) || isNote(value, property) || isOddDate(value, property) || property.kind === 'choice')
+        continue;
       report(value.span, `${canonical} needs ${WANTED[property.kind]}.${example(property)}`, {
         fixes: mending(value, property, definition),
       });
@@ -61,7 +62,8 @@ export const PITCH_AS_FREQUENCY: Rule = {
   code: 'pitch-as-frequency',
   severity: 'error',
   title: 'A note where a frequency belongs',
-  reason: 'A tap tone noted as F♯ may be one of several frequencies an octave apart, and a semitone wide. A number of hertz can be compared.',
+  reason:
+    'A tap tone noted as F♯ may be one of several frequencies an octave apart, and a semitone wide. A number of hertz can be compared.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { }
 build no-9 of tarn-1 { resonance.top: "F#+" }`,
@@ -72,7 +74,7 @@ build no-9 of tarn-1 { resonance.top: 185 Hz }`,
   check(definition, workshop, report) {
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (!isNote(value, property)) continue;
-      const written = noteText(value)!;
+      const written = noteText(value) ?? '';
       const reading = readNote(written);
       const notes = reading.ok ? [reading.note] : reading.code === 'missing-octave' ? reading.candidates : [];
       const options = notes.map(({ name, hz }) => `${hz.toFixed(1)} Hz (${name})`);
@@ -91,7 +93,8 @@ export const AMBIGUOUS_DATE: Rule = {
   code: 'ambiguous-date',
   severity: 'error',
   title: 'A date that can be read two ways',
-  reason: 'In some countries 3/4 is the third of April, in others the fourth of March. Written year first, a date means one day everywhere.',
+  reason:
+    'In some countries 3/4 is the third of April, in others the fourth of March. Written year first, a date means one day everywhere.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { }
 build no-9 of tarn-1 { finished: "3/4/19" }`,
@@ -117,7 +120,7 @@ interface Stated {
 }
 
 function* statedIn(definition: Definition, workshop: Workshop): Iterable<Stated> {
-  for (const { property, canonical, values, role } of workshop.written(definition) as readonly Written[]) {
+  for (const { property, canonical, values, role } of workshop.written(definition)) {
     if (!property || role !== 'value') continue;
     for (const { as, value } of values) {
       if (as !== 'step' && value.kind !== 'unreadable') yield { property, canonical, value };
@@ -187,7 +190,10 @@ function mending(value: Value, property: Property, definition: Definition): read
   if (value.kind === 'text' && (isName || property.kind === 'quantity') && /^[\w.]/.test(value.text)) {
     const bare = isName ? value.text.trim().replace(/\s+/g, '-') : value.text.trim();
     const right = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
-    if (right) return [{ title: `Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true }];
+    if (right)
+      return [
+        { title: `Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true },
+      ];
   }
   if (property.kind === 'text' && !written.includes('"')) {
     return [{ title: 'Put it in quotes', edits: [replace(definition, value.span, `"${written}"`)], preferred: true }];
@@ -200,7 +206,8 @@ function noteText(value: Value): string | undefined {
 }
 
 function isNote(value: Value, property: Property): boolean {
-  if (property.kind !== 'quantity' || !property.dimension || !sameDimension(property.dimension, DIMENSION.frequency)) return false;
+  if (property.kind !== 'quantity' || !property.dimension || !sameDimension(property.dimension, DIMENSION.frequency))
+    return false;
   const text = noteText(value);
   if (text === undefined) return false;
   const reading = readNote(text);
@@ -215,8 +222,8 @@ function isOddDate(value: Value, property: Property): boolean {
 function readingsOfDate(text: string): readonly string[] {
   const found = /^\s*(\d{1,2})[./-](\d{1,2})[./-](\d{2}|\d{4})\s*$/.exec(text);
   if (!found) return [];
-  const year = found[3]!.length === 2 ? 2000 + Number(found[3]) : Number(found[3]);
-  const [a, b] = [Number(found[1]), Number(found[2])];
+  const [a, b, written] = [Number(found[1]), Number(found[2]), Number(found[3])];
+  const year = written < 100 ? 2000 + written : written;
   const days = [calendarDay(year, b, a), calendarDay(year, a, b)];
   return [...new Set(days.filter((day) => day !== undefined))];
 }

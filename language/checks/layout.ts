@@ -22,7 +22,8 @@ export const OFF_THE_PLATE: Rule = {
   code: 'off-the-plate',
   severity: 'warning',
   title: 'A part that lies outside the body',
-  reason: 'Stations are measured from the tail along the centre line, offsets from it, bass side negative. A place outside the outline is usually a slip in one of them.',
+  reason:
+    'Stations are measured from the tail along the centre line, offsets from it, bass side negative. A place outside the outline is usually a slip in one of them.',
   bad: `model tarn {
   ${BODY}
   bracing { x-bass { from: (78 mm, -250 mm)  to: (405 mm, 92 mm)  width: 8 mm  height: 15 mm } }
@@ -34,13 +35,22 @@ export const OFF_THE_PLATE: Rule = {
   of: ['model', 'recipe'],
   check(definition, workshop, report) {
     const values = valuesOf(definition, workshop);
-    const here = [...(values?.values() ?? [])].some(({ path, from }) => from.definition === definition && LAID_OUT.test(path));
+    const here = [...(values?.values() ?? [])].some(
+      ({ path, from }) => from.definition === definition && LAID_OUT.test(path),
+    );
     const outline = values && here ? outlineOf(values) : undefined;
     if (!values || !outline) return;
-    const bodyHere = [...values.values()].some(({ path, from }) => path.startsWith('body.') && from.definition === definition);
+    const bodyHere = [...values.values()].some(
+      ({ path, from }) => path.startsWith('body.') && from.definition === definition,
+    );
     for (const held of values.values()) {
       const own = held.from.definition === definition;
-      if ((!own && !bodyHere) || held.value.kind !== 'point' || !/^(?:back-)?bracing\.[^.]+\.(?:from|to)$/.test(held.path)) continue;
+      if (
+        (!own && !bodyHere) ||
+        held.value.kind !== 'point' ||
+        !/^(?:back-)?bracing\.[^.]+\.(?:from|to)$/.test(held.path)
+      )
+        continue;
       const { station, offset } = held.value;
       const half = outline.halfWidth(station.quantity.si);
       const over = Math.abs(offset.quantity.si) - half;
@@ -62,7 +72,8 @@ export const SIZES_DISAGREE: Rule = {
   code: 'sizes-disagree',
   severity: 'warning',
   title: 'Two sizes that contradict each other',
-  reason: 'A plate is thinned towards its edge, a brace runs out towards its ends, and a waist is narrower than the bouts. The other way round is possible, but seldom meant.',
+  reason:
+    'A plate is thinned towards its edge, a brace runs out towards its ends, and a waist is narrower than the bouts. The other way round is possible, but seldom meant.',
   bad: `model tarn { top { thickness: 2.4 mm  edge-thickness: 2.85 mm } }`,
   good: `model tarn { top { thickness: 2.85 mm  edge-thickness: 2.4 mm } }`,
   of: ['model', 'recipe'],
@@ -75,9 +86,13 @@ export const SIZES_DISAGREE: Rule = {
       const own = a.from.definition === definition ? a : b.from.definition === definition ? b : undefined;
       if (!own || !isLength(a) || !isLength(b) || a.value.quantity.si <= b.value.quantity.si * (1 + 1e-9)) continue;
       const other = own === a ? b : a;
-      report(own.from.span, `${sentence}: ${small} is ${length(a.value.quantity.si)}, ${large} is ${length(b.value.quantity.si)}.`, {
-        related: [{ place: placeOf(other.from), message: `${other.path} is given here` }],
-      });
+      report(
+        own.from.span,
+        `${sentence}: ${small} is ${length(a.value.quantity.si)}, ${large} is ${length(b.value.quantity.si)}.`,
+        {
+          related: [{ place: placeOf(other.from), message: `${other.path} is given here` }],
+        },
+      );
     }
   },
 };
@@ -90,7 +105,13 @@ const LAID_OUT = /^(?:body\.|soundhole\.|(?:back-)?bracing\.[^.]+\.(?:from|to)$)
 
 type Values = ReadonlyMap<string, Held>;
 
-function hole(values: Values, outline: Outline, definition: Definition, bodyHere: boolean, report: Parameters<Rule['check']>[2]): void {
+function hole(
+  values: Values,
+  outline: Outline,
+  definition: Definition,
+  bodyHere: boolean,
+  report: Parameters<Rule['check']>[2],
+): void {
   const station = numberAt(values, 'soundhole.station');
   const diameter = numberAt(values, 'soundhole.diameter');
   if (station === undefined || diameter === undefined) return;
@@ -99,10 +120,16 @@ function hole(values: Values, outline: Outline, definition: Definition, bodyHere
   if (!own && !bodyHere) return;
   const radius = diameter / 2;
   const offset = numberAt(values, 'soundhole.offset') ?? 0;
-  const inside = station - radius >= 0 && station + radius <= outline.length && Math.abs(offset) + radius <= outline.halfWidth(station);
+  const inside =
+    station - radius >= 0 &&
+    station + radius <= outline.length &&
+    Math.abs(offset) + radius <= outline.halfWidth(station);
   if (inside) return;
   const span: Span = own?.from.span ?? definition.name.span;
-  report(span, `The soundhole, ${length(diameter)} across at station ${length(station)}, does not lie wholly on the top.`);
+  report(
+    span,
+    `The soundhole, ${length(diameter)} across at station ${length(station)}, does not lie wholly on the top.`,
+  );
 }
 
 /** Pairs of paths of which the first should not be the larger, with what is odd about it. */
@@ -110,12 +137,16 @@ function* pairsIn(values: Values): Iterable<readonly [string, string, string]> {
   for (const plate of ['top', 'back']) {
     yield [`${plate}.edge-thickness`, `${plate}.thickness`, `The ${plate} is thicker at the edge than in the middle`];
   }
-  for (const bout of ['lower-bout', 'upper-bout']) yield ['body.waist.width', `body.${bout}.width`, `The waist is wider than the ${bout.replace('-', ' ')}`];
+  for (const bout of ['lower-bout', 'upper-bout'])
+    yield ['body.waist.width', `body.${bout}.width`, `The waist is wider than the ${bout.replace('-', ' ')}`];
   yield ['body.lower-bout.station', 'body.waist.station', 'The lower bout lies beyond the waist, seen from the tail'];
   yield ['body.waist.station', 'body.upper-bout.station', 'The waist lies beyond the upper bout, seen from the tail'];
   yield ['body.upper-bout.station', 'body.length', 'The upper bout lies beyond the end of the body'];
   for (const path of values.keys()) {
-    const brace = /^((?:back-)?bracing\.[^.]+)\.(end-height|from-height|to-height|scallop\.height|scallop\.peak-height)$/.exec(path);
+    const brace =
+      /^((?:back-)?bracing\.[^.]+)\.(end-height|from-height|to-height|scallop\.height|scallop\.peak-height)$/.exec(
+        path,
+      );
     if (brace) yield [path, `${brace[1]}.height`, 'The brace is higher there than its full height'];
   }
 }

@@ -58,7 +58,8 @@ function rendered({ code, severity, title, reason, bad, good }: RulePage, depth:
 }
 
 function example(lead: string, text: string): readonly string[] {
-  const shown = text.replace(/[\u0000-\u0008\u000B-\u001F]/g, '\uFFFD');
+  // Control characters cannot be shown on a page.
+  const shown = text.replace(/(?!\n)\p{Cc}/gu, '\uFFFD');
   return shown === '' ? [] : [lead, '', '```bookmatch', shown, '```', ''];
 }
 

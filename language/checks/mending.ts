@@ -17,7 +17,9 @@ export function textAt(definition: Definition, span: Span): string {
   const first = lines[span.start.line] ?? '';
   if (span.start.line === span.end.line) return first.slice(span.start.character, span.end.character);
   const middle = lines.slice(span.start.line + 1, span.end.line);
-  return [first.slice(span.start.character), ...middle, (lines[span.end.line] ?? '').slice(0, span.end.character)].join('\n');
+  return [first.slice(span.start.character), ...middle, (lines[span.end.line] ?? '').slice(0, span.end.character)].join(
+    '\n',
+  );
 }
 
 /** Takes a statement out, with its line where it has that to itself. */
@@ -28,7 +30,11 @@ export function remove(definition: Definition, statement: Statement): Edit {
   const after = (lines[end.line] ?? '').slice(end.character);
   const alone = before.trim() === '' && after.trim() === '' && end.line + 1 < lines.length;
   if (!alone) return replace(definition, statement.span, '');
-  return replace(definition, { start: { line: start.line, character: 0 }, end: { line: end.line + 1, character: 0 } }, '');
+  return replace(
+    definition,
+    { start: { line: start.line, character: 0 }, end: { line: end.line + 1, character: 0 } },
+    '',
+  );
 }
 
 /** Puts a line before a statement, indented like it; with no statement, at the start of the body. */
@@ -48,16 +54,18 @@ export function insertLine(definition: Definition, text: string, before?: Statem
 /** Just after the opening brace, or at the end of the head where there is none. */
 function openingBrace(definition: Definition): Position {
   const lines = linesOf(definition);
-  for (let line = definition.head.end.line; line < lines.length; line++) {
-    const at = lines[line]!.indexOf('{', line === definition.head.end.line ? definition.head.end.character : 0);
+  const { end } = definition.head;
+  for (const [line, text] of lines.entries()) {
+    if (line < end.line) continue;
+    const at = text.indexOf('{', line === end.line ? end.character : 0);
     if (at >= 0) return { line, character: at + 1 };
   }
-  return definition.head.end;
+  return end;
 }
 
 /** The white space at the start of the line a position stands on. */
 export function indentOf(definition: Definition, at: Position): string {
-  return /^[ \t]*/.exec(linesOf(definition)[at.line] ?? '')![0];
+  return /^[ \t]*/.exec(linesOf(definition)[at.line] ?? '')?.[0] ?? '';
 }
 
 /** A statement as it would stand at the top of a body: its whole path instead of the enclosing blocks. */

@@ -27,11 +27,12 @@ model tarn { top.wood: spruce-12 }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
     for (const { name, kinds, span } of namingsIn(definition, workshop)) {
-      if (kinds.some((kind) => workshop.shelf.find(kind, name)) || otherKinds(name, kinds, workshop).length > 0) continue;
+      if (kinds.some((kind) => workshop.shelf.find(kind, name)) || otherKinds(name, kinds, workshop).length > 0)
+        continue;
       const known = kinds.flatMap((kind) => workshop.shelf.names(kind));
       const near = didYouMean(name, known);
       const what = inWords(kinds.map(aKind), 'or');
-      const hint = near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ` ${define(kinds[0]!, name)}`;
+      const hint = near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ` ${define(kinds, name)}`;
       report(span, `There is no ${withoutArticle(what)} called ${name}.${hint}`, {
         fixes: near.map((text, i) => ({
           title: `Write ${text}`,
@@ -59,19 +60,25 @@ recipe tarn-1 for tarn { }`,
     if (definition.kind === 'recipe' && relation) {
       const { target, word } = relation;
       const has = (kind: DefinitionKind) => workshop.shelf.find(kind, target.text) !== undefined;
-      const [wanted, other, right] = word === 'for' ? (['model', 'recipe', 'from'] as const) : (['recipe', 'model', 'for'] as const);
+      const [wanted, other, right] =
+        word === 'for' ? (['model', 'recipe', 'from'] as const) : (['recipe', 'model', 'for'] as const);
       if (!has(wanted) && has(other)) {
-        report(target.span, `${target.text} is ${aKind(other)}: a recipe is made \`${right}\` ${other === 'model' ? 'a model' : 'another recipe'}.`, {
-          fixes: relationFix(definition, right),
-        });
+        report(
+          target.span,
+          `${target.text} is ${aKind(other)}: a recipe is made \`${right}\` ${other === 'model' ? 'a model' : 'another recipe'}.`,
+          {
+            fixes: relationFix(definition, right),
+          },
+        );
         return;
       }
     }
     for (const { name, kinds, span } of namingsIn(definition, workshop, 'all')) {
       if (kinds.some((kind) => workshop.shelf.find(kind, name))) continue;
       const others = otherKinds(name, kinds, workshop);
-      if (others.length === 0) continue;
-      report(span, `${name} is ${aKind(others[0]!)}; ${inWords(kinds.map(aKind), 'or')} is needed here.`);
+      const [other] = others;
+      if (other === undefined) continue;
+      report(span, `${name} is ${aKind(other)}; ${inWords(kinds.map(aKind), 'or')} is needed here.`);
     }
   },
 };
@@ -135,13 +142,17 @@ export const UNKNOWN_PART: Rule = {
         const known = siblings.includes(value.name) || (workshop.catalogue.part(path) && !path.startsWith('bracing.'));
         if (known || values.has(path) || hasMember(values, path)) continue;
         const near = didYouMean(value.name, [...siblings, ...workshop.catalogue.parts.map((part) => part.path)]);
-        report(value.span, `This instrument has no part called ${value.name}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`, {
-          fixes: near.map((text, i) => ({
-            title: `Write ${text}`,
-            edits: [replace(definition, value.span, text)],
-            preferred: i === 0,
-          })),
-        });
+        report(
+          value.span,
+          `This instrument has no part called ${value.name}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`,
+          {
+            fixes: near.map((text, i) => ({
+              title: `Write ${text}`,
+              edits: [replace(definition, value.span, text)],
+              preferred: i === 0,
+            })),
+          },
+        );
       }
     }
   },
@@ -161,9 +172,13 @@ shop tarn-side { vary at most 2 }`,
     const names = workshop.shelf.names('shop');
     const inForce = workshop.shelf.shop();
     if (names.length < 2 || !inForce || inForce === definition) return;
-    report(definition.name.span, `There are ${names.length} shops here: ${someOf(names)}. Only ${inForce.name.text} is read; keep one in a folder.`, {
-      related: [{ place: { definition: inForce, span: inForce.name.span }, message: 'this shop is read' }],
-    });
+    report(
+      definition.name.span,
+      `There are ${names.length} shops here: ${someOf(names)}. Only ${inForce.name.text} is read; keep one in a folder.`,
+      {
+        related: [{ place: { definition: inForce, span: inForce.name.span }, message: 'this shop is read' }],
+      },
+    );
   },
 };
 
@@ -210,7 +225,9 @@ function relationFix(definition: Definition, word: string) {
   if (!relation || at < 0 || head.start.line !== head.end.line) return [];
   const start = { line: head.start.line, character: head.start.character + at + 1 };
   const span = { start, end: { line: start.line, character: start.character + relation.word.length } };
-  return [{ title: `Write \`${word} ${relation.target.text}\``, edits: [replace(definition, span, word)], preferred: true }];
+  return [
+    { title: `Write \`${word} ${relation.target.text}\``, edits: [replace(definition, span, word)], preferred: true },
+  ];
 }
 
 function partsOf(definition: Definition, workshop: Workshop) {
@@ -225,8 +242,8 @@ function siblingsAt(path: string, values: ReadonlyMap<string, unknown>): readonl
   const names = new Set<string>();
   for (const other of values.keys()) {
     if (!other.startsWith(`${root}.`)) continue;
-    const member = other.slice(root.length + 1).split('.');
-    if (member.length > 1) names.add(member[0]!);
+    const inside = other.slice(root.length + 1);
+    if (inside.includes('.')) names.add(inside.slice(0, inside.indexOf('.')));
   }
   return [...names];
 }
@@ -240,6 +257,6 @@ function withoutArticle(words: string): string {
   return words.replace(/^an? /, '').replace(/ or an? /g, ' or ');
 }
 
-function define(kind: DefinitionKind, name: string): string {
+function define([kind]: readonly DefinitionKind[], name: string): string {
   return `Define it: \`${kind} ${name}${kind === 'wood' ? ' is …' : ''} { … }\`.`;
 }

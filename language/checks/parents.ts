@@ -67,7 +67,8 @@ export const PARENT_RING: Rule = {
   code: 'parent-ring',
   severity: 'error',
   title: 'Recipes that descend from each other',
-  reason: 'Following the parents must end at a base recipe. In a ring every recipe waits for another, and none has a value.',
+  reason:
+    'Following the parents must end at a base recipe. In a ring every recipe waits for another, and none has a value.',
   bad: `recipe tarn-1 from tarn-2 { }
 recipe tarn-2 from tarn-1 { }`,
   good: `model tarn { scale: 645 mm }
@@ -102,7 +103,8 @@ export const BUILD_OF_UNKNOWN: Rule = {
   code: 'build-of-unknown',
   severity: 'error',
   title: 'A build of no known recipe',
-  reason: 'A build is held against the recipe it was made from. Without one its numbers cannot be compared with anything.',
+  reason:
+    'A build is held against the recipe it was made from. Without one its numbers cannot be compared with anything.',
   bad: `build no-31 of tarn-1 { resonance.top: 181 Hz }`,
   good: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { }
@@ -121,8 +123,12 @@ build no-31 of tarn-1 { resonance.top: 181 Hz }`,
   },
 };
 
-function suggestions(definition: Definition, kind: DefinitionKind, workshop: Workshop): { hint: string; fixes: readonly Fix[] } {
-  const target = definition.relation!.target;
+function suggestions(
+  definition: Definition,
+  kind: DefinitionKind,
+  workshop: Workshop,
+): { hint: string; fixes: readonly Fix[] } {
+  const target = definition.relation?.target ?? definition.name;
   const names = workshop.shelf.names(kind).filter((name) => name !== definition.name.text);
   const near = didYouMean(target.text, names);
   return {

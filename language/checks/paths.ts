@@ -12,7 +12,8 @@ export const UNKNOWN_PATH: Rule = {
   code: 'unknown-path',
   severity: 'error',
   title: 'A part or property the catalogue does not know',
-  reason: 'A value under an unknown name reaches nothing: the number you gave is not used, and what needs it stays unknown.',
+  reason:
+    'A value under an unknown name reaches nothing: the number you gave is not used, and what needs it stays unknown.',
   bad: `model tarn { top.thicknes: 2.8 mm }`,
   good: `model tarn { top.thickness: 2.8 mm }`,
   of: EVERY_KIND,
@@ -22,14 +23,24 @@ export const UNKNOWN_PATH: Rule = {
       if (workshop.catalogue.property(written.canonical)) continue; // misplaced
       if (reachesInto(written, workshop)) continue;
       const near = nearPaths(written, definition, workshop);
-      const hint = near.length > 0 ? ` Did you mean ${inWords(near.map(({ path }) => path), 'or')}?` : '';
-      report(written.path.span, `There is no ${written.role === 'part' ? 'part' : 'property'} ${written.canonical}.${hint}`, {
-        fixes: near.map(({ text }, i) => ({
-          title: `Write ${text}`,
-          edits: [replace(definition, written.path.span, text)],
-          preferred: i === 0,
-        })),
-      });
+      const hint =
+        near.length > 0
+          ? ` Did you mean ${inWords(
+              near.map(({ path }) => path),
+              'or',
+            )}?`
+          : '';
+      report(
+        written.path.span,
+        `There is no ${written.role === 'part' ? 'part' : 'property'} ${written.canonical}.${hint}`,
+        {
+          fixes: near.map(({ text }, i) => ({
+            title: `Write ${text}`,
+            edits: [replace(definition, written.path.span, text)],
+            preferred: i === 0,
+          })),
+        },
+      );
     }
   },
 };
@@ -46,8 +57,14 @@ export const MISPLACED: Rule = {
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value' || written.property || written.derived) continue;
       if (!workshop.catalogue.property(written.canonical)) continue;
-      const where = inWords(EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map(aKind), 'or');
-      report(written.path.span, `${written.canonical} is not read in ${aKind(definition.kind)}; it belongs in ${where}.`);
+      const where = inWords(
+        EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map(aKind),
+        'or',
+      );
+      report(
+        written.path.span,
+        `${written.canonical} is not read in ${aKind(definition.kind)}; it belongs in ${where}.`,
+      );
     }
   },
 };
@@ -67,7 +84,8 @@ recipe tarn-1 for tarn { expect top.mass: below 160 g }`,
     for (const { role, property, derived, canonical, path, statement } of workshop.written(definition)) {
       if (role !== 'value' || property || !derived) continue;
       const fixes: Fix[] = [];
-      const value = statement.kind === 'property' ? statement.value : statement.kind === 'change' ? statement.new : undefined;
+      const value =
+        statement.kind === 'property' ? statement.value : statement.kind === 'change' ? statement.new : undefined;
       if (definition.kind === 'recipe' && value && definition.statements.includes(statement)) {
         fixes.push({
           title: `Expect it instead`,
@@ -75,7 +93,11 @@ recipe tarn-1 for tarn { expect top.mass: below 160 g }`,
           preferred: true,
         });
       }
-      report(path.span, `${canonical} is computed and cannot be set. Use \`expect ${canonical}: …\` to test it, or \`hold ${canonical} by …\` to keep it.`, { fixes });
+      report(
+        path.span,
+        `${canonical} is computed and cannot be set. Use \`expect ${canonical}: …\` to test it, or \`hold ${canonical} by …\` to keep it.`,
+        { fixes },
+      );
     }
   },
 };
@@ -84,7 +106,8 @@ export const DERIVED_BY: Rule = {
   code: 'not-adjustable',
   severity: 'error',
   title: 'A hold that adjusts something that cannot be adjusted',
-  reason: 'A hold works by moving a size the maker can plane or cut to: a thickness, a height. A computed quantity cannot be moved by itself.',
+  reason:
+    'A hold works by moving a size the maker can plane or cut to: a thickness, a height. A computed quantity cannot be moved by itself.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { hold top.stiffness.along at 40 N·m by top.mass }`,
   good: `model tarn { scale: 645 mm }
@@ -93,8 +116,10 @@ recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
   check(definition, workshop, report) {
     for (const { role, property, derived, canonical, path } of workshop.written(definition)) {
       if (role !== 'by') continue;
-      if (!property && derived) report(path.span, `${canonical} is computed; a hold adjusts a size such as top.thickness.`);
-      else if (property && property.kind !== 'quantity') report(path.span, `${canonical} is not a size that can be adjusted.`);
+      if (!property && derived)
+        report(path.span, `${canonical} is computed; a hold adjusts a size such as top.thickness.`);
+      else if (property && property.kind !== 'quantity')
+        report(path.span, `${canonical} is not a size that can be adjusted.`);
     }
   },
 };
@@ -103,7 +128,8 @@ export const SYNONYM: Rule = {
   code: 'synonym',
   severity: 'hint',
   title: 'Another word for what the catalogue calls by one',
-  reason: 'Shops have their own words, and they are understood. One word for one thing keeps recipes searchable and sheets alike.',
+  reason:
+    'Shops have their own words, and they are understood. One word for one thing keeps recipes searchable and sheets alike.',
   bad: `model tarn { soundboard { thickness: 2.8 mm } }`,
   good: `model tarn { top { thickness: 2.8 mm } }`,
   of: EVERY_KIND,
@@ -136,15 +162,21 @@ export const SET_TWICE: Rule = {
     const seen = new Map<string, Written>();
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value') continue;
-      const key = written.occasion ? `${written.occasion.span.start.line}:${written.occasion.span.start.character} ${written.canonical}` : written.canonical;
+      const key = written.occasion
+        ? `${written.occasion.span.start.line}:${written.occasion.span.start.character} ${written.canonical}`
+        : written.canonical;
       const first = seen.get(key);
       seen.set(key, written);
       if (!first) continue;
       const value = first.values[first.values.length - 1]?.value;
-      report(written.path.span, `${written.canonical} is given twice here. This one counts${value ? `, not ${writeValue(value)}` : ''}.`, {
-        related: [{ place: { definition, span: first.path.span }, message: 'given here first' }],
-        fixes: [{ title: 'Take the first one out', edits: [remove(definition, first.statement)] }],
-      });
+      report(
+        written.path.span,
+        `${written.canonical} is given twice here. This one counts${value ? `, not ${writeValue(value)}` : ''}.`,
+        {
+          related: [{ place: { definition, span: first.path.span }, message: 'given here first' }],
+          fixes: [{ title: 'Take the first one out', edits: [remove(definition, first.statement)] }],
+        },
+      );
     }
   },
 };
@@ -153,7 +185,8 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
   code: 'change-out-of-place',
   severity: 'error',
   title: 'A change where there is nothing to change',
-  reason: 'Changes, additions, holds and expectations belong to a recipe (or to a client’s request), where there is a parent to differ from. Elsewhere a value is just written.',
+  reason:
+    'Changes, additions, holds and expectations belong to a recipe (or to a client’s request), where there is a parent to differ from. Elsewhere a value is just written.',
   bad: `wood spruce-12 is sitka-spruce { change mass: 214 g -> 220 g }`,
   good: `wood spruce-12 is sitka-spruce { mass: 220 g }`,
   of: EVERY_KIND.filter((kind) => kind !== 'recipe' && kind !== 'order'),
@@ -167,21 +200,37 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
               {
                 title: 'Write the value by itself',
                 edits: [
-                  replace(definition, { start: statement.span.start, end: statement.new.span.start }, `${textAt(definition, path.span)}: `),
+                  replace(
+                    definition,
+                    { start: statement.span.start, end: statement.new.span.start },
+                    `${textAt(definition, path.span)}: `,
+                  ),
                 ],
                 preferred: true,
               },
             ]
           : statement.kind === 'add' && statement.statements.length > 0
-            ? [{ title: 'Write the part by itself', edits: [replace(definition, { start: statement.span.start, end: path.span.start }, '')] }]
+            ? [
+                {
+                  title: 'Write the part by itself',
+                  edits: [replace(definition, { start: statement.span.start, end: path.span.start }, '')],
+                },
+              ]
             : [];
-      report(statementHead(statement), `\`${word}\` belongs in a recipe; ${aKind(definition.kind)} just states values.`, { fixes: plain });
+      report(
+        statementHead(statement),
+        `\`${word}\` belongs in a recipe; ${aKind(definition.kind)} just states values.`,
+        { fixes: plain },
+      );
     }
   },
 };
 
 function statementHead(statement: Written['statement']): Span {
-  return { start: statement.span.start, end: 'path' in statement ? statement.path.span.end : statement.quantity.span.end };
+  return {
+    start: statement.span.start,
+    end: 'path' in statement ? statement.path.span.end : statement.quantity.span.end,
+  };
 }
 
 /** Whether the catalogue or the engine knows the path in this kind of definition. */
@@ -218,11 +267,17 @@ function nearPaths(written: Written, definition: Definition, workshop: Workshop)
   const lead = local.length > 1 ? `${local.slice(0, -1).join('.')}.` : '';
   const { properties, parts } = catalogue.children(around.replace(/\.$/, ''), kind);
   const words = [...properties, ...parts].map(({ path }) => path.slice(path.lastIndexOf('.') + 1));
-  const here = didYouMean(local[local.length - 1]!, words.filter((word) => word !== '*'));
+  const here = didYouMean(
+    local[local.length - 1] ?? '',
+    words.filter((word) => word !== '*'),
+  );
   if (here.length > 0) return here.map((word) => ({ path: within + lead + word, text: lead + word }));
   if (written.within !== '') return [];
   const all = catalogue.all.filter((property) => property.where.includes(kind) && !property.path.includes('*'));
-  const far = didYouMean(written.canonical, [...all.map(({ path }) => path), ...catalogue.parts.map(({ path }) => path)]);
+  const far = didYouMean(written.canonical, [
+    ...all.map(({ path }) => path),
+    ...catalogue.parts.map(({ path }) => path),
+  ]);
   return far.map((path) => ({ path, text: path }));
 }
 

@@ -27,14 +27,24 @@ export const IMPLAUSIBLE: Rule = {
       if (!range || isInside(value.quantity.si, range) || isImpossible(amount, range)) continue;
       const readings = isNumber(dimension) ? [] : otherReadings(value, amount, range);
       const what = part === undefined ? written.canonical : `${written.canonical}, ${part}`;
-      const hint = readings.length > 0 ? ` Did you mean ${inWords(readings.map(({ text }) => text), 'or')}?` : ' Is it meant?';
-      report(value.span, `${value.written} is ${isAbove(value, range) ? 'above' : 'below'} the usual for ${what}: ${usual(range, value)} (${sourceOf(range)}).${hint}`, {
-        severity: readings.length > 0 || isFarOut(value.quantity.si, range) ? 'warning' : 'information',
-        fixes: readings.map(({ text, replacement }) => ({
-          title: `Write ${text}`,
-          edits: [replace(definition, value.span, replacement)],
-        })),
-      });
+      const hint =
+        readings.length > 0
+          ? ` Did you mean ${inWords(
+              readings.map(({ text }) => text),
+              'or',
+            )}?`
+          : ' Is it meant?';
+      report(
+        value.span,
+        `${value.written} is ${isAbove(value, range) ? 'above' : 'below'} the usual for ${what}: ${usual(range, value)} (${sourceOf(range)}).${hint}`,
+        {
+          severity: readings.length > 0 || isFarOut(value.quantity.si, range) ? 'warning' : 'information',
+          fixes: readings.map(({ text, replacement }) => ({
+            title: `Write ${text}`,
+            edits: [replace(definition, value.span, replacement)],
+          })),
+        },
+      );
     }
   },
 };
@@ -43,7 +53,8 @@ export const NEGATIVE_SIZE: Rule = {
   code: 'negative-size',
   severity: 'error',
   title: 'A size below nothing',
-  reason: 'A thickness, a mass or a frequency cannot be less than nothing, and nothing can be computed from one that is.',
+  reason:
+    'A thickness, a mass or a frequency cannot be less than nothing, and nothing can be computed from one that is.',
   bad: `model tarn { top.thickness: -2.8 mm }`,
   good: `model tarn { top.thickness: 2.8 mm }`,
   of: EVERY_KIND,
@@ -55,7 +66,10 @@ export const NEGATIVE_SIZE: Rule = {
       if (!range || !isImpossible(amount, range)) continue;
       const positive = value.written.replace(/^[-−]\s*/, '');
       report(value.span, `${written.canonical} cannot be ${value.written}.`, {
-        fixes: value.quantity.si < 0 ? [{ title: `Write ${positive}`, edits: [replace(definition, value.span, positive)] }] : [],
+        fixes:
+          value.quantity.si < 0
+            ? [{ title: `Write ${positive}`, edits: [replace(definition, value.span, positive)] }]
+            : [],
       });
     }
   },

@@ -1,7 +1,13 @@
 /** What a build's readings may say against the builds it descends from, and what differs that nobody declared. */
 import { writeQuantity } from '../quantities/write.js';
 import type { BuildRecord, Reading } from '../recipes/builds.js';
-import { type Compared, daysStrung, type Disagreement, type Evidence, type NotComparable } from '../recipes/evidence.js';
+import {
+  type Compared,
+  daysStrung,
+  type Disagreement,
+  type Evidence,
+  type NotComparable,
+} from '../recipes/evidence.js';
 import type { Definition } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { sameValue } from '../recipes/values.js';
@@ -35,7 +41,10 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 168 Hz } }`,
   check(definition, workshop, report) {
     for (const { response, read, outcome } of evidenceFor(definition, workshop)) {
       if (outcome.kind !== 'compared' || outcome.distinguishable) continue;
-      report(read.from.span, `Not distinguishable: ${response} differs from ${from(outcome, read)} by ${write(outcome.difference, read, true)}, and ±${write(outcome.band, read)} is ${scatterWords(outcome)}.`);
+      report(
+        read.from.span,
+        `Not distinguishable: ${response} differs from ${from(outcome, read)} by ${write(outcome.difference, read, true)}, and ±${write(outcome.band, read)} is ${scatterWords(outcome)}.`,
+      );
     }
   },
 };
@@ -53,12 +62,17 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
   of: ['build'],
   check(definition, workshop, report) {
     const evidence = evidenceFor(definition, workshop);
-    const compared = new Set(evidence.filter(({ outcome }) => outcome.kind === 'compared').map(({ response }) => response));
+    const compared = new Set(
+      evidence.filter(({ outcome }) => outcome.kind === 'compared').map(({ response }) => response),
+    );
     const said = new Set<string>();
     for (const { response, read, reading, outcome } of evidence) {
       if (outcome.kind !== 'not-comparable' || compared.has(response) || said.has(response)) continue;
       said.add(response);
-      report(read.from.span, `${response} is not compared with ${outcome.against}: ${reasons(outcome, reading)}. Read it under the same conditions.`);
+      report(
+        read.from.span,
+        `${response} is not compared with ${outcome.against}: ${reasons(outcome, reading)}. Read it under the same conditions.`,
+      );
     }
   },
 };
@@ -83,11 +97,16 @@ build no-34 of tarn-2 { billet.braces: "B-4"  resonance.top: 175 Hz }`,
         const there = recordsOf(other, workshop).get(path);
         return there ? [{ name: other.definition.name.text, there }] : [];
       });
-      if (theirs.length === 0 || theirs.some(({ there }) => sameValue(there.value, here.value))) continue;
-      const { name, there } = theirs[theirs.length - 1]!;
-      report(here.from.span, `${path} is ${writeValue(here.value)} here and ${writeValue(there.value)} in ${name}: a change nobody declared.`, {
-        related: [{ place: placeOf(there.from), message: `${writeValue(there.value)} in ${name}` }],
-      });
+      const last = theirs[theirs.length - 1];
+      if (!last || theirs.some(({ there }) => sameValue(there.value, here.value))) continue;
+      const { name, there } = last;
+      report(
+        here.from.span,
+        `${path} is ${writeValue(here.value)} here and ${writeValue(there.value)} in ${name}: a change nobody declared.`,
+        {
+          related: [{ place: placeOf(there.from), message: `${writeValue(there.value)} in ${name}` }],
+        },
+      );
     }
   },
 };

@@ -8,15 +8,18 @@ import * as expectations from './expectations.js';
 import * as holds from './holds.js';
 import * as kinds from './kinds-of-value.js';
 import * as layout from './layout.js';
+import * as members from './members.js';
 import * as names from './names.js';
 import * as parents from './parents.js';
 import * as paths from './paths.js';
 import * as plausible from './plausible-values.js';
 import * as readings from './readings.js';
+import * as requests from './requests.js';
 import type { Rule } from './rule.js';
 import { PROBLEM_RULES } from './text-rules.js';
 import * as units from './units.js';
 import * as unknowns from './unknowns.js';
+import * as variables from './variables.js';
 import * as woods from './wood-sense.js';
 
 export { STALE_ACCEPTANCE } from './acceptance.js';
@@ -58,18 +61,18 @@ export const RULES: readonly Rule[] = [
   changes.SILENT_OVERRIDE,
   changes.CHANGE_OF_NOTHING,
   changes.STEP_WITHOUT_BASE,
-  changes.ADD_EXISTING,
-  changes.DROP_MISSING,
+  members.ADD_EXISTING,
+  members.DROP_MISSING,
   changes.NO_CHANGE,
   changes.CHANGE_MISSING_OLD,
-  changes.EMPTY_TOGETHER,
-  changes.NO_REASON,
+  members.EMPTY_TOGETHER,
+  members.NO_REASON,
   counting.TOO_MANY_CHANGES,
-  counting.COUNTED_AFTER_ALL,
-  counting.SUBSTITUTION,
-  counting.OTHER_WOOD,
+  variables.COUNTED_AFTER_ALL,
+  variables.SUBSTITUTION,
+  variables.OTHER_WOOD,
   counting.UNBUILT_PARENT,
-  counting.TOO_SMALL_TO_TELL,
+  variables.TOO_SMALL_TO_TELL,
   counting.ALLOWANCE_WITHOUT_REASON,
   counting.ALLOWANCE_UNUSED,
   holds.HOLD_OUT_OF_REACH,
@@ -89,6 +92,9 @@ export const RULES: readonly Rule[] = [
   readings.NOT_DISTINGUISHABLE,
   readings.READINGS_NOT_COMPARABLE,
   readings.UNDECLARED_CHANGE,
+  requests.REQUEST_TOO_LATE,
+  requests.REQUEST_COSTLY,
+  requests.REQUEST_BREAKS_TRIAL,
   cautions.SENSITISED,
   cautions.DUST_CAUTION,
   cautions.TRADE_CAUTION,

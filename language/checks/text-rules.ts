@@ -62,7 +62,8 @@ recipe tarn-1 for tarn { }`,
   'bad-number': {
     severity: 'error',
     title: 'A number that does not read',
-    reason: 'Some write one and a half as 1,5 and others as 1.5; here decimals have a point, and a comma is asked about.',
+    reason:
+      'Some write one and a half as 1,5 and others as 1.5; here decimals have a point, and a comma is asked about.',
     bad: `model tarn { top.thickness: 2,8 mm }`,
     good: `model tarn { top.thickness: 2.8 mm }`,
   },

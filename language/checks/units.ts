@@ -21,7 +21,8 @@ export const MISSING_UNIT: Rule = {
   good: `model tarn { top.thickness: 0.110 in }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
-    for (const amount of bareNumbers(definition, workshop)) if (!isFraction(amount)) ask(amount, definition, workshop, report);
+    for (const amount of bareNumbers(definition, workshop))
+      if (!isFraction(amount)) ask(amount, definition, workshop, report);
   },
 };
 
@@ -35,7 +36,8 @@ export const FRACTION_NEEDS_UNIT: Rule = {
   good: `model tarn { setup.action.bass: 6/64 in }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
-    for (const amount of bareNumbers(definition, workshop)) if (isFraction(amount)) ask(amount, definition, workshop, report);
+    for (const amount of bareNumbers(definition, workshop))
+      if (isFraction(amount)) ask(amount, definition, workshop, report);
   },
 };
 
@@ -71,7 +73,8 @@ export const MIL_IS_NOT_MM: Rule = {
   code: 'mil-is-not-mm',
   severity: 'hint',
   title: 'A mil is a thousandth of an inch',
-  reason: 'Finish is spoken of in mils, and a mil is often read as a millimetre by people who work in metric. It is 0.0254 mm.',
+  reason:
+    'Finish is spoken of in mils, and a mil is often read as a millimetre by people who work in metric. It is 0.0254 mm.',
   bad: `model tarn { finish { system: shellac  film: 5 mil } }`,
   good: `model tarn { finish { system: shellac  film: 0.05 mm } }`,
   of: EVERY_KIND,
@@ -92,7 +95,12 @@ function* bareNumbers(definition: Definition, workshop: Workshop): Iterable<Amou
 }
 
 function isBare({ value, dimension }: Amount): boolean {
-  return value.quantity.unit === undefined && isNumber(value.quantity.dimension) && !isNumber(dimension) && value.written !== '';
+  return (
+    value.quantity.unit === undefined &&
+    isNumber(value.quantity.dimension) &&
+    !isNumber(dimension) &&
+    value.written !== ''
+  );
 }
 
 function isFraction({ value }: Amount): boolean {
@@ -104,13 +112,19 @@ function ask(amount: Amount, definition: Definition, workshop: Workshop, report:
   const range = rangeFor(amount, definition, workshop);
   const fitting = sensibleReadings(value.written, dimension, range);
   const offered = fitting.length > 0 ? fitting.slice(0, 4) : sensibleReadings(value.written, dimension);
+  const [only] = fitting;
   const question =
-    fitting.length === 0
+    only === undefined
       ? `${needs(written.property?.unit, offered)}${range ? ' In no unit does it come near the usual.' : ''}`
       : fitting.length === 1
-        ? `Did you mean ${fitting[0]!.text}?`
-        : `Which is meant: ${inWords(offered.map(({ text }) => text), 'or')}?`;
-  report(value.span, `${value.written} has no unit. ${question}`, { fixes: offered.map((reading) => fix(reading, amount, definition)) });
+        ? `Did you mean ${only.text}?`
+        : `Which is meant: ${inWords(
+            offered.map(({ text }) => text),
+            'or',
+          )}?`;
+  report(value.span, `${value.written} has no unit. ${question}`, {
+    fixes: offered.map((reading) => fix(reading, amount, definition)),
+  });
 }
 
 function needs(unit: string | undefined, offered: readonly SensibleReading[]): string {

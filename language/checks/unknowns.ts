@@ -13,7 +13,8 @@ export const MISSING_INPUT: Rule = {
   code: 'missing-input',
   severity: 'hint',
   title: 'Something that cannot be computed yet',
-  reason: 'What is missing is never taken to be zero: whatever needs it stays unknown. Here is what would make it known.',
+  reason:
+    'What is missing is never taken to be zero: whatever needs it stays unknown. Here is what would make it known.',
   bad: `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
   good: `wood spruce-12 is sitka-spruce { density: 421 kg/m³ }
@@ -35,10 +36,12 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
     const unknown = unknownIn(evaluation, workshop);
     if (unknown.size === 0) return;
     const parent = workshop.parentOf(definition.name.text);
-    const inherited = parent === undefined ? undefined : unknownIn(workshop.evaluation(parent)!, workshop);
+    const inherited = parent === undefined ? undefined : unknownIn(workshop.evaluation(parent), workshop);
     const fresh = [...unknown].filter(([needs, quantities]) => inherited?.get(needs)?.join() !== quantities.join());
     if (fresh.length === 0) return;
-    const lines = fresh.slice(0, 3).map(([needs, quantities]) => `${inWords(quantities)} ${quantities.length > 1 ? 'need' : 'needs'} ${needs}`);
+    const lines = fresh
+      .slice(0, 3)
+      .map(([needs, quantities]) => `${inWords(quantities)} ${quantities.length > 1 ? 'need' : 'needs'} ${needs}`);
     const more = fresh.length > 3 ? `; and ${fresh.length - 3} more` : '';
     report(definition.name.span, `Not known yet: ${lines.join('; ')}${more}.`);
   },
@@ -79,7 +82,8 @@ export const NOT_COMPUTABLE: Rule = {
   code: 'not-computable',
   severity: 'error',
   title: 'Values from which nothing can be computed',
-  reason: 'Each value may be possible, but not all of them together: an outline that closes on itself, a hole with no plate around it.',
+  reason:
+    'Each value may be possible, but not all of them together: an outline that closes on itself, a hole with no plate around it.',
   bad: `model tarn {
   body {
     length: 495 mm
@@ -121,14 +125,17 @@ const FIGURES: Readonly<Record<string, string>> = { density: 'density', 'modulus
 const HOW = 'Weigh the blank, and tap it or hang a load on it.';
 
 /** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
-function unknownIn(evaluation: Evaluation, workshop: Workshop): ReadonlyMap<string, readonly string[]> {
+function unknownIn(evaluation: Evaluation | undefined, workshop: Workshop): ReadonlyMap<string, readonly string[]> {
   const unknown = new Map<string, string[]>();
+  if (!evaluation) return unknown;
   for (const { path, voicing } of evaluation.derivations.all) {
     if (!voicing || path.includes('*')) continue;
     const answer = evaluation.derived(path);
     if (!answer || answer.known || !isBegun(path, evaluation)) continue;
     // What cannot be computed for another reason has a finding of its own.
-    const missing = whatIsMissing(answer.missing, evaluation, workshop).filter((one) => !evaluation.derivations.find(one));
+    const missing = whatIsMissing(answer.missing, evaluation, workshop).filter(
+      (one) => !evaluation.derivations.find(one),
+    );
     if (missing.length === 0) continue;
     const needs = inWords(drawnTogether(missing));
     const list = unknown.get(needs);
@@ -139,8 +146,17 @@ function unknownIn(evaluation: Evaluation, workshop: Workshop): ReadonlyMap<stri
 }
 
 function isBegun(path: string, { ground }: Evaluation): boolean {
-  const part = path.split('.')[0]!;
-  return ground.members(part).length > 0 || ground.value(part) !== undefined || BEGINNINGS.some((one) => ground.value(`${part}.${one}`) !== undefined);
+  const part = partOf(path);
+  return (
+    ground.members(part).length > 0 ||
+    ground.value(part) !== undefined ||
+    BEGINNINGS.some((one) => ground.value(`${part}.${one}`) !== undefined)
+  );
+}
+
+function partOf(path: string): string {
+  const dot = path.indexOf('.');
+  return dot < 0 ? path : path.slice(0, dot);
 }
 
 const BEGINNINGS: readonly string[] = ['wood', 'thickness', 'length', 'mass'];
@@ -149,10 +165,12 @@ const BEGINNINGS: readonly string[] = ['wood', 'thickness', 'length', 'mass'];
 function drawnTogether(paths: readonly string[]): readonly string[] {
   const byPart = new Map<string, string[]>();
   for (const path of paths) {
-    const part = path.split('.')[0]!;
+    const part = partOf(path);
     byPart.set(part, [...(byPart.get(part) ?? []), path]);
   }
-  return [...byPart].flatMap(([part, all]) => (all.length <= 3 ? all : [`${all[0]} and ${all.length - 1} more values of ${part}`]));
+  return [...byPart].flatMap(([part, all]) =>
+    all.length <= 3 ? all : [`${all[0]} and ${all.length - 1} more values of ${part}`],
+  );
 }
 
 function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, string> {
@@ -167,14 +185,18 @@ function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, str
 
 /** The line of this definition that has to do with the quantity, or its name. */
 function placeFor(path: string, definition: Definition, workshop: Workshop): Span {
-  const part = path.slice(0, path.indexOf('.') < 0 ? path.length : path.indexOf('.'));
-  const own = workshop.written(definition).find(({ role, canonical }) => role === 'value' && canonical.startsWith(`${part}.`));
+  const part = partOf(path);
+  const own = workshop
+    .written(definition)
+    .find(({ role, canonical }) => role === 'value' && canonical.startsWith(`${part}.`));
   return own ? own.statement.span : definition.name.span;
 }
 
 function relatedTo(path: string, definition: Definition, workshop: Workshop) {
-  const part = path.slice(0, path.indexOf('.'));
+  const part = partOf(path);
   const values = definition.kind === 'recipe' ? workshop.instrument(definition.name.text)?.values : undefined;
-  const held = [...(values?.values() ?? [])].find((one) => one.path.startsWith(`${part}.`) && one.from.definition !== definition);
+  const held = [...(values?.values() ?? [])].find(
+    (one) => one.path.startsWith(`${part}.`) && one.from.definition !== definition,
+  );
   return held ? [{ place: placeOf(held.from), message: `${held.path} is given here` }] : [];
 }

@@ -41,8 +41,9 @@ export const IMPOSSIBLE_WOOD: Rule = {
         {
           related: ['blank', 'mass']
             .map((path) => writtenAt(path, definition, workshop))
-            .filter((one) => one !== undefined && one !== source)
-            .map((one) => ({ place: { definition, span: one!.statement.span }, message: 'goes into the same figure' })),
+            .filter((one) => one !== undefined)
+            .filter((one) => one !== source)
+            .map((one) => ({ place: { definition, span: one.statement.span }, message: 'goes into the same figure' })),
         },
       );
     }
@@ -65,11 +66,15 @@ export const HUMIDITY_AND_MOISTURE: Rule = {
       const kelvin = scope.get('temperature')?.value.quantity.si ?? workshop.settings().temperature;
       const balance = balanceOf(kelvin - 273.15, air.value.quantity.si, wood.value.quantity.si);
       if (!balance) continue;
-      const allowed = SETTLED + (wood.value.quantity.tolerance ?? 0) + balance.moistureFor(air.value.quantity.tolerance ?? 0);
+      const allowed =
+        SETTLED + (wood.value.quantity.tolerance ?? 0) + balance.moistureFor(air.value.quantity.tolerance ?? 0);
       if (Math.abs(balance.moisture - wood.value.quantity.si) <= allowed) continue;
       const at = writeQuantity(kelvin, DIMENSION.temperature);
       const would = writeQuantity(balance.moisture, DIMENSION.moisture);
-      const needs = balance.humidity === undefined ? '' : `; ${wood.value.written} goes with ${writeQuantity(balance.humidity, DIMENSION.humidity)}`;
+      const needs =
+        balance.humidity === undefined
+          ? ''
+          : `; ${wood.value.written} goes with ${writeQuantity(balance.humidity, DIMENSION.humidity)}`;
       report(
         wood.written.statement.span,
         `${air.value.written} at ${at} goes with ${would}${needs}. Check the hygrometer and the moisture meter, or let the wood settle.`,
@@ -95,14 +100,20 @@ wood spruce-12 is sitka-spruce { blank: 560 mm x 212 mm x 4.4 mm  mass: 220 g  d
     const rigs = workshop.shelf.names('rig');
     for (const one of written) {
       if (one.role !== 'value' || !/^deflection\.(along|across|bridge)$/.test(one.canonical)) continue;
-      const hasRig = written.some((other) => other.canonical === rigPath && (!other.occasion || other.occasion === one.occasion));
+      const hasRig = written.some(
+        (other) => other.canonical === rigPath && (!other.occasion || other.occasion === one.occasion),
+      );
       if (hasRig) continue;
-      report(one.path.span, `In which rig was this read? Name it: \`${rigPath}: ${rigs[0] ?? '…'}\`. Without it the sag says nothing about stiffness.`, {
-        fixes: rigs.slice(0, 3).map((rig) => ({
-          title: `Add \`${rigPath}: ${rig}\``,
-          edits: [insertLine(definition, `${rigPath}: ${rig}`)],
-        })),
-      });
+      report(
+        one.path.span,
+        `In which rig was this read? Name it: \`${rigPath}: ${rigs[0] ?? '…'}\`. Without it the sag says nothing about stiffness.`,
+        {
+          fixes: rigs.slice(0, 3).map((rig) => ({
+            title: `Add \`${rigPath}: ${rig}\``,
+            edits: [insertLine(definition, `${rigPath}: ${rig}`)],
+          })),
+        },
+      );
     }
   },
 };
@@ -136,7 +147,8 @@ function scopesOf(all: readonly Written[]): Iterable<Scope> {
   for (const written of all) {
     const name = /^(?:climate\.)?(humidity|moisture|temperature)$/.exec(written.canonical)?.[1];
     const value = written.values[0]?.value;
-    if (name === undefined || value?.kind !== 'quantity' || value.quantity.dimension.name !== WANTED[name]!.name) continue;
+    if (name === undefined || value?.kind !== 'quantity' || value.quantity.dimension.name !== WANTED[name]?.name)
+      continue;
     const key = written.occasion ?? 'own';
     const scope = scopes.get(key) ?? new Map<string, { written: Written; value: QuantityValue }>();
     scope.set(name, { written, value });

@@ -18,7 +18,9 @@ const REPLICATES =
 describe('a difference in main top', () => {
   it('inside the scatter of replicates is not distinguishable, and the scatter is stated', () => {
     const checked = check(BASE + REPLICATES + day1('no-34', 'v-34', 95, 181, 207));
-    const tops = checked.findings.filter(({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top'));
+    const tops = checked.findings.filter(
+      ({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top'),
+    );
     expect(tops).toHaveLength(1);
     expect(tops[0]!.message).toBe(
       'Not distinguishable: resonance.top differs from the mean of no-31, no-32 and no-33 (182 Hz) by −0.66 Hz, and ±5.8 Hz is what builds alike show anyway (they scatter by 0.63 %).',
@@ -27,12 +29,16 @@ describe('a difference in main top', () => {
 
   it('beyond it is not called indistinguishable', () => {
     const { findings } = check(BASE + REPLICATES + day1('no-34', 'v-34', 95, 165, 207));
-    expect(findings.filter(({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top'))).toEqual([]);
+    expect(
+      findings.filter(({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top')),
+    ).toEqual([]);
   });
 
   it('with no replicates yet is held against a stated 2 %, which is named', () => {
     const { findings } = check(BASE + day1('no-31', 'v-1', 97, 183, 212) + day1('no-34', 'v-34', 95, 181, 207));
-    const top = findings.find(({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top'))!;
+    const top = findings.find(
+      ({ code, message }) => code === 'not-distinguishable' && message.includes('resonance.top'),
+    )!;
     expect(top.message).toContain('no replicates yet: 2.0 % from common practice');
     // ± 1.96 · 2 % · √2 of 183 Hz.
     expect(top.message).toContain('±10.4 Hz');
@@ -87,14 +93,17 @@ describe('readings under different conditions', () => {
   });
 
   it('are compared once there is one of the same day', () => {
-    const both = 'build no-34 of v-34 { reading day-1 { resonance.top: 181 Hz }  reading day-30 { resonance.top: 178 Hz } }';
+    const both =
+      'build no-34 of v-34 { reading day-1 { resonance.top: 181 Hz }  reading day-30 { resonance.top: 178 Hz } }';
     expect(codesOf(BASE + REPLICATES + both)).not.toContain('readings-not-comparable');
   });
 
   it('in air far apart name both', () => {
     const wet = 'build no-34 of v-34 { reading day-1 { humidity: 60 %RH  resonance.top: 181 Hz } }';
     const dry = day1('no-31', 'v-1', 97, 183, 212).replace('day-1 {', 'day-1 { humidity: 44 %RH ');
-    expect(finding(check(BASE + dry + wet), 'readings-not-comparable').message).toContain('the humidity is 60 %RH here and 44 %RH there');
+    expect(finding(check(BASE + dry + wet), 'readings-not-comparable').message).toContain(
+      'the humidity is 60 %RH here and 44 %RH there',
+    );
   });
 });
 
@@ -126,17 +135,23 @@ describe('what was built', () => {
   });
 
   it('too thin cannot be put back', () => {
-    expect(finding(check(built('top.thickness: 2.65 mm')), 'as-built-differs').message).toContain('wood only comes off');
+    expect(finding(check(built('top.thickness: 2.65 mm')), 'as-built-differs').message).toContain(
+      'wood only comes off',
+    );
   });
 
   it('of another set names both', () => {
-    expect(finding(check(built('top.wood: sitka-32')), 'as-built-differs').message).toContain('v-1 says sitka-31 here; this was built with sitka-32.');
+    expect(finding(check(built('top.wood: sitka-32')), 'as-built-differs').message).toContain(
+      'v-1 says sitka-31 here; this was built with sitka-32.',
+    );
   });
 
   it('and weighed is held against what it computes to as built, not as meant', () => {
     const mass = check(BASE).workshop.evaluation('v-1')!.number('top.mass')!;
     const thinner = Math.round(mass * 1000 * (2.61 / 2.8));
-    expect(codesOf(built(`top { thickness: 2.61 mm  mass: ${thinner} g }`))).not.toContain('measured-differs-from-computed');
+    expect(codesOf(built(`top { thickness: 2.61 mm  mass: ${thinner} g }`))).not.toContain(
+      'measured-differs-from-computed',
+    );
     expect(codesOf(built(`top { thickness: 2.8 mm  mass: ${thinner} g }`))).toContain('measured-differs-from-computed');
   });
 });

@@ -3,7 +3,8 @@ import { check, codesOf, finding } from './marked-text.js';
 
 describe('cautions', () => {
   it('are said once for each species, at the first set of it', () => {
-    const text = 'wood walnut-1 is black-walnut { use: back }\nwood walnut-2 is black-walnut { use: back }\nmodel tarn { back.wood: black-walnut }';
+    const text =
+      'wood walnut-1 is black-walnut { use: back }\nwood walnut-2 is black-walnut { use: back }\nmodel tarn { back.wood: black-walnut }';
     expect(codesOf(text).filter((code) => code === 'dust-caution')).toHaveLength(1);
   });
 
@@ -26,7 +27,8 @@ describe('cautions', () => {
   });
 
   it('do not follow a recipe down its descendants', () => {
-    const text = 'model tarn { finish.system: nitrocellulose }\nrecipe tarn-1 for tarn { }\nrecipe tarn-2 from tarn-1 { }';
+    const text =
+      'model tarn { finish.system: nitrocellulose }\nrecipe tarn-1 for tarn { }\nrecipe tarn-2 from tarn-1 { }';
     expect(codesOf(text).filter((code) => code === 'material-caution')).toHaveLength(1);
   });
 });

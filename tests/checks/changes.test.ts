@@ -26,7 +26,9 @@ describe('a stale change', () => {
 
   it('is mended by taking the parent’s value, or by putting the parent back', () => {
     expect(fixed(check(text), 'stale-change', 'Start from')).toBe(text.replace('2.95 mm ->', '2.85 mm ->'));
-    expect(fixed(check(text), 'stale-change', 'Put 2.95 mm back')).toBe(text.replace('top.thickness: 2.85 mm }', 'top.thickness: 2.95 mm }'));
+    expect(fixed(check(text), 'stale-change', 'Put 2.95 mm back')).toBe(
+      text.replace('top.thickness: 2.85 mm }', 'top.thickness: 2.95 mm }'),
+    );
   });
 
   it('is not one that says the same in another unit, to its last digit', () => {
@@ -38,7 +40,9 @@ describe('a stale change', () => {
 describe('a plain value that overrides', () => {
   it('is rewritten as a change, in its block too', () => {
     const text = child('top { thickness: 2.7 mm }');
-    expect(fixed(check(text), 'silent-override', 'Write `change')).toBe(child('top { change thickness: 2.85 mm -> 2.7 mm }'));
+    expect(fixed(check(text), 'silent-override', 'Write `change')).toBe(
+      child('top { change thickness: 2.85 mm -> 2.7 mm }'),
+    );
     expect(codesOf(child('top { change thickness: 2.85 mm -> 2.7 mm }'))).not.toContain('silent-override');
   });
 
@@ -91,7 +95,9 @@ describe('a change without its old value', () => {
 describe('a group', () => {
   it('of one change is no group', () => {
     const text = child('together "thinner" { change top.thickness: 2.85 mm -> 2.7 mm }');
-    expect(fixed(check(text), 'empty-together', 'Take the change out')).toBe(child('change top.thickness: 2.85 mm -> 2.7 mm'));
+    expect(fixed(check(text), 'empty-together', 'Take the change out')).toBe(
+      child('change top.thickness: 2.85 mm -> 2.7 mm'),
+    );
   });
 });
 

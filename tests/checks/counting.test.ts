@@ -26,7 +26,9 @@ describe('two changes', () => {
       'change soundhole.diameter: 101 mm -> 95 mm',
       'change bridge.mass: 27 g -> 22 g',
     );
-    expect(finding(check(three), 'too-many-changes').message).toContain('no difference in the result can be attributed');
+    expect(finding(check(three), 'too-many-changes').message).toContain(
+      'no difference in the result can be attributed',
+    );
   });
 
   it('split into a chain, the largest effect first, each of which is one change', () => {
@@ -39,12 +41,19 @@ describe('two changes', () => {
     for (const name of ['v-2-a', 'v-2']) expect(again.workshop.count(name).total).toBe(1);
     // The instrument at the end of the chain is the one that was written.
     for (const path of ['top.mass', 'resonance.rigid-air']) {
-      expect(again.workshop.evaluation('v-2')!.number(path)).toBeCloseTo(check(TWO).workshop.evaluation('v-2')!.number(path)!, 12);
+      expect(again.workshop.evaluation('v-2')!.number(path)).toBeCloseTo(
+        check(TWO).workshop.evaluation('v-2')!.number(path)!,
+        12,
+      );
     }
   });
 
   it('split with their holds, so that every step is compensated', () => {
-    const text = child('change top.wood: sitka-31 -> engelmann-37', 'change soundhole.diameter: 101 mm -> 95 mm', 'hold top.stiffness.along by top.thickness');
+    const text = child(
+      'change top.wood: sitka-31 -> engelmann-37',
+      'change soundhole.diameter: 101 mm -> 95 mm',
+      'hold top.stiffness.along by top.thickness',
+    );
     const split = fixed(check(text), 'too-many-changes', 'Split');
     expect(split.match(/hold top\.stiffness\.along by top\.thickness/g)).toHaveLength(2);
     const of = (one: string) => check(one).workshop.evaluation('v-2')!.number('top.stiffness.along')!;
@@ -79,10 +88,14 @@ describe('two changes', () => {
 
 describe('wood', () => {
   it('of the same species, held to the same stiffness, is a substitution; another species counts', () => {
-    const other = (wood: string) => child(`change top.wood: sitka-31 -> ${wood}`, 'hold top.stiffness.along by top.thickness');
+    const other = (wood: string) =>
+      child(`change top.wood: sitka-31 -> ${wood}`, 'hold top.stiffness.along by top.thickness');
     expect(finding(check(other('engelmann-37')), 'other-wood').message).toContain('top.mass −');
     expect(codesOf(other('engelmann-37'))).not.toContain('substitution');
-    const alike = other('sitka-33').replace('model vennick', 'wood sitka-33 is sitka-spruce { density: 421.5 kg/m³  modulus { along: 10.85 GPa  across: 0.82 GPa } }\nmodel vennick');
+    const alike = other('sitka-33').replace(
+      'model vennick',
+      'wood sitka-33 is sitka-spruce { density: 421.5 kg/m³  modulus { along: 10.85 GPa  across: 0.82 GPa } }\nmodel vennick',
+    );
     expect(finding(check(alike), 'substitution').message).toContain('A substitution, not counted');
   });
 

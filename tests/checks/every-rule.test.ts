@@ -10,13 +10,18 @@ describe.each(rulePages())('$code', ({ code, bad, good, title, reason, severity 
     const { findings } = check(code === 'too-large' ? `// ${'x'.repeat(5_000_001)}` : bad);
     const own = findings.filter((finding) => finding.code === code);
     expect(own.length, findings.map((one) => `${one.code}: ${one.message}`).join('\n')).toBeGreaterThan(0);
-    expect(own.some((finding) => finding.severity === severity), own[0]?.severity).toBe(true);
+    expect(
+      own.some((finding) => finding.severity === severity),
+      own[0]?.severity,
+    ).toBe(true);
   });
 
   it('has nothing to say about its good text', () => {
     const { findings } = check(good);
     expect(findings.filter((finding) => finding.code === code).map(({ message }) => message)).toEqual([]);
-    expect(findings.filter((finding) => finding.severity === 'error').map((one) => `${one.code}: ${one.message}`)).toEqual([]);
+    expect(
+      findings.filter((finding) => finding.severity === 'error').map((one) => `${one.code}: ${one.message}`),
+    ).toEqual([]);
   });
 
   it('is explained in plain words', () => {
@@ -28,15 +33,18 @@ describe.each(rulePages())('$code', ({ code, bad, good, title, reason, severity 
 });
 
 describe('messages', () => {
-  it.each(rulePages().filter(({ bad }) => bad !== ''))('of $code are short, whole and free of half-written numbers', ({ bad }) => {
-    for (const { message, fixes, place } of check(bad).findings) {
-      expect(message).toMatch(/^\S.*[.?]$/s);
-      expect(message).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
-      expect(message.length).toBeLessThan(420);
-      expect(place.span.start).toBeDefined();
-      for (const fix of fixes) expect(fix.title).toMatch(/^[A-Z]/);
-    }
-  });
+  it.each(rulePages().filter(({ bad }) => bad !== ''))(
+    'of $code are short, whole and free of half-written numbers',
+    ({ bad }) => {
+      for (const { message, fixes, place } of check(bad).findings) {
+        expect(message).toMatch(/^\S.*[.?]$/s);
+        expect(message).not.toMatch(/NaN|undefined|Infinity|null|\[object/);
+        expect(message.length).toBeLessThan(420);
+        expect(place.span.start).toBeDefined();
+        for (const fix of fixes) expect(fix.title).toMatch(/^[A-Z]/);
+      }
+    },
+  );
 });
 
 it('gives each code once', () => {

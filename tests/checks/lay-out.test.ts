@@ -10,7 +10,9 @@ describe('lay-out', () => {
   it('finds a brace that ends beyond the edge, where its end is written', () => {
     const text = VENNICK.replace('to: (405 mm, -92 mm)', 'to: (405 mm, -292 mm)');
     const { message } = finding(check(text), 'off-the-plate');
-    expect(message).toMatch(/^bracing\.x-treble\.to lies outside the body: at station 405 mm the body is 14\d(\.\d)? mm wide/);
+    expect(message).toMatch(
+      /^bracing\.x-treble\.to lies outside the body: at station 405 mm the body is 14\d(\.\d)? mm wide/,
+    );
   });
 
   it('finds it in the recipe that makes the body smaller', () => {
@@ -21,13 +23,17 @@ recipe v-2 from v-1 {
   change body.waist.width: 241 mm -> 200 mm
   change bracing.x-bass.from: (78 mm, -150 mm) -> (20 mm, -180 mm)
 }`;
-    expect(check(text).findings.filter(({ code }) => code === 'off-the-plate').map(({ message }) => message)).toEqual([
-      expect.stringContaining('bracing.x-bass.from'),
-    ]);
+    expect(
+      check(text)
+        .findings.filter(({ code }) => code === 'off-the-plate')
+        .map(({ message }) => message),
+    ).toEqual([expect.stringContaining('bracing.x-bass.from')]);
   });
 
   it('finds a hole that does not lie on the top', () => {
-    expect(codesOf(VENNICK.replace('diameter: 101 mm  station: 335 mm', 'diameter: 101 mm  station: 460 mm'))).toContain('off-the-plate');
+    expect(
+      codesOf(VENNICK.replace('diameter: 101 mm  station: 335 mm', 'diameter: 101 mm  station: 460 mm')),
+    ).toContain('off-the-plate');
   });
 
   it('finds sizes the wrong way round', () => {

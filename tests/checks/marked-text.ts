@@ -58,7 +58,8 @@ export function expectMarked(text: string, ...alsoWatched: readonly string[]): C
   const seen = found.map(({ code, line, from, to, message }) => `${line}:${from}-${to} ${code}: ${message}`).sort();
   const wanted = markers.map(({ code, line, from, to, message }) => {
     const match = found.find(
-      (one) => one.code === code && one.line === line && one.from === from && one.to === to && one.message.includes(message),
+      (one) =>
+        one.code === code && one.line === line && one.from === from && one.to === to && one.message.includes(message),
     );
     return match ? `${line}:${from}-${to} ${code}: ${match.message}` : `${line}:${from}-${to} ${code}: …${message}…`;
   });
@@ -69,7 +70,10 @@ export function expectMarked(text: string, ...alsoWatched: readonly string[]): C
 /** The one finding of a code. */
 export function finding({ findings }: Checked, code: string): Finding {
   const found = findings.filter((one) => one.code === code);
-  expect(found.map(({ message }) => message), `findings: ${findings.map((one) => one.code).join(', ')}`).toHaveLength(1);
+  expect(
+    found.map(({ message }) => message),
+    `findings: ${findings.map((one) => one.code).join(', ')}`,
+  ).toHaveLength(1);
   return found[0]!;
 }
 
@@ -97,7 +101,11 @@ export function applied(checked: Checked, edits: readonly Edit[]): string {
 function whereIs({ place }: Finding, { workshop }: Checked) {
   const shift = 'definition' in place ? workshop.shelf.placement(place.definition)!.line : 0;
   const { start, end } = place.span;
-  return { line: start.line + shift, from: start.character, to: end.line === start.line ? end.character : Number.POSITIVE_INFINITY };
+  return {
+    line: start.line + shift,
+    from: start.character,
+    to: end.line === start.line ? end.character : Number.POSITIVE_INFINITY,
+  };
 }
 
 function markersIn(text: string) {

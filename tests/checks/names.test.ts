@@ -43,7 +43,8 @@ model tarn { scale: 645 mm }
 model tarn { scale: 640 mm }
 //    ^^^^ duplicate-name: The first one counts
 `);
-    for (const one of checked.findings.filter(({ code }) => code === 'duplicate-name')) expect(one.related).toHaveLength(1);
+    for (const one of checked.findings.filter(({ code }) => code === 'duplicate-name'))
+      expect(one.related).toHaveLength(1);
   });
 
   it('may be shared by different kinds', () => {
@@ -87,7 +88,9 @@ recipe a-4 from a-3 { }
 
   it('of a recipe without any are offered from its name', () => {
     const text = 'model tarn { scale: 645 mm }\nrecipe tarn-1 { }';
-    expect(fixed(check(text), 'no-parent', 'Write `for tarn`')).toBe('model tarn { scale: 645 mm }\nrecipe tarn-1 for tarn { }');
+    expect(fixed(check(text), 'no-parent', 'Write `for tarn`')).toBe(
+      'model tarn { scale: 645 mm }\nrecipe tarn-1 for tarn { }',
+    );
   });
 
   it('of a build are recipes', () => {

@@ -84,7 +84,9 @@ describe('implausible values', () => {
     const line = 'top.thickness: 4.4 mm';
     expect(codesOf(recipe(line))).toContain('implausible');
     expect(codesOf(recipe(`${line}\n  accept implausible because "Laminated."`))).not.toContain('implausible');
-    expect(codesOf(recipe(`${line}\n  accept implausible`))).toEqual(expect.arrayContaining(['implausible', 'acceptance-without-reason']));
+    expect(codesOf(recipe(`${line}\n  accept implausible`))).toEqual(
+      expect.arrayContaining(['implausible', 'acceptance-without-reason']),
+    );
   });
 
   it('do not include a film of 5 mil, which is 0.127 mm', () => {
@@ -117,7 +119,9 @@ model tarn {
   it('such as notes are offered as frequencies', () => {
     const text = `${RECIPE}build no-9 of tarn-1 { resonance.top: "F#" }`;
     const { fixes } = finding(check(text), 'pitch-as-frequency');
-    expect(fixes.map(({ title }) => title)).toEqual(expect.arrayContaining(['Write 92.5 Hz (F#2)', 'Write 185.0 Hz (F#3)']));
+    expect(fixes.map(({ title }) => title)).toEqual(
+      expect.arrayContaining(['Write 92.5 Hz (F#2)', 'Write 185.0 Hz (F#3)']),
+    );
     expect(fixed(check(text), 'pitch-as-frequency', 'Write 185.0 Hz')).toContain('resonance.top: 185.0 Hz');
   });
 
@@ -127,13 +131,16 @@ model tarn {
   });
 
   it('do not include `unknown`, which a maker may write anywhere', () => {
-    expect(check('model tarn { top { wood: unknown  thickness: unknown }  body.top-radius: unknown }').findings).toEqual([]);
+    expect(
+      check('model tarn { top { wood: unknown  thickness: unknown }  body.top-radius: unknown }').findings,
+    ).toEqual([]);
   });
 });
 
 describe('readings that belong together', () => {
   it('of air and wood agree, or one of them is asked about', () => {
-    const at = (moisture: string) => `shop marram { climate { humidity: 45 %RH  temperature: 21 °C  moisture: ${moisture} } }`;
+    const at = (moisture: string) =>
+      `shop marram { climate { humidity: 45 %RH  temperature: 21 °C  moisture: ${moisture} } }`;
     expect(codesOf(at('8.5 %MC'))).toEqual([]);
     expect(finding(check(at('6 %MC')), 'humidity-and-moisture').message).toContain('45 %RH at 21 °C goes with 8.5 %MC');
   });
@@ -144,13 +151,17 @@ describe('readings that belong together', () => {
   });
 
   it('of a board give no wood there is', () => {
-    const board = (mass: string) => `wood spruce-12 is sitka-spruce { use: top  blank: 560 mm x 212 mm x 4.4 mm  mass: ${mass} }`;
+    const board = (mass: string) =>
+      `wood spruce-12 is sitka-spruce { use: top  blank: 560 mm x 212 mm x 4.4 mm  mass: ${mass} }`;
     expect(codesOf(board('220 g'))).not.toContain('impossible-wood');
     expect(finding(check(board('5 oz')), 'impossible-wood').message).toContain('271 kg/m³');
   });
 
   it('of a deflection name their rig, which is offered', () => {
-    const text = 'rig bench { span: 500 mm  load: 2.268 kg }\nwood spruce-12 is sitka-spruce {\n  deflection.along: 7.2 mm\n}';
-    expect(fixed(check(text), 'deflection-without-rig', 'Add')).toContain('{\n  deflection.rig: bench\n  deflection.along: 7.2 mm\n}');
+    const text =
+      'rig bench { span: 500 mm  load: 2.268 kg }\nwood spruce-12 is sitka-spruce {\n  deflection.along: 7.2 mm\n}';
+    expect(fixed(check(text), 'deflection-without-rig', 'Add')).toContain(
+      '{\n  deflection.rig: bench\n  deflection.along: 7.2 mm\n}',
+    );
   });
 });

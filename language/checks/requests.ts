@@ -1,0 +1,181 @@
+/** Requests of a client in the middle of a build: what is still free, costly or impossible, and what it does to the trial. */
+import { type Freeze, type Property, STAGES } from '../catalogue/property.js';
+import { effectsBetween, isDiscernible } from '../recipes/effects.js';
+import type { Definition, RequestStatement, Span, Value } from '../recipes/facts.js';
+import type { Held } from '../recipes/instrument.js';
+import type { Workshop } from '../recipes/workshop.js';
+import type { Written } from '../recipes/written.js';
+import { someOf } from './phrases.js';
+import type { Rule } from './rule.js';
+
+const ORDER = `model tarn { scale: 645 mm  nut.width: 44.5 mm  top.thickness: 2.85 mm }
+recipe tarn-1 for tarn { }
+recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.65 mm }
+`;
+
+export const REQUEST_TOO_LATE: Rule = {
+  code: 'request-too-late',
+  severity: 'warning',
+  title: 'A request that can no longer be met',
+  reason:
+    'Each part has a stage after which it cannot be changed without making it again: a slotted fingerboard has its scale. Better said while the client is still on the telephone.',
+  bad: `${ORDER}order c-07 of tarn-2 { reached: setup  request 2026-06-12 { scale: 610 mm } }`,
+  good: `${ORDER}order c-07 of tarn-2 { reached: wood  request 2026-06-12 { scale: 610 mm } }`,
+  of: ['order'],
+  check(definition, workshop, report) {
+    for (const { path, span, stage, frozen } of asked(definition, workshop)) {
+      if (frozen.impossible === undefined || stage < indexOf(frozen.impossible)) continue;
+      report(
+        span,
+        `Too late for ${path}: the ${STAGES[stage]} stage is done, and after the ${frozen.impossible} stage it cannot be changed without making the part again.`,
+      );
+    }
+  },
+};
+
+export const REQUEST_COSTLY: Rule = {
+  code: 'request-costly',
+  severity: 'information',
+  title: 'A request that means work done twice',
+  reason:
+    'It can still be done, but something finished must be undone first. Price and date should say so, and both sides sign.',
+  bad: `${ORDER}order c-07 of tarn-2 { reached: neck  request 2026-04-28 { nut.width: 46 mm } }`,
+  good: `${ORDER}order c-07 of tarn-2 { reached: bracing  request 2026-04-28 { nut.width: 46 mm } }`,
+  of: ['order'],
+  check(definition, workshop, report) {
+    for (const { path, span, stage, frozen } of asked(definition, workshop)) {
+      if (frozen.costly === undefined || stage < indexOf(frozen.costly)) continue;
+      if (frozen.impossible !== undefined && stage >= indexOf(frozen.impossible)) continue;
+      report(
+        span,
+        `${path} can still be changed, but it means work done twice: the ${STAGES[stage]} stage is done. Agree on price and date.`,
+      );
+    }
+  },
+};
+
+export const REQUEST_BREAKS_TRIAL: Rule = {
+  code: 'request-breaks-trial',
+  severity: 'information',
+  title: 'A request that spoils the trial',
+  reason:
+    'This guitar was to show what one change does. With the request in it as well, nobody can say which of them was heard; its build should not speak for the change.',
+  bad: `${ORDER}order c-07 of tarn-2 { reached: bracing  request 2026-04-28 { add cutaway { kind: venetian  depth: 65 mm } } }`,
+  good: `${ORDER}order c-07 of tarn-2 { reached: bracing  request 2026-04-28 { finish.sheen: satin } }`,
+  of: ['order'],
+  check(definition, workshop, report) {
+    const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
+    if (!recipe) return;
+    const { variables, total } = workshop.count(recipe.name);
+    const trial = variables.filter(({ verdict }) => verdict === 'counted').map(({ variable }) => variable.label);
+    if (total === 0) return;
+    for (const [request, lines] of byRequest(workshop.written(definition))) {
+      const counted = new Set(lines.filter((one) => isCounted(one, workshop)).map(topOf));
+      const others = lines.filter((one) => !isCounted(one, workshop) && one.property);
+      if (others.length > 0 && matters(others, recipe.values, recipe.name, definition, workshop)) {
+        for (const one of others) counted.add(topOf(one));
+      }
+      if (counted.size === 0) continue;
+      report(
+        headOf(request),
+        `This breaks the trial of ${someOf(trial)}: ${someOf([...counted])} would be heard as well. Mark the build \`attribution: no\`.`,
+      );
+    }
+  },
+};
+
+interface Asked {
+  readonly path: string;
+  readonly span: Span;
+  /** Number of the last stage done. */
+  readonly stage: number;
+  readonly frozen: Pick<Freeze, 'costly' | 'impossible'>;
+}
+
+/** Each thing asked for that some stage freezes. A part that is added stands for all that is said of it. */
+function asked(definition: Definition, workshop: Workshop): readonly Asked[] {
+  const reached = workshop.stated(definition).get('reached')?.value;
+  const stage = reached?.kind === 'name' ? indexOf(reached.name) : -1;
+  if (stage < 0) return [];
+  const all = new Map<string, Asked>();
+  for (const [, lines] of byRequest(workshop.written(definition))) {
+    for (const one of lines) {
+      const { property, statement, path: written } = one;
+      if (!property?.freeze) continue;
+      const path = topOf(one);
+      const span = statement.kind === 'property' && path === one.canonical ? written.span : statement.span;
+      const frozen = frozenFor(property, one, definition, workshop);
+      const key = `${span.start.line} ${path}`;
+      const before = all.get(key);
+      if (!before || indexOf(frozen.impossible) < indexOf(before.frozen.impossible))
+        all.set(key, { path, span, stage, frozen });
+    }
+  }
+  return [...all.values()];
+}
+
+/** What stays open longer in one direction is judged in that direction. */
+function frozenFor(
+  property: Property,
+  { canonical, values }: Written,
+  definition: Definition,
+  workshop: Workshop,
+): Asked['frozen'] {
+  const { freeze } = property;
+  if (!freeze?.easier) return freeze ?? {};
+  const now = definition.relation && workshop.instrument(definition.relation.target.text)?.values.get(canonical)?.value;
+  const then = values[values.length - 1]?.value;
+  if (now?.kind !== 'quantity' || then?.kind !== 'quantity') return freeze;
+  const way = then.quantity.si < now.quantity.si ? 'smaller' : 'larger';
+  return way === freeze.easier.way ? freeze.easier : freeze;
+}
+
+function* byRequest(written: readonly Written[]): Iterable<readonly [RequestStatement, readonly Written[]]> {
+  const requests = new Map<RequestStatement, Written[]>();
+  for (const one of written) {
+    if (one.occasion?.kind !== 'request' || one.role !== 'value' || one.property?.where.includes('recipe') !== true)
+      continue;
+    const lines = requests.get(one.occasion);
+    if (lines) lines.push(one);
+    else requests.set(one.occasion, [one]);
+  }
+  yield* requests;
+}
+
+function isCounted({ canonical }: Written, workshop: Workshop): boolean {
+  const of = workshop.classOf(canonical);
+  return of === 'voicing' || of === 'body';
+}
+
+/** Whether setup, options and appointments asked for come to something that can be told apart. */
+function matters(
+  lines: readonly Written[],
+  values: ReadonlyMap<string, Held>,
+  recipe: string,
+  definition: Definition,
+  workshop: Workshop,
+): boolean {
+  const before = workshop.evaluation(recipe);
+  if (!before) return false;
+  const next = new Map(values);
+  for (const { canonical, values: stated, statement } of lines) {
+    const value: Value | undefined = stated[stated.length - 1]?.value;
+    if (value)
+      next.set(canonical, { path: canonical, value, from: { definition, span: statement.span }, via: 'stated' });
+  }
+  return effectsBetween(before, workshop.evaluate(next)).some(isDiscernible);
+}
+
+/** The part for what belongs to one that is added, the path itself otherwise. */
+function topOf({ canonical, within }: Written): string {
+  return within === '' ? canonical : (within.split('.')[0] ?? canonical);
+}
+
+function indexOf(stage: string | undefined): number {
+  const at = STAGES.findIndex((one) => one === stage);
+  return stage === undefined ? STAGES.length : at;
+}
+
+function headOf(request: RequestStatement): Span {
+  return { start: request.span.start, end: request.date?.span.end ?? request.span.start };
+}
