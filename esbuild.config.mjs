@@ -17,6 +17,7 @@ const REQUIRE =
 const BUNDLES = [
   { entry: 'extension/extension.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
   { entry: 'language/server/main-node.ts', file: 'dist/server.cjs', limit: 1_200_000, options: {} },
+  { entry: 'language/server/solver-thread.ts', file: 'dist/solver.cjs', limit: 300_000, options: {} },
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
 ];
 

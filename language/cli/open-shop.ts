@@ -2,6 +2,7 @@
 import { relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Desk } from '../editing/desk.js';
+import { ImmediateAnalyst } from '../recipes/immediate-analyst.js';
 import { openWorkshop } from '../editing/open-workshop.js';
 import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
 import { ENDING } from './folder.js';
@@ -38,7 +39,7 @@ export class Opener {
   private async read(folder: string, paths: readonly string[]): Promise<Shop> {
     this.parser ??= createParser();
     const { parser, io } = this;
-    const opened = openWorkshop(parser);
+    const opened = openWorkshop({ parser, analyst: () => new ImmediateAnalyst() });
     const texts = new Map<string, string>();
     const names = new Map<string, string>();
     let unread = 0;

@@ -2,9 +2,10 @@
 import { catalogue } from '../catalogue/catalogue.js';
 import species from '../catalogue/species.bookmatch?raw';
 import { Checks } from '../checks/check.js';
-import { type BookmatchParser, createParser } from '../grammar/parse.js';
+import type { Analyst } from '../recipes/analyst.js';
 import { Bookshelf } from '../recipes/bookshelf.js';
-import { readFile } from '../recipes/reader.js';
+import type { Memo } from '../recipes/memo.js';
+import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
 import { Workshop } from '../recipes/workshop.js';
 
 export interface OpenWorkshop {
@@ -18,9 +19,15 @@ export interface OpenWorkshop {
 export const SPECIES_URI = 'bookmatch-library:/species.bookmatch';
 export const SPECIES_TEXT: string = species;
 
-export function openWorkshop(parser: BookmatchParser = createParser()): OpenWorkshop {
+export interface WorkshopOptions {
+  readonly parser?: BookmatchParser;
+  /** Who works out resonances; nobody, when absent. */
+  readonly analyst?: (memo: Memo) => Analyst;
+}
+
+export function openWorkshop({ parser = createParser(), analyst }: WorkshopOptions = {}): OpenWorkshop {
   const shelf = new Bookshelf();
   shelf.putLibrary(readFile(SPECIES_URI, species, parser));
-  const workshop = new Workshop(shelf, catalogue);
+  const workshop = new Workshop(shelf, catalogue, analyst?.(shelf.memo));
   return { parser, shelf, workshop, checks: new Checks(workshop) };
 }

@@ -14,6 +14,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { serveHelpWhileTyping } from './help-while-typing.js';
+import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import type { FolderReader } from './folder.js';
 import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
@@ -21,7 +22,6 @@ import { serveNavigation } from './navigation.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
 import { Session } from './session.js';
-import { SEMANTIC_TOKENS_LEGEND } from './tokens-legend.js';
 
 /** What a group of handlers works with. */
 export interface Serving {
@@ -31,12 +31,12 @@ export interface Serving {
   readonly versionOf: (uri: string) => number | null;
 }
 
-export function serve(connection: Connection, folder: FolderReader): void {
+export function serve(connection: Connection, folder: FolderReader, worker?: PlateWorker): void {
   const documents = new TextDocuments(TextDocument);
-  const session = new Session(folder);
+  const session = new Session(folder, worker && { worker, delivered: () => publisher.refresh() });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const serving: Serving = { connection, session, versionOf };
-  const publisher = new Publisher(session, {
+  const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
     later: (work) => void setTimeout(work, 0),
@@ -103,11 +103,9 @@ const CAPABILITIES: InitializeResult = {
     codeLensProvider: { resolveProvider: false },
     completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
     codeActionProvider: {
-      codeActionKinds: [CodeActionKind.QuickFix, CodeActionKind.RefactorRewrite, CodeActionKind.RefactorExtract],
+      codeActionKinds: [CodeActionKind.QuickFix],
       resolveProvider: false,
     },
-    documentFormattingProvider: true,
-    semanticTokensProvider: { legend: SEMANTIC_TOKENS_LEGEND, full: true, range: false },
     workspace: { workspaceFolders: { supported: true } },
   },
 };

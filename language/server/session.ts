@@ -8,19 +8,30 @@
  */
 import type { Finding } from '../checks/finding.js';
 import type { Desk } from '../editing/desk.js';
+import { DeferredAnalyst, type PlateWorker } from '../recipes/deferred-analyst.js';
 import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
 import { readFile } from '../recipes/reader.js';
 import type { FolderReader } from './folder.js';
 
 export class Session {
   readonly desk: Desk;
-  private readonly workshop: OpenWorkshop = openWorkshop();
+  private readonly workshop: OpenWorkshop;
+  private readonly analyst: DeferredAnalyst | undefined;
   /** Texts open in the editor. */
   private readonly typed = new Map<string, string>();
   /** Texts as last read from disk. */
   private readonly stored = new Map<string, string>();
 
-  constructor(private readonly folder: FolderReader) {
+  /** With a worker, resonances are worked out in the background; `delivered` is called whenever some have come. */
+  constructor(
+    private readonly folder: FolderReader,
+    solver?: { readonly worker: PlateWorker; readonly delivered: () => void },
+  ) {
+    let analyst: DeferredAnalyst | undefined;
+    this.workshop = openWorkshop({
+      analyst: solver && ((memo) => (analyst = new DeferredAnalyst(memo, solver.worker, solver.delivered))),
+    });
+    this.analyst = analyst;
     const { shelf, workshop, checks } = this.workshop;
     this.desk = { shelf, workshop, checks, text: (uri) => this.typed.get(uri) ?? this.stored.get(uri) };
   }
@@ -38,13 +49,16 @@ export class Session {
   type(uri: string, text: string): void {
     if (this.typed.get(uri) === text) return;
     this.typed.set(uri, text);
+    this.analyst?.forget();
     this.put(uri, text);
+    this.lookAtOpenRecipes();
   }
 
   /** The editor let go of a file: what is on disk counts again. */
   async close(uri: string): Promise<void> {
     this.typed.delete(uri);
     await this.changedOnDisk(uri);
+    this.lookAtOpenRecipes();
   }
 
   /** A file was created, changed or deleted outside the editor. */
@@ -67,7 +81,18 @@ export class Session {
     return this.desk.checks.file(uri);
   }
 
+  /** The recipes of open files and their parents are the ones whose resonances somebody may want to see. */
+  private lookAtOpenRecipes(): void {
+    const { shelf, workshop } = this.workshop;
+    const open = [...this.typed.keys()].flatMap((uri) => shelf.file(uri)?.definitions ?? []);
+    const recipes = open
+      .filter(({ definition }) => definition.kind === 'recipe')
+      .map((each) => each.definition.name.text);
+    const parents = recipes.map((name) => workshop.parentOf(name)).filter((name) => name !== undefined);
+    workshop.focusOn([...recipes, ...parents]);
+  }
+
   private put(uri: string, text: string): void {
-    this.workshop.shelf.put(readFile(uri, text, this.workshop.parser));
+    this.workshop.shelf.put(readFile(uri, text, this.workshop.parser, this.workshop.shelf.file(uri)));
   }
 }

@@ -9,7 +9,7 @@ const parser = createParser();
 
 /** One file for each text, `file:0`, `file:1` and so on. */
 export function deskOf(...texts: readonly string[]): Desk {
-  const { shelf, workshop, checks } = openWorkshop(parser);
+  const { shelf, workshop, checks } = openWorkshop({ parser });
   const files = new Map(texts.map((text, i) => [`file:${i}`, text]));
   shelf.put(...[...files].map(([uri, text]) => readFile(uri, text, parser)));
   return { shelf, workshop, checks, text: (uri) => files.get(uri) };

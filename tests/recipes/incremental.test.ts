@@ -8,7 +8,7 @@ import { madeShop, recipeName, uriOf } from '../scale/made-shop.js';
 const parser = createParser();
 
 function open(files: ReadonlyMap<string, string>): OpenWorkshop {
-  const shop = openWorkshop(parser);
+  const shop = openWorkshop({ parser });
   shop.shelf.put(...[...files].map(([uri, text]) => readFile(uri, text, parser)));
   return shop;
 }

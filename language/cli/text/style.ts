@@ -4,9 +4,9 @@ import type { Severity } from '../../checks/finding.js';
 
 export interface Style {
   readonly columns: number;
-  bold(text: string): string;
-  dim(text: string): string;
-  severity(of: Severity, text: string): string;
+  readonly bold: (text: string) => string;
+  readonly dim: (text: string) => string;
+  readonly severity: (of: Severity, text: string) => string;
 }
 
 export function styleFor(io: { readonly colour: boolean; readonly columns: number }): Style {
