@@ -169,7 +169,8 @@ function heldAgainst(
     kind: 'compared',
     against: found.map(({ name }) => name),
     mean,
-    difference: si - mean,
+    // Through the logarithm and back, equal readings differ in the last bit.
+    difference: Math.abs(si - mean) < 1e-9 * mean ? 0 : si - mean,
     band: mean * Math.expm1(half),
     scatter,
     distinguishable: Math.abs(Math.log(si) - log) > half,

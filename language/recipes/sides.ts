@@ -4,12 +4,18 @@ import type { Workshop } from './workshop.js';
 
 /** The instrument of this name: a recipe, or else a build, or else a model. */
 export function sideOf(workshop: Workshop, name: string): Side | undefined {
+  const side = (kind: Side['kind'], { values }: Pick<Side, 'values'>): Side => ({
+    name,
+    kind,
+    values,
+    evaluation: workshop.evaluateInFull(values),
+  });
   const recipe = workshop.instrument(name);
-  if (recipe) return { name, kind: 'recipe', values: recipe.values, evaluation: workshop.evaluation(name)! };
+  if (recipe) return side('recipe', recipe);
   const build = workshop.build(name);
-  if (build) return { name, kind: 'build', values: build.values, evaluation: build.evaluation };
+  if (build) return side('build', build);
   const model = workshop.model(name);
-  return model && { name, kind: 'model', values: model.values, evaluation: workshop.evaluate(model.values) };
+  return model && side('model', model);
 }
 
 export function compareByName(workshop: Workshop, a: string, b: string): Comparison | undefined {
@@ -18,7 +24,7 @@ export function compareByName(workshop: Workshop, a: string, b: string): Compari
   return compare(x, y, {
     ancestor: nearestCommon(lineOf(workshop, x), lineOf(workshop, y)),
     classOf: workshop.classOf,
-    evaluate: (values) => workshop.evaluate(values),
+    evaluate: (values) => workshop.evaluateInFull(values),
   });
 }
 

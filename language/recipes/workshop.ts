@@ -222,6 +222,11 @@ export class Workshop extends Stand {
     return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst);
   }
 
+  /** With resonances too, whether or not anybody looks at the recipe. */
+  evaluateInFull(values: ReadonlyMap<string, Held>): Evaluation {
+    return this.evaluate(values, this.analyst);
+  }
+
   /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
   evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation {
     const values = withChanges(parent.values, changes);
