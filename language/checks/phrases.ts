@@ -54,7 +54,8 @@ export function shownDifference(si: number, quantity: DerivedQuantity): string {
 
 /** What a change does to one quantity: `top.mass −8.6 g (−5 %)`. */
 export function shownEffect(effect: Effect): string {
-  const per = effect.before === 0 ? '' : ` (${percent(effect.difference / effect.before)})`;
+  const share = effect.before === 0 ? 0 : effect.difference / effect.before;
+  const per = Math.abs(share) < 0.0005 ? '' : ` (${percent(share)})`;
   return `${effect.path} ${shownDifference(effect.difference, effect.quantity)}${per}`;
 }
 

@@ -69,11 +69,15 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
         if (!found?.known || !found.basis.has('handbook')) return [];
         // A measured modulus leans on the handbook only to be carried to the shop's climate.
         if (figure === 'modulus.along' && found.basis.has('measured')) return [];
-        return [`${FIGURES[figure]} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`];
+        const words = `${FIGURES[figure]} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`;
+        return [{ words, how: HOW_TO[figure] }];
       });
       if (figures.length === 0) continue;
       const verb = figures.length > 1 ? 'are the handbook’s figures' : 'is the handbook’s figure';
-      report(statement.span, `For ${after.value.name}, ${inWords(figures)} ${verb}, not this wood’s own. ${HOW}`);
+      report(
+        statement.span,
+        `For ${after.value.name}, ${inWords(figures.map(({ words }) => words))} ${verb}, not this wood’s own. ${figures.map(({ how }) => how).join(' ')}`,
+      );
     }
   },
 };
@@ -122,7 +126,10 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
 };
 
 const FIGURES: Readonly<Record<string, string>> = { density: 'density', 'modulus.along': 'stiffness along the grain' };
-const HOW = 'Weigh the blank, and tap it or hang a load on it.';
+const HOW_TO: Readonly<Record<string, string>> = {
+  density: 'Weigh the blank.',
+  'modulus.along': 'Tap it, or hang a load on it.',
+};
 
 /** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
 function unknownIn(evaluation: Evaluation | undefined, workshop: Workshop): ReadonlyMap<string, readonly string[]> {

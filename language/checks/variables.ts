@@ -120,7 +120,9 @@ export const TOO_SMALL_TO_TELL: Rule = {
 
 /** What a variable does, in shop units, its largest effects first. */
 export function doing(variable: Variable, most = 2): string {
-  const effects = variable.effects.slice(0, most).map(shownEffect);
+  // A tenth of a per cent beside ten is not worth the words.
+  const worth = variable.effects.filter(({ difference, before }) => Math.abs(difference) >= 0.005 * Math.abs(before));
+  const effects = (worth.length > 0 ? worth : variable.effects).slice(0, most).map(shownEffect);
   return effects.length === 0 ? 'effect not computed' : inWords(effects);
 }
 
