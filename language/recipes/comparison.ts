@@ -3,7 +3,7 @@
  * each difference every change is answerable for.
  */
 import type { VariableClass } from '../catalogue/property.js';
-import { concretePaths, uncertaintyOfDifference } from './effects.js';
+import { concretePaths, discernibleDifference } from './effects.js';
 import type { DerivedQuantity, Evaluation } from './evaluation.js';
 import type { TogetherStatement } from './facts.js';
 import type { Held } from './instrument.js';
@@ -148,7 +148,7 @@ function compareDerived(
       missing: [],
       difference,
       percent: x.si === 0 ? undefined : (100 * difference) / x.si,
-      discernible: 2 * uncertaintyOfDifference(path, a.evaluation, b.evaluation),
+      discernible: discernibleDifference(path, a.evaluation, b.evaluation),
       contributions,
       remainder: difference - contributions.reduce((sum, { amount }) => sum + amount, 0),
     };

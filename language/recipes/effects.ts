@@ -10,7 +10,8 @@ export interface Effect {
   readonly difference: number;
   /**
    * The smallest difference between two such instruments that the shop's tolerances and the wood's own uncertainty
-   * would not produce anyway: twice the standard uncertainty of the difference (JCGM 100:2008, 6.2.1, k = 2), SI.
+   * would not produce anyway: twice the standard uncertainty of the difference (JCGM 100:2008, 6.2.1, k = 2), SI; for
+   * what is heard, with the scatter between instruments built alike.
    */
   readonly discernible: number;
 }
@@ -53,8 +54,18 @@ export function effectOn(path: string, before: Evaluation, after: Evaluation): E
     before: a.si,
     after: b.si,
     difference: b.si - a.si,
-    discernible: 2 * uncertaintyOfDifference(path, before, after),
+    discernible: discernibleDifference(path, before, after),
   };
+}
+
+/**
+ * The smallest difference in a quantity that would mean anything: what the tolerances of shop and wood would produce
+ * anyway (k = 2), and for what is heard also the scatter between instruments built alike.
+ */
+export function discernibleDifference(path: string, a: Evaluation, b: Evaluation): number {
+  const known = a.derived(path);
+  const scatter = known?.known ? (known.quantity.scatter ?? 0) * Math.abs(known.si) : 0;
+  return Math.hypot(2 * uncertaintyOfDifference(path, a, b), scatter);
 }
 
 export function isDiscernible(effect: Effect): boolean {

@@ -49,6 +49,11 @@ export interface DerivedQuantity {
    * What is not in the map does not move the quantity.
    */
   readonly slopes?: (ask: Ask) => ReadonlyMap<string, number>;
+  /**
+   * Share by which two instruments built alike differ in it whatever the numbers say: the prior for a shop without
+   * replicates. A difference inside it is not distinguishable.
+   */
+  readonly scatter?: number;
   /** Needs the solver: comes after everything else, and never holds it up. */
   readonly slow?: boolean;
 }

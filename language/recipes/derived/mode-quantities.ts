@@ -15,6 +15,9 @@ const SOLVER =
 const COUPLED = 'O. Christensen & B. B. Vistisen, J. Acoust. Soc. Am. 68 (1980) 758; O. Christensen 1982; J. Woodhouse';
 const AID = 'a design aid, not a promise of safety';
 
+/** Two guitars meant to be alike differ by 1 to 2 % in frequency; until a shop’s replicates say better. (common practice) */
+export const PRIOR_SCATTER = 0.02;
+
 export const MODE_QUANTITIES: readonly DerivedQuantity[] = [
   ...plateQuantities('top'),
   ...plateQuantities('back'),
@@ -140,6 +143,7 @@ function bodyResonance(path: string, of: OscillatorName, sentence: string): Deri
     unit: 'Hz',
     slow: true,
     voicing: true,
+    scatter: PRIOR_SCATTER,
     sentence,
     formula: 'det(K − ω²·M) = 0 of top, back and air coupled through the pressure in the box',
     source: COUPLED,
