@@ -181,6 +181,12 @@ export class Evaluation implements Respondent {
     }
   }
 
+  /** The same, also of what a path leads to: `top.wood.density`. */
+  derivedAnywhere(path: string): Derived | undefined {
+    const other = this.derivations.find(path) ? undefined : this.ground.elsewhere(path);
+    return other ? other.evaluation.derived(other.path) : this.derived(path);
+  }
+
   /** A quantity that can be computed but was stated or weighed: what somebody says of the thing itself comes first. */
   private given(path: string, quantity: DerivedQuantity): Known | undefined {
     const leaf = this.ground.leaf(path);

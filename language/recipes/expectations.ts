@@ -25,7 +25,7 @@ export function checkExpectations(
 }
 
 function check(statement: ExpectStatement, path: string, evaluation: Evaluation): Expectation {
-  const derived = evaluation.derived(path);
+  const derived = evaluation.derivedAnywhere(path);
   const bounds = boundsOf(statement.value);
   if (!bounds) return { statement, path, outcome: 'not-a-bound', derived };
   const given = evaluation.ground.leaf(path);

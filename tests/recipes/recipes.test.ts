@@ -166,6 +166,7 @@ describe('expect', () => {
         expect top.mass: 170..180 g
         expect sides.mass: below 400 g
         expect top.wood: below 3 g
+        expect top.wood.density: below 430 kg/m³
       }`,
     );
     expect(workshop.expectations('v-32').map(({ outcome }) => outcome)).toEqual([
@@ -173,6 +174,7 @@ describe('expect', () => {
       'missed',
       'unknown',
       'not-a-quantity',
+      'met',
     ]);
   });
 });
