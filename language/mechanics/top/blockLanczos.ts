@@ -47,7 +47,6 @@ export function lowestModes(
 
   /** Orthonormalises a block against everything so far and adds it. Its components go into `into`. False when nothing is left. */
   const append = (w: Float64Array, into: Float64Array): boolean => {
-    const before = diagonalOf(w, product(w, multiply), gram);
     for (let pass = 0; pass < 2; pass++) {
       for (let k = 0; k < locked.length; k++) {
         gramOf(lockedMass[k]!, w, gram);
@@ -59,19 +58,24 @@ export function lowestModes(
         subtractProduct(w, basis[k]!, gram);
       }
     }
-    let total: Float64Array | undefined;
-    let mass = w;
-    for (let pass = 0; pass < 2; pass++) {
-      mass = product(w, multiply);
-      gramOf(w, mass, gram);
-      if (pass === 0) for (let c = 0; c < BLOCK; c++) if (!(gram[5 * c]! > DEPENDENT * before[c]!)) clear(gram, c);
-      const r = triangleOf(gram, 1e-13);
-      divideByTriangle(w, r);
-      divideByTriangle(mass, r);
-      total = total ? triangleProduct(r, total) : r;
+    const mass = product(w, multiply);
+    gramOf(w, mass, gram);
+    for (let c = 0; c < BLOCK; c++) {
+      // By Pythagoras, the vector's square before was that of its components and of what is left.
+      let before = gram[5 * c]!;
+      for (let k = c; k < 16 * basis.length; k += BLOCK) before += into[k]! ** 2;
+      if (!(gram[5 * c]! > DEPENDENT * before)) clear(gram, c);
     }
-    into.set(total!, 16 * basis.length);
-    if (!total!.some((value) => value !== 0)) return false;
+    const first = triangleOf(gram, 1e-13);
+    divideByTriangle(w, first);
+    divideByTriangle(mass, first);
+    gramOf(w, mass, gram);
+    const second = triangleOf(gram, 1e-13);
+    divideByTriangle(w, second);
+    divideByTriangle(mass, second);
+    const total = triangleProduct(second, first);
+    into.set(total, 16 * basis.length);
+    if (!total.some((value) => value !== 0)) return false;
     basis.push(w);
     massBasis.push(mass);
     return true;
@@ -86,7 +90,8 @@ export function lowestModes(
     const complete = !append(w, components);
     t.push(components);
     const done = BLOCK * (j + 1);
-    if (done < Math.min(wanted + 2, size - BLOCK * locked.length) && !complete) continue;
+    // Asking for the Ritz values earlier costs more than it can save.
+    if (done < 3 * wanted && !complete) continue;
     const found = ritz(t, done);
     const count = Math.min(wanted, done);
     let converged = true;
@@ -101,11 +106,6 @@ function product(block: Float64Array, multiply: (x: Float64Array, y: Float64Arra
   const result = new Float64Array(block.length);
   multiply(block, result);
   return result;
-}
-
-function diagonalOf(w: Float64Array, mass: Float64Array, gram: Float64Array): readonly number[] {
-  gramOf(w, mass, gram);
-  return [gram[0]!, gram[5]!, gram[10]!, gram[15]!];
 }
 
 function clear(gram: Float64Array, c: number): void {

@@ -7,16 +7,55 @@ import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from
 export function describe(state: SolvedState): TopSolution {
   const { top, model } = state;
   const patch = loadedPatch(model);
-  let area = 0;
-  overArea(top, -1, (_nodes, _shape, dA) => (area += dA));
+  const whole = areaWeights(state, -1);
+  const bridge = patch < 0 ? undefined : areaWeights(state, patch);
   return {
-    modes: state.vectors.map((vector, i) => modeOf(state, vector, state.squares[i]!, patch)),
-    statics: state.displacement ? staticsOf(state, state.displacement, patch) : undefined,
+    modes: state.vectors.map((vector, i) => modeOf(state, vector, state.squares[i]!, whole, bridge)),
+    statics: state.displacement ? staticsOf(state, state.displacement, bridge) : undefined,
     mesh: { x: top.x, y: top.y, quads: top.mesh.quads },
     mass: massOf(state),
-    area,
+    area: whole.area,
     state,
   };
+}
+
+/** Integrals over a part of the plate as sums over nodes: ∫ w dA = level · w, ∫ w (ξ − centre) dA = tilt · w, ξ along the load's direction. */
+interface AreaWeights {
+  readonly area: number;
+  readonly centre: number;
+  /** ∫ (ξ − centre)² dA */
+  readonly inertia: number;
+  readonly level: Float64Array;
+  readonly tilt: Float64Array;
+}
+
+function areaWeights({ top, model }: SolvedState, patch: number): AreaWeights {
+  const c = Math.cos(model.load?.direction ?? 0);
+  const s = Math.sin(model.load?.direction ?? 0);
+  const level = new Float64Array(top.x.length);
+  const tilt = new Float64Array(top.x.length);
+  let area = 0;
+  let first = 0;
+  let second = 0;
+  overArea(top, patch, (nodes, shape, dA, px, py) => {
+    const along = c * px + s * py;
+    area += dA;
+    first += dA * along;
+    second += dA * along * along;
+    for (let k = 0; k < 4; k++) {
+      level[nodes[k]!]! += shape[k]! * dA;
+      tilt[nodes[k]!]! += shape[k]! * dA * along;
+    }
+  });
+  const centre = first / area;
+  for (let node = 0; node < level.length; node++) tilt[node]! -= centre * level[node]!;
+  return { area, centre, inertia: second - first * centre, level, tilt };
+}
+
+function dot(a: Float64Array, b: Float64Array): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
+  return sum;
 }
 
 /** w of each node. */
@@ -27,22 +66,22 @@ function heightsOf({ unknowns, top }: SolvedState, vector: Float64Array): Float6
   });
 }
 
-function modeOf(state: SolvedState, vector: Float64Array, square: number, patch: number): TopMode {
+function modeOf(
+  state: SolvedState,
+  vector: Float64Array,
+  square: number,
+  whole: AreaWeights,
+  bridge: AreaWeights | undefined,
+): TopMode {
   const shape = heightsOf(state, vector);
-  const volumeDisplacement = integral(state, shape, -1);
+  const volumeDisplacement = dot(whole.level, shape);
   const frequency = Math.sqrt(Math.max(0, square)) / (2 * Math.PI);
-  return { frequency, shape, volumeDisplacement, bridge: bridgeOf(state, shape, square, volumeDisplacement, patch) };
+  return { frequency, shape, volumeDisplacement, bridge: bridge && motionOf(bridge, shape, square, volumeDisplacement) };
 }
 
-function bridgeOf(
-  state: SolvedState,
-  shape: Float64Array,
-  square: number,
-  volume: number,
-  patch: number,
-): BridgeMotion | undefined {
-  if (patch < 0) return undefined;
-  const { mean, slope } = planeOver(state, shape, patch);
+function motionOf(bridge: AreaWeights, shape: Float64Array, square: number, volume: number): BridgeMotion | undefined {
+  const mean = dot(bridge.level, shape) / bridge.area;
+  const slope = -dot(bridge.tilt, shape) / bridge.inertia;
   const greatest = shape.reduce((most, w) => Math.max(most, Math.abs(w)), 0);
   if (!(Math.abs(mean) > 1e-6 * greatest)) return undefined;
   const effectiveMass = 1 / (mean * mean);
@@ -56,55 +95,20 @@ function bridgeOf(
   };
 }
 
-function integral({ top }: SolvedState, shape: Float64Array, patch: number): number {
-  let sum = 0;
-  overArea(top, patch, (nodes, weights, dA) => {
-    for (let k = 0; k < 4; k++) sum += weights[k]! * dA * shape[nodes[k]!]!;
-  });
-  return sum;
-}
-
-/** Mean height of a patch, its least-squares slope (positive leaning in the load's direction) and where its middle lies. */
-function planeOver(
-  { top, model }: SolvedState,
-  shape: Float64Array,
-  patch: number,
-): { mean: number; slope: number; centre: number } {
-  const c = Math.cos(model.load?.direction ?? 0);
-  const s = Math.sin(model.load?.direction ?? 0);
-  let area = 0;
-  let first = 0;
-  let second = 0;
-  let w0 = 0;
-  let w1 = 0;
-  overArea(top, patch, (nodes, weights, dA, px, py) => {
-    const along = c * px + s * py;
-    let w = 0;
-    for (let k = 0; k < 4; k++) w += weights[k]! * shape[nodes[k]!]!;
-    area += dA;
-    first += dA * along;
-    second += dA * along * along;
-    w0 += dA * w;
-    w1 += dA * w * along;
-  });
-  const centre = first / area;
-  return { mean: w0 / area, slope: -(w1 - centre * w0) / (second - first * centre), centre };
-}
-
-function staticsOf(state: SolvedState, displacement: Float64Array, patch: number): TopStatics {
+function staticsOf(state: SolvedState, displacement: Float64Array, bridge: AreaWeights | undefined): TopStatics {
   const { top, model } = state;
   const deflection = heightsOf(state, displacement);
-  const { slope, centre } = patch < 0 ? { slope: 0, centre: 0 } : planeOver(state, deflection, patch);
+  const rotation = bridge ? -dot(bridge.tilt, deflection) / bridge.inertia : 0;
   const c = Math.cos(model.load?.direction ?? 0);
   const s = Math.sin(model.load?.direction ?? 0);
   let dip = 0;
   let belly = 0;
   for (let node = 0; node < deflection.length; node++) {
     const along = c * top.x[node]! + s * top.y[node]!;
-    if (patch < 0 || along > centre) dip = Math.min(dip, deflection[node]!);
-    if (patch < 0 || along < centre) belly = Math.max(belly, deflection[node]!);
+    if (!bridge || along > bridge.centre) dip = Math.min(dip, deflection[node]!);
+    if (!bridge || along < bridge.centre) belly = Math.max(belly, deflection[node]!);
   }
-  return { deflection, rotation: slope, dip, belly };
+  return { deflection, rotation, dip, belly };
 }
 
 function massOf({ top }: SolvedState): number {

@@ -96,7 +96,7 @@ function weightOf(sets: Int32Array, words: number, node: number, weights: ArrayL
 }
 
 /** Share of a panel that may be zeros for the sake of fewer, larger panels. */
-const ZEROS_ALLOWED = 0.03;
+const ZEROS_ALLOWED = 0.05;
 
 interface Group {
   columns: number[];

@@ -20,7 +20,7 @@ export interface BridgeMotion {
 export interface TopMode {
   /** Hz */
   readonly frequency: number;
-  /** Movement of each node, up, scaled to unit modal mass: m/√kg·m⁻¹… so that ∫ φ² dm = 1. */
+  /** Movement of each node, up, scaled to unit modal mass: ∫ φ² dm = 1, 1/√kg. */
   readonly shape: Float64Array;
   /** ∫ φ dA for that scale, m²/√kg. */
   readonly volumeDisplacement: number;

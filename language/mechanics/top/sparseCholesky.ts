@@ -17,7 +17,7 @@ export interface FactorPattern {
   /** Per supernode: columns, columns + rows, start of its panel, and of its row list in `rowList`. */
   readonly width: Int32Array;
   readonly height: Int32Array;
-  readonly panelStart: Float64Array;
+  readonly panelStart: Int32Array;
   readonly rowListStart: Int32Array;
   /** Unknowns below each panel. */
   readonly rowList: Int32Array;
@@ -39,7 +39,7 @@ export function factorPattern(elimination: Elimination, weights: Int32Array): Fa
   const supernodeOf = new Int32Array(weights.length).fill(-1);
   const width = new Int32Array(count);
   const height = new Int32Array(count);
-  const panelStart = new Float64Array(count);
+  const panelStart = new Int32Array(count);
   const rowListStart = new Int32Array(count + 1);
   const rowList: number[] = [];
   let unknowns = 0;
