@@ -41,10 +41,17 @@ export async function whereIs(page: Page, line: string, word = line): Promise<Bo
   return box;
 }
 
-/** Click on a word, which puts the cursor in it. */
+/** Click on a word, which puts the cursor in it. An editor that is still settling may lose a click. */
 export async function clickOn(page: Page, line: string, word = line): Promise<void> {
-  const { x, y } = await whereIs(page, line, word);
-  await page.mouse.click(x, y);
+  const cursor = page.locator(`${EDITOR} .cursors-layer .cursor`).first();
+  for (let tries = 0; tries < 5; tries += 1) {
+    const { x, y } = await whereIs(page, line, word);
+    await page.mouse.click(x, y);
+    await page.waitForTimeout(100);
+    const box = await cursor.boundingBox();
+    if (box && box.y <= y && y <= box.y + box.height) return;
+  }
+  throw new Error(`The cursor does not go to "${word}".`);
 }
 
 /** What the hover over a word says. */

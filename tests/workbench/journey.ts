@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { type Browser, type Page, chromium } from 'playwright-core';
 import { afterAll, beforeAll, inject, test } from 'vitest';
+import { freshStart } from './fresh-start.js';
 
 let browser: Browser;
 let page: Page;
@@ -19,6 +20,7 @@ export function journey(name: string, walk: (page: Page) => Promise<void>): void
     onTestFailed(async () => {
       await page.screenshot({ path: join('.cache/workbench/failures', `${name.replace(/\W+/g, '-')}.png`) });
     });
+    await freshStart(page);
     await walk(page);
   });
 }

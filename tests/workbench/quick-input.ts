@@ -1,9 +1,11 @@
 import type { Page } from 'playwright-core';
+import { EDITOR } from './editor.js';
 
 /** Open a file of the folder by its name. */
 export async function openFile(page: Page, name: string): Promise<void> {
   await enter(page, name);
   await page.locator('.tab.active', { hasText: name.split('/').at(-1)! }).waitFor();
+  await page.locator(`${EDITOR}.focused`).waitFor();
 }
 
 /** Carry out a command of the palette by its title. */
@@ -11,30 +13,56 @@ export async function runCommand(page: Page, title: string): Promise<void> {
   await enter(page, `>${title}`);
 }
 
+/** Carry out a command that goes on to ask with a list. */
+export async function runAskingCommand(page: Page, title: string, question: string): Promise<void> {
+  await type(page, `>${title}`);
+  await page.keyboard.press('Enter');
+  await asks(page, question);
+}
+
 /** Put the cursor at the start of a line, counted from 1. */
 export async function goToLine(page: Page, line: number): Promise<void> {
   await enter(page, `:${line}`);
 }
 
-/** Choose the entry whose label starts with `label` from the list that is open. */
+/** Wait until the list that is open asks this. */
+export async function asks(page: Page, question: string): Promise<void> {
+  await page.locator(`${INPUT}[placeholder="${question}"]`).waitFor();
+}
+
+/** Choose the entry with this label from the list that is open. */
 export async function choose(page: Page, label: string): Promise<void> {
-  await page.locator(INPUT).fill(label);
-  await entry(page, label).waitFor();
+  await settleOn(page, label, label);
   await page.keyboard.press('Enter');
 }
 
 const INPUT = '.quick-input-widget:visible .quick-input-box input';
+const ROW = '.quick-input-list .monaco-list-row';
 
-/** By mouse: keys go astray while a panel has the focus. */
 async function enter(page: Page, text: string): Promise<void> {
-  await page.keyboard.press('Escape');
-  await page.locator('.command-center .command-center-center').click();
-  await page.locator(INPUT).fill(text);
-  await entry(page, text.startsWith(':') ? '' : text.replace(/^>/, '')).waitFor();
+  await type(page, text);
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  // Off the command centre, which would show its tip.
+  await page.mouse.move(24, 560);
 }
 
-function entry(page: Page, text: string) {
-  return page.locator('.quick-input-list .monaco-list-row', { hasText: text }).first();
+/** By mouse: keys go astray while a panel has the focus. */
+async function type(page: Page, text: string): Promise<void> {
+  await page.keyboard.press('Escape');
+  await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
+  await page.locator('.command-center .command-center-center').click();
+  await page.locator(ROW).first().waitFor();
+  await settleOn(page, text, text.startsWith(':') ? '' : text.replace(/^>/, ''));
+}
+
+/** The list fills while one types, and may yet throw away what was typed: look until it stays as wanted. */
+async function settleOn(page: Page, text: string, label: string): Promise<void> {
+  for (let seen = 0, tries = 0; seen < 2; tries += 1) {
+    if (tries > 100) throw new Error(`The list does not come to "${label}".`);
+    if ((await page.locator(INPUT).inputValue()) !== text) await page.locator(INPUT).fill(text);
+    await page.waitForTimeout(80);
+    const focused = await page.locator(`${ROW}.focused`).allInnerTexts();
+    seen = focused.some((row) => row.includes(label)) ? seen + 1 : 0;
+  }
 }
