@@ -1,5 +1,6 @@
 /** Requests that help with the text being typed: completion and fixes. */
-import { CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import type { CodeActionParams, CompletionParams } from 'vscode-languageserver';
+import { CodeActionKind, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
 import type { CodeAction, CompletionItem, Range } from 'vscode-languageserver-types';
 import { type Completion, type CompletionKind, completionsAt } from '../editing/completion.js';
 import { toCodeAction, toDiagnostic, toLocation } from './convert.js';
@@ -19,24 +20,31 @@ const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
   code: CompletionItemKind.Reference,
 };
 
-export function serveHelpWhileTyping({ connection, session, versionOf }: Serving): void {
+export function serveHelpWhileTyping({ connection, session, versionOf, answer }: Serving): void {
   const { desk } = session;
 
-  connection.onCompletion(({ textDocument, position }) =>
-    completionsAt(desk, textDocument.uri, position).map(toCompletionItem),
+  connection.onCompletion(
+    answer<CompletionParams, CompletionItem[]>([], ({ textDocument, position }) =>
+      completionsAt(desk, textDocument.uri, position).map(toCompletionItem),
+    ),
   );
 
-  connection.onCodeAction(({ textDocument, range, context }) => {
-    if (context.only && !context.only.some((kind) => kind === '' || kind.startsWith('quickfix'))) return [];
-    const actions: CodeAction[] = [];
-    for (const finding of session.findings(textDocument.uri)) {
+  connection.onCodeAction(
+    answer<CodeActionParams, CodeAction[]>([], ({ textDocument, range, context }) => {
+      const isWanted = (kind: CodeActionKind) =>
+        !context.only || context.only.some((asked) => asked === '' || kind === asked || kind.startsWith(`${asked}.`));
+      return isWanted(CodeActionKind.QuickFix) ? fixes(textDocument.uri, range) : [];
+    }),
+  );
+
+  function fixes(uri: string, range: Range): CodeAction[] {
+    return session.findings(uri).flatMap((finding) => {
       const location = toLocation(desk, finding.place);
-      if (!location || !overlaps(location.range, range)) continue;
+      if (!location || !overlaps(location.range, range)) return [];
       const diagnostic = toDiagnostic(desk, finding);
-      actions.push(...finding.fixes.map((fix) => toCodeAction(desk, fix, diagnostic ? [diagnostic] : [], versionOf)));
-    }
-    return actions;
-  });
+      return finding.fixes.map((fix) => toCodeAction(desk, fix, diagnostic ? [diagnostic] : [], versionOf));
+    });
+  }
 }
 
 function toCompletionItem(completion: Completion): CompletionItem {

@@ -1,5 +1,12 @@
 /** Requests that say something about the text without changing it: hover, inlay hints, lenses, links. */
-import { type CodeLens, type DocumentLink, type InlayHint, MarkupKind } from 'vscode-languageserver-types';
+import type { CodeLensParams, DocumentLinkParams, HoverParams, InlayHintParams } from 'vscode-languageserver';
+import {
+  type CodeLens,
+  type DocumentLink,
+  type InlayHint,
+  MarkupKind,
+  type Hover as ProtocolHover,
+} from 'vscode-languageserver-types';
 import { hoverAt } from '../editing/hover.js';
 import { inlayHints } from '../editing/inlay-hints.js';
 import { type Lens, lensesOf } from '../editing/lenses.js';
@@ -7,27 +14,35 @@ import { linksIn } from '../editing/links.js';
 import { COMMANDS } from './protocol.js';
 import type { Serving } from './serve.js';
 
-export function serveInsight({ connection, session }: Serving): void {
+export function serveInsight({ connection, session, answer }: Serving): void {
   const { desk } = session;
 
-  connection.onHover(({ textDocument, position }) => {
-    const hover = hoverAt(desk, textDocument.uri, position);
-    return hover ? { contents: { kind: MarkupKind.Markdown, value: hover.markdown }, range: hover.range } : null;
-  });
-
-  connection.languages.inlayHint.on(({ textDocument, range }): InlayHint[] =>
-    inlayHints(desk, textDocument.uri, range).map(({ position, text, tooltip }) => ({
-      position,
-      label: text,
-      paddingLeft: true,
-      ...(tooltip === undefined ? {} : { tooltip }),
-    })),
+  connection.onHover(
+    answer<HoverParams, ProtocolHover | null>(null, ({ textDocument, position }) => {
+      const hover = hoverAt(desk, textDocument.uri, position);
+      return hover ? { contents: { kind: MarkupKind.Markdown, value: hover.markdown }, range: hover.range } : null;
+    }),
   );
 
-  connection.onCodeLens(({ textDocument }) => lensesOf(desk, textDocument.uri).map(toCodeLens));
+  connection.languages.inlayHint.on(
+    answer<InlayHintParams, InlayHint[]>([], ({ textDocument, range }) =>
+      inlayHints(desk, textDocument.uri, range).map(({ position, text, tooltip }) => ({
+        position,
+        label: text,
+        paddingLeft: true,
+        ...(tooltip === undefined ? {} : { tooltip }),
+      })),
+    ),
+  );
 
-  connection.onDocumentLinks(({ textDocument }): DocumentLink[] =>
-    linksIn(desk, textDocument.uri).map(({ range, target }) => ({ range, target })),
+  connection.onCodeLens(
+    answer<CodeLensParams, CodeLens[]>([], ({ textDocument }) => lensesOf(desk, textDocument.uri).map(toCodeLens)),
+  );
+
+  connection.onDocumentLinks(
+    answer<DocumentLinkParams, DocumentLink[]>([], ({ textDocument }) =>
+      linksIn(desk, textDocument.uri).map(({ range, target }) => ({ range, target })),
+    ),
   );
 }
 

@@ -3,15 +3,38 @@ import { comparisonTable } from '../editing/comparison-table.js';
 import { instrumentsOf } from '../editing/instruments.js';
 import { SPECIES_TEXT, SPECIES_URI } from '../editing/open-workshop.js';
 import { resolvedText } from '../editing/resolved-text.js';
-import { GetComparison, GetLibraryText, GetResolvedText, ListInstruments } from './protocol.js';
+import {
+  type ComparisonTable,
+  GetComparison,
+  GetLibraryText,
+  GetResolvedText,
+  type InstrumentEntry,
+  ListInstruments,
+  type ResolvedText,
+} from './protocol.js';
 import type { Serving } from './serve.js';
 
-export function serveInstruments({ connection, session }: Serving): void {
+export function serveInstruments({ connection, session, answer }: Serving): void {
   const { desk } = session;
   const { workshop } = desk;
 
-  connection.onRequest(ListInstruments, () => instrumentsOf(desk));
-  connection.onRequest(GetResolvedText, ({ name }) => resolvedText(workshop, name) ?? null);
-  connection.onRequest(GetComparison, ({ a, b }) => comparisonTable(workshop, a, b) ?? null);
-  connection.onRequest(GetLibraryText, ({ uri }) => (uri === SPECIES_URI ? { text: SPECIES_TEXT } : null));
+  const list = answer<undefined, readonly InstrumentEntry[]>([], () => instrumentsOf(desk));
+  connection.onRequest(ListInstruments, (token) => list(undefined, token));
+  connection.onRequest(
+    GetResolvedText,
+    answer<{ readonly name: string }, ResolvedText | null>(null, ({ name }) => resolvedText(workshop, name) ?? null),
+  );
+  connection.onRequest(
+    GetComparison,
+    answer<{ readonly a: string; readonly b: string }, ComparisonTable | null>(
+      null,
+      ({ a, b }) => comparisonTable(workshop, a, b) ?? null,
+    ),
+  );
+  connection.onRequest(
+    GetLibraryText,
+    answer<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) =>
+      uri === SPECIES_URI ? { text: SPECIES_TEXT } : null,
+    ),
+  );
 }

@@ -1,6 +1,32 @@
 /** Requests that take a maker from one place to another. */
-import { ResponseError, type TypeHierarchyItem } from 'vscode-languageserver';
-import type { DocumentSymbol, SelectionRange } from 'vscode-languageserver-types';
+import {
+  type DefinitionParams,
+  type DocumentHighlightParams,
+  type DocumentSymbolParams,
+  type FoldingRangeParams,
+  type ImplementationParams,
+  LSPErrorCodes,
+  type PrepareRenameParams,
+  type ReferenceParams,
+  type RenameParams,
+  ResponseError,
+  type SelectionRangeParams,
+  type TypeHierarchyItem,
+  type TypeHierarchyPrepareParams,
+  type TypeHierarchySubtypesParams,
+  type TypeHierarchySupertypesParams,
+  type WorkspaceSymbolParams,
+} from 'vscode-languageserver';
+import type {
+  DocumentHighlight,
+  DocumentSymbol,
+  FoldingRange,
+  Location,
+  Range,
+  SelectionRange,
+  SymbolInformation,
+  WorkspaceEdit,
+} from 'vscode-languageserver-types';
 import { type Desk, locationOf } from '../editing/desk.js';
 import { ancestorsOf, changesOfPathAt, descendantsOf, lineageItemAt } from '../editing/lineage-tree.js';
 import { definitionAt, referencesAt, rename, renameRange } from '../editing/references.js';
@@ -16,61 +42,87 @@ import type { Definition, Span } from '../recipes/facts.js';
 import { symbolKind, toProtocolLocation, toWorkspaceEdit } from './convert.js';
 import type { Serving } from './serve.js';
 
-/** The code of a request that was understood and cannot be done (LSP 3.17, RequestFailed). */
-const REQUEST_FAILED = -32803;
-
-export function serveNavigation({ connection, session, versionOf }: Serving): void {
+export function serveNavigation({ connection, session, versionOf, answer }: Serving): void {
   const { desk } = session;
 
-  connection.onDefinition(({ textDocument, position }) =>
-    definitionAt(desk, textDocument.uri, position).map(toProtocolLocation),
+  connection.onDefinition(
+    answer<DefinitionParams, Location[]>([], ({ textDocument, position }) =>
+      definitionAt(desk, textDocument.uri, position).map(toProtocolLocation),
+    ),
   );
-  connection.onImplementation(({ textDocument, position }) =>
-    changesOfPathAt(desk, textDocument.uri, position).map(toProtocolLocation),
+  connection.onImplementation(
+    answer<ImplementationParams, Location[]>([], ({ textDocument, position }) =>
+      changesOfPathAt(desk, textDocument.uri, position).map(toProtocolLocation),
+    ),
   );
-  connection.onReferences(({ textDocument, position, context }) =>
-    referencesAt(desk, textDocument.uri, position, { declaration: context.includeDeclaration }).map(toProtocolLocation),
+  connection.onReferences(
+    answer<ReferenceParams, Location[]>([], ({ textDocument, position, context }) => {
+      const options = { declaration: context.includeDeclaration };
+      return referencesAt(desk, textDocument.uri, position, options).map(toProtocolLocation);
+    }),
   );
 
-  connection.onPrepareRename(({ textDocument, position }) => {
-    const range = renameRange(desk, textDocument.uri, position);
-    return typeof range === 'string' ? new ResponseError(REQUEST_FAILED, range) : range.range;
-  });
-  connection.onRenameRequest(({ textDocument, position, newName }) => {
-    const places = rename(desk, textDocument.uri, position, newName);
-    if (typeof places === 'string') return new ResponseError(REQUEST_FAILED, places);
-    return toWorkspaceEdit(
-      places.map((place) => ({ ...place, text: newName })),
-      versionOf,
-    );
-  });
+  connection.onPrepareRename(
+    answer<PrepareRenameParams, Range | null>(null, ({ textDocument, position }) => {
+      const range = renameRange(desk, textDocument.uri, position);
+      return typeof range === 'string' ? new ResponseError(LSPErrorCodes.RequestFailed, range) : range.range;
+    }),
+  );
+  connection.onRenameRequest(
+    answer<RenameParams, WorkspaceEdit | null>(null, ({ textDocument, position, newName }) => {
+      const places = rename(desk, textDocument.uri, position, newName);
+      if (typeof places === 'string') return new ResponseError(LSPErrorCodes.RequestFailed, places);
+      return toWorkspaceEdit(
+        places.map((place) => ({ ...place, text: newName })),
+        versionOf,
+      );
+    }),
+  );
 
-  connection.onDocumentSymbol(({ textDocument }) => documentSymbols(desk, textDocument.uri).map(toDocumentSymbol));
-  connection.onWorkspaceSymbol(({ query }) =>
-    workspaceSymbols(desk, query).map(({ uri, range, definition }) => ({
-      name: definition.name.text,
-      kind: symbolKind(definition.kind),
-      location: { uri, range },
-      containerName: definition.relation?.target.text ?? definition.kind,
-    })),
+  connection.onDocumentSymbol(
+    answer<DocumentSymbolParams, DocumentSymbol[]>([], ({ textDocument }) =>
+      documentSymbols(desk, textDocument.uri).map(toDocumentSymbol),
+    ),
   );
-  connection.onDocumentHighlight(({ textDocument, position }) =>
-    highlights(desk, textDocument.uri, position).map((range) => ({ range })),
+  connection.onWorkspaceSymbol(
+    answer<WorkspaceSymbolParams, SymbolInformation[]>([], ({ query }) =>
+      workspaceSymbols(desk, query).map(({ uri, range, definition }) => ({
+        name: definition.name.text,
+        kind: symbolKind(definition.kind),
+        location: { uri, range },
+        containerName: definition.relation?.target.text ?? definition.kind,
+      })),
+    ),
   );
-  connection.onFoldingRanges(({ textDocument }) =>
-    foldingRanges(desk, textDocument.uri).map(({ start, end }) => ({ startLine: start.line, endLine: end.line - 1 })),
+  connection.onDocumentHighlight(
+    answer<DocumentHighlightParams, DocumentHighlight[]>([], ({ textDocument, position }) =>
+      highlights(desk, textDocument.uri, position).map((range) => ({ range })),
+    ),
   );
-  connection.onSelectionRanges(({ textDocument, positions }) =>
-    positions.map((position) => nested(selectionRanges(desk, textDocument.uri, position), position)),
+  connection.onFoldingRanges(
+    answer<FoldingRangeParams, FoldingRange[]>([], ({ textDocument }) =>
+      foldingRanges(desk, textDocument.uri).map(({ start, end }) => ({ startLine: start.line, endLine: end.line - 1 })),
+    ),
+  );
+  connection.onSelectionRanges(
+    answer<SelectionRangeParams, SelectionRange[]>([], ({ textDocument, positions }) =>
+      positions.map((position) => nested(selectionRanges(desk, textDocument.uri, position), position)),
+    ),
   );
 
   const { typeHierarchy } = connection.languages;
-  typeHierarchy.onPrepare(({ textDocument, position }) => {
-    const definition = lineageItemAt(desk, textDocument.uri, position);
-    return definition ? itemsFor(desk, [definition]) : null;
-  });
-  typeHierarchy.onSupertypes(({ item }) => relatives(desk, item, ancestorsOf));
-  typeHierarchy.onSubtypes(({ item }) => relatives(desk, item, descendantsOf));
+  typeHierarchy.onPrepare(
+    answer<TypeHierarchyPrepareParams, TypeHierarchyItem[] | null>(null, ({ textDocument, position }) => {
+      const definition = lineageItemAt(desk, textDocument.uri, position);
+      return definition ? itemsFor(desk, [definition]) : null;
+    }),
+  );
+  typeHierarchy.onSupertypes(
+    answer<TypeHierarchySupertypesParams, TypeHierarchyItem[]>([], ({ item }) => relatives(desk, item, ancestorsOf)),
+  );
+  typeHierarchy.onSubtypes(
+    answer<TypeHierarchySubtypesParams, TypeHierarchyItem[]>([], ({ item }) => relatives(desk, item, descendantsOf)),
+  );
 }
 
 function toDocumentSymbol(symbol: Symbol): DocumentSymbol {

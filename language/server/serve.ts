@@ -6,13 +6,16 @@ import {
   CodeActionKind,
   type Connection,
   DidChangeWatchedFilesNotification,
+  type DidChangeWatchedFilesParams,
   type InitializeParams,
   type InitializeResult,
   type TextDocumentChangeEvent,
   TextDocumentSyncKind,
   TextDocuments,
+  type TextDocumentsConfiguration,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
+import { type Answer, answering, steadily } from './answering.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import type { FolderReader } from './folder.js';
@@ -29,13 +32,14 @@ export interface Serving {
   readonly session: Session;
   /** The version of a text open in the editor; null for one that is not. */
   readonly versionOf: (uri: string) => number | null;
+  readonly answer: Answer;
 }
 
 export function serve(connection: Connection, folder: FolderReader, worker?: PlateWorker): void {
-  const documents = new TextDocuments(TextDocument);
+  const documents = new TextDocuments(NEWEST);
   const session = new Session(folder, worker && { worker, delivered: () => publisher.refresh() });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
-  const serving: Serving = { connection, session, versionOf };
+  const serving: Serving = { connection, session, versionOf, answer: answering(connection) };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
@@ -51,28 +55,36 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
     return CAPABILITIES;
   });
 
-  connection.onInitialized(async () => {
-    if (watches) {
-      const watchers = [{ globPattern: '**/*.bookmatch' }];
-      await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
-    }
-    await session.load(folders);
-    publisher.refresh();
+  // An editor that will not watch files still gets everything else.
+  const watch = steadily<void>(connection, async () => {
+    const watchers = [{ globPattern: '**/*.bookmatch' }];
+    await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
   });
+  connection.onInitialized(
+    steadily(connection, async () => {
+      if (watches) await watch();
+      await session.load(folders);
+      publisher.refresh();
+    }),
+  );
 
   const typed = ({ document }: TextDocumentChangeEvent<TextDocument>) => {
     session.type(document.uri, document.getText());
     publisher.refresh();
   };
-  documents.onDidChangeContent(typed);
-  documents.onDidClose(async ({ document }) => {
-    await session.close(document.uri);
-    publisher.refresh();
-  });
-  connection.onDidChangeWatchedFiles(async ({ changes }) => {
-    await Promise.all(changes.map(({ uri }) => session.changedOnDisk(uri)));
-    publisher.refresh();
-  });
+  documents.onDidChangeContent(steadily(connection, typed));
+  documents.onDidClose(
+    steadily(connection, async ({ document }: TextDocumentChangeEvent<TextDocument>) => {
+      await session.close(document.uri);
+      publisher.refresh();
+    }),
+  );
+  connection.onDidChangeWatchedFiles(
+    steadily(connection, async ({ changes }: DidChangeWatchedFilesParams) => {
+      await Promise.all(changes.map(({ uri }) => session.changedOnDisk(uri)));
+      publisher.refresh();
+    }),
+  );
 
   serveNavigation(serving);
   serveInsight(serving);
@@ -82,6 +94,13 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
   documents.listen(connection);
   connection.listen();
 }
+
+/** Texts as the editor has them. A change made to an older text than the one at hand came too late and is left out. */
+const NEWEST: TextDocumentsConfiguration<TextDocument> = {
+  create: TextDocument.create,
+  update: (document, changes, version) =>
+    version > document.version ? TextDocument.update(document, changes, version) : document,
+};
 
 const CAPABILITIES: InitializeResult = {
   serverInfo: { name: 'bookmatch' },

@@ -1,0 +1,239 @@
+/** Every request the server offers, asked as an editor asks it. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  CodeActionRequest,
+  CodeLensRequest,
+  CompletionRequest,
+  DefinitionRequest,
+  DocumentHighlightRequest,
+  DocumentLinkRequest,
+  DocumentSymbolRequest,
+  FoldingRangeRequest,
+  HoverRequest,
+  ImplementationRequest,
+  InlayHintRequest,
+  type Location,
+  type MarkupContent,
+  PrepareRenameRequest,
+  ReferencesRequest,
+  RenameRequest,
+  SelectionRangeRequest,
+  type TextDocumentEdit,
+  TypeHierarchyPrepareRequest,
+  TypeHierarchySubtypesRequest,
+  TypeHierarchySupertypesRequest,
+  WorkspaceSymbolRequest,
+} from 'vscode-languageserver/node';
+import {
+  GetComparison,
+  GetLibraryText,
+  GetResolvedText,
+  LIBRARY_SCHEME,
+  ListInstruments,
+} from '../../language/server/protocol.js';
+import { at, type OpenEditor, openEditor, placeOf } from './client.js';
+import { BUILD, BUILD_URI, LINE, LINE_URI, MODEL, MODEL_URI, SHOP } from './shop.js';
+
+let open: OpenEditor;
+const ask = () => open.editor.connection;
+const whole = { start: { line: 0, character: 0 }, end: { line: 1000, character: 0 } };
+
+beforeAll(async () => {
+  open = await openEditor(SHOP);
+  await open.editor.settled(() => open.editor.open(LINE_URI, LINE, 7));
+});
+afterAll(async () => {
+  expect(open.editor.log).toEqual([]);
+  await open.editor.quit();
+});
+
+/** The word a location covers, with its file. */
+function wordAt({ uri, range }: Location): string {
+  const line = (uri === LINE_URI ? LINE : uri === MODEL_URI ? MODEL : BUILD).split('\n')[range.start.line]!;
+  return line.slice(range.start.character, range.start.line === range.end.line ? range.end.character : undefined);
+}
+
+describe('reading', () => {
+  it('hover', async () => {
+    const hover = await ask().sendRequest(HoverRequest.type, at(LINE_URI, LINE, 'thickness: 2.80'));
+    expect((hover!.contents as MarkupContent).value).toContain('2.80 mm');
+    expect(wordAt({ uri: LINE_URI, range: hover!.range! })).toBe('thickness');
+    expect(await ask().sendRequest(HoverRequest.type, at('file:///shop/none', LINE, 'top'))).toBeNull();
+  });
+
+  it('inlay hints', async () => {
+    const hints = await ask().sendRequest(InlayHintRequest.type, { textDocument: { uri: LINE_URI }, range: whole });
+    const solved = hints!.find(({ position }) => position.line === placeOf(LINE, 'hold').line);
+    expect(solved!.label).toMatch(/^= 2\.\d+ mm, was 2\.80 mm$/);
+  });
+
+  it('lenses', async () => {
+    const lenses = await ask().sendRequest(CodeLensRequest.type, { textDocument: { uri: LINE_URI } });
+    expect(lenses!.some(({ range }) => range.start.line === placeOf(LINE, 'recipe corrie-3').line)).toBe(true);
+    expect(lenses!.every(({ command }) => command !== undefined && command.title !== '')).toBe(true);
+  });
+
+  it('links', async () => {
+    const links = await ask().sendRequest(DocumentLinkRequest.type, { textDocument: { uri: LINE_URI } });
+    expect(links).toEqual([]);
+  });
+});
+
+describe('moving about', () => {
+  it('definition', async () => {
+    const found = await ask().sendRequest(DefinitionRequest.type, at(LINE_URI, LINE, 'spruce-1 -> spruce-2'));
+    expect((found as Location[]).map(({ uri, range }) => [uri, range.start.line])).toEqual([[MODEL_URI, 1]]);
+  });
+
+  it('definition of a species leads into the library', async () => {
+    const found = (await ask().sendRequest(DefinitionRequest.type, at(MODEL_URI, MODEL, 'sitka-spruce'))) as Location[];
+    expect(found).toHaveLength(1);
+    expect(found[0]!.uri.startsWith(`${LIBRARY_SCHEME}:`)).toBe(true);
+    const text = await ask().sendRequest(GetLibraryText, { uri: found[0]!.uri });
+    expect(text!.text.split('\n')[found[0]!.range.start.line]).toContain('species sitka-spruce');
+    expect(await ask().sendRequest(GetLibraryText, { uri: 'file:///etc/passwd' })).toBeNull();
+  });
+
+  it('implementation: who changes this', async () => {
+    const found = await ask().sendRequest(ImplementationRequest.type, at(MODEL_URI, MODEL, 'mass: 27'));
+    expect((found as Location[]).map(wordAt)).toEqual(['change bridge.mass: 27 g -> 22 g']);
+  });
+
+  it('references', async () => {
+    const params = at(MODEL_URI, MODEL, 'spruce-1 is');
+    const all = await ask().sendRequest(ReferencesRequest.type, { ...params, context: { includeDeclaration: true } });
+    const used = await ask().sendRequest(ReferencesRequest.type, { ...params, context: { includeDeclaration: false } });
+    expect(all!.map(wordAt)).toEqual(['spruce-1', 'spruce-1', 'spruce-1']);
+    expect(used).toHaveLength(2);
+  });
+
+  it('highlights', async () => {
+    const marks = await ask().sendRequest(DocumentHighlightRequest.type, at(LINE_URI, LINE, 'spruce-1'));
+    expect(marks!.map(({ range }) => wordAt({ uri: LINE_URI, range }))).toEqual(['spruce-1', 'spruce-1']);
+  });
+
+  it('symbols of a file and of the folder', async () => {
+    const symbols = await ask().sendRequest(DocumentSymbolRequest.type, { textDocument: { uri: LINE_URI } });
+    expect(symbols!.map(({ name }) => name)).toEqual(['corrie-1', 'corrie-2', 'corrie-3']);
+    const found = await ask().sendRequest(WorkspaceSymbolRequest.type, { query: 'cri3' });
+    expect(found!.map(({ name }) => name)).toEqual(['corrie-3']);
+  });
+
+  it('folding and selection', async () => {
+    const folds = await ask().sendRequest(FoldingRangeRequest.type, { textDocument: { uri: MODEL_URI } });
+    expect(folds!.map(({ startLine }) => startLine)).toEqual([3, 5]);
+    const [selection] = (await ask().sendRequest(SelectionRangeRequest.type, {
+      textDocument: { uri: LINE_URI },
+      positions: [placeOf(LINE, '22 g')],
+    }))!;
+    const words: string[] = [];
+    for (let next = selection; next; next = next.parent) words.push(wordAt({ uri: LINE_URI, range: next.range }));
+    expect(words).toEqual(['22 g', 'change bridge.mass: 27 g -> 22 g', 'recipe corrie-3 from corrie-2 {']);
+  });
+
+  it('type hierarchy is the lineage', async () => {
+    const [item] = (await ask().sendRequest(TypeHierarchyPrepareRequest.type, at(LINE_URI, LINE, 'corrie-2 from')))!;
+    const above = await ask().sendRequest(TypeHierarchySupertypesRequest.type, { item: item! });
+    const below = await ask().sendRequest(TypeHierarchySubtypesRequest.type, { item: item! });
+    expect([item!.name, above!.map(({ name }) => name), below!.map(({ name }) => name)]).toEqual([
+      'corrie-2',
+      ['corrie-1'],
+      ['corrie-3'],
+    ]);
+  });
+});
+
+describe('writing', () => {
+  it('completion', async () => {
+    const items = await ask().sendRequest(CompletionRequest.type, at(LINE_URI, LINE, '22 g', 0));
+    expect((items as { label: string }[]).map(({ label }) => label)).toContain('27 g');
+  });
+
+  it('rename, in every file, with the version of the text it was worked out for', async () => {
+    const params = at(LINE_URI, LINE, 'spruce-1 -> spruce-2');
+    const range = await ask().sendRequest(PrepareRenameRequest.type, params);
+    expect(range).toMatchObject({ start: placeOf(LINE, 'spruce-1 -> spruce-2') });
+    const edit = await ask().sendRequest(RenameRequest.type, { ...params, newName: 'old-spruce' });
+    const changes = edit!.documentChanges as TextDocumentEdit[];
+    const told = changes.map(({ textDocument, edits }) => [textDocument.uri, textDocument.version, edits.length]);
+    expect(told).toContainEqual([LINE_URI, 7, 2]);
+    expect(told).toContainEqual([MODEL_URI, null, 1]);
+    expect(told).toHaveLength(2);
+  });
+
+  it('rename refuses a name that is taken, one that is none, and a word that is no name, in plain words', async () => {
+    const params = at(LINE_URI, LINE, 'spruce-1');
+    const rename = (newName: string) => ask().sendRequest(RenameRequest.type, { ...params, newName });
+    await expect(rename('spruce-2')).rejects.toThrow('There already is a wood called spruce-2.');
+    await expect(rename('two words')).rejects.toThrow('is not a name');
+    await expect(ask().sendRequest(PrepareRenameRequest.type, at(LINE_URI, LINE, 'because'))).rejects.toThrow(
+      'Only the name of a definition can be renamed here.',
+    );
+  });
+
+  it('fixes, with the finding they mend and the version they are for', async () => {
+    const { editor } = open;
+    const broken = LINE.replace('change bridge.mass: 27 g', 'change bridge.mass: 26 g');
+    await editor.settled(() => editor.type(LINE_URI, 8, broken));
+    const range = { start: placeOf(broken, '26 g'), end: placeOf(broken, '26 g') };
+    const actions = (await ask().sendRequest(CodeActionRequest.type, {
+      textDocument: { uri: LINE_URI },
+      range,
+      context: { diagnostics: [] },
+    })) as { title: string; edit: { documentChanges: TextDocumentEdit[] }; diagnostics: { code: string }[] }[];
+    const fix = actions.find(({ title }) => title.includes('27 g'))!;
+    expect(fix.edit.documentChanges[0]!.textDocument).toEqual({ uri: LINE_URI, version: 8 });
+    expect(fix.diagnostics[0]!.code).toBe('stale-change');
+    const only = await ask().sendRequest(CodeActionRequest.type, {
+      textDocument: { uri: LINE_URI },
+      range,
+      context: { diagnostics: [], only: ['source.organizeImports'] },
+    });
+    expect(only).toEqual([]);
+    await editor.settled(() => editor.type(LINE_URI, 9, LINE));
+  });
+});
+
+describe('requests of our own', () => {
+  it('the instruments of the folder', async () => {
+    const all = await ask().sendRequest(ListInstruments);
+    const names = all.map(({ name }) => name).sort();
+    expect(names).toEqual(['corrie', 'corrie-1', 'corrie-2', 'corrie-3', 'no-1']);
+    expect(all.find(({ name }) => name === 'no-1')).toMatchObject({
+      kind: 'build',
+      parent: 'corrie-1',
+      uri: BUILD_URI,
+    });
+  });
+
+  it('an instrument written out, two laid side by side, and null for names that are not there', async () => {
+    const resolved = await ask().sendRequest(GetResolvedText, { name: 'corrie-3' });
+    expect(resolved!.text).toContain('22 g');
+    const compared = await ask().sendRequest(GetComparison, { a: 'corrie-2', b: 'corrie-3' });
+    expect(compared!.changes.map(({ label }) => label)).toContain('bridge.mass');
+    expect(await ask().sendRequest(GetResolvedText, { name: 'corrie-9' })).toBeNull();
+    expect(await ask().sendRequest(GetComparison, { a: 'corrie-2', b: 'corrie-9' })).toBeNull();
+  });
+});
+
+it('offers what it answers, and nothing it does not', () => {
+  const offered = Object.keys(open.initialized.capabilities).filter((name) => name.endsWith('Provider'));
+  expect(offered.sort()).toEqual([
+    'codeActionProvider',
+    'codeLensProvider',
+    'completionProvider',
+    'definitionProvider',
+    'documentHighlightProvider',
+    'documentLinkProvider',
+    'documentSymbolProvider',
+    'foldingRangeProvider',
+    'hoverProvider',
+    'implementationProvider',
+    'inlayHintProvider',
+    'referencesProvider',
+    'renameProvider',
+    'selectionRangeProvider',
+    'typeHierarchyProvider',
+    'workspaceSymbolProvider',
+  ]);
+});
