@@ -123,5 +123,5 @@ export function productName(exponents: readonly number[]): string {
 function superscript(exponent: number): string {
   if (exponent === 1) return '';
   if (!Number.isInteger(exponent)) return `^${Number(exponent.toPrecision(4))}`;
-  return [...String(exponent)].map((digit) => (digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'[Number(digit)])).join('');
+  return String(exponent).replace(/./g, (digit) => (digit === '-' ? '⁻' : '⁰¹²³⁴⁵⁶⁷⁸⁹'.charAt(Number(digit))));
 }

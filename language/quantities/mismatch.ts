@@ -41,7 +41,7 @@ export function mismatch(quantity: Quantity, expected: Dimension): Mismatch {
 }
 
 function foundWords(quantity: Quantity, written: string | undefined): string {
-  if (isNumber(quantity.dimension)) return `${written === '%' ? 'Per cent' : 'A plain number'}`;
+  if (isNumber(quantity.dimension)) return written === '%' ? 'Per cent' : 'A plain number';
   const words = withArticle(quantity.dimension);
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}${written === undefined ? '' : ` (${written})`}`;
 }

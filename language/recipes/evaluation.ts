@@ -498,7 +498,7 @@ class Asking implements Ask {
   }
 }
 
-function isAbsent<T extends object>(answer: T | readonly string[]): answer is readonly string[] {
+function isAbsent(answer: Reply): answer is readonly string[] {
   return Array.isArray(answer);
 }
 

@@ -20,8 +20,8 @@ export type LineageTrouble =
 export function lineageOf(shelf: Bookshelf, name: string): Lineage {
   const recipes: Definition[] = [];
   const seen = new Set<string>();
-  let next: string | undefined = name;
-  while (next !== undefined) {
+  let next = name;
+  for (;;) {
     if (seen.has(next)) {
       const names = [...seen];
       return { recipes, trouble: { kind: 'ring', names: names.slice(names.indexOf(next)) } };
@@ -42,7 +42,6 @@ export function lineageOf(shelf: Bookshelf, name: string): Lineage {
     }
     next = relation.target.text;
   }
-  return { recipes };
 }
 
 /** Names of recipes in the ring that `name` is part of, or undefined. */

@@ -244,7 +244,7 @@ export class Workshop extends Stand {
   // ---- queries ------------------------------------------------------------------------------------------------------
 
   private readonly settingsQuery = this.memo.query(
-    (_: string) => {
+    () => {
       const shop = this.shelf.shop();
       return settingsOf(shop, shop ? this.stated(shop) : new Map());
     },

@@ -25,7 +25,7 @@ export class ThreadWorker implements PlateWorker {
   solve(task: PlateTask, done: (analysis: PlateAnalysis | undefined) => void): void {
     this.done = done;
     Atomics.store(this.stopFlag, 0, 0);
-    const stop = this.stopFlag.buffer as SharedArrayBuffer;
+    const stop = this.stopFlag.buffer;
     this.start().postMessage({ task, stop } satisfies SolverMessage);
   }
 

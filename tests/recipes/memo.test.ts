@@ -34,7 +34,7 @@ describe('remembered answers', () => {
     value.set('choice', 'left');
     value.set('left', 'L');
     value.set('right', 'R');
-    const chosen = memo.query((_: '') => value.get(value.get('choice')!)!);
+    const chosen = memo.query(() => value.get(value.get('choice')!)!);
     expect(chosen.get('')).toBe('L');
     value.set('right', 'changed');
     expect(chosen.get('')).toBe('L');
