@@ -3,7 +3,7 @@
  * knows the language by nothing else, sends them. Everything here is for people to read: numbers come written out,
  * with their unit, in the shop's way.
  */
-import type { Range } from 'vscode-languageserver-protocol';
+import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
 
 /** Whatever can be resolved and laid beside another: something with a value for every path of its line. */
@@ -81,3 +81,99 @@ export const COMMANDS = {
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
 } as const;
+
+// ---- beside the text ------------------------------------------------------------------------------------------------
+
+/** A model, recipe or build in the family tree of the open folders. */
+export interface LineageEntry {
+  readonly kind: 'model' | 'recipe' | 'build';
+  readonly name: string;
+  readonly uri: string;
+  /** The name itself, where a click leads. */
+  readonly range: Range;
+  /** What stands after `for`, `from` or `of`, whether or not it is there. */
+  readonly parent?: string;
+  /** For a recipe with a parent: what it changes, and how much may be changed. */
+  readonly count?: { readonly changes: number; readonly limit: number; readonly substitution: boolean };
+  readonly children: readonly LineageEntry[];
+}
+
+export const ListLineage = new RequestType0<readonly LineageEntry[], void>('bookmatch/lineage');
+
+/** The measured sets for the top of one recipe, each with what it would need and weigh, the best first. */
+export interface WoodChoice {
+  readonly recipe: string;
+  /** Path of what is kept, its value, and whose it is. */
+  readonly quantity: string;
+  readonly target: string;
+  readonly from: string;
+  readonly sets: readonly RankedSet[];
+}
+
+export interface RankedSet {
+  readonly wood: string;
+  readonly species?: string;
+  /** The recipe has it now. */
+  readonly current: boolean;
+  /** Builds it has gone into. */
+  readonly builtInto: readonly string[];
+  readonly thickness?: string;
+  readonly mass?: string;
+  /** Against the lightest that can still be made. */
+  readonly heavier?: string;
+  readonly across?: string;
+  /** Against the top it is compared with; absent where that is the same. */
+  readonly acrossChange?: string;
+  /** Left of the blank once planed. */
+  readonly leaves?: string;
+  readonly trouble?: 'too-thin-blank' | 'not-usual' | 'out-of-reach' | 'unknown';
+}
+
+/** `null` when there is no such recipe, or the stiffness it should keep is not known. */
+export const GetWoodChoice = new RequestType<{ readonly recipe: string }, WoodChoice | null, void>(
+  'bookmatch/woodChoice',
+);
+
+/** What to write to take a set into a recipe. `thicknessLeft`: the recipe sets its thickness by itself. */
+export interface WoodUse {
+  readonly edit: WorkspaceEdit;
+  readonly thicknessLeft: boolean;
+}
+
+/** `null` when the recipe or the set is not there. */
+export const GetWoodUse = new RequestType<{ readonly recipe: string; readonly wood: string }, WoodUse | null, void>(
+  'bookmatch/woodUse',
+);
+
+/** Station from the tail, and offset from the centre line, bass side negative; mm. */
+export type PlanPoint = readonly [number, number];
+
+/** The plan of an instrument, seen from the front, in mm. What is not known is left out and named in `missing`. */
+export interface Drawing {
+  readonly name: string;
+  readonly length: number;
+  readonly width: number;
+  /** Closed, the first point not repeated. */
+  readonly outline: readonly PlanPoint[];
+  readonly parts: readonly DrawnPart[];
+  readonly missing: readonly { readonly part: string; readonly paths: readonly string[]; readonly trouble?: string }[];
+}
+
+export interface DrawnPart {
+  /** `bracing.x-bass`, `bridge`, `soundhole`, `top`. */
+  readonly path: string;
+  readonly kind: 'plate' | 'soundhole' | 'brace' | 'bridge' | 'bridge-plate';
+  /** Which plate it is on. */
+  readonly plate: 'top' | 'back';
+  /** Closed; absent for a plate, which has the outline. */
+  readonly shape?: readonly PlanPoint[];
+  /** Of a brace: height along its length, both mm. */
+  readonly heights?: readonly { readonly at: number; readonly height: number }[];
+  /** Its numbers, written out: `width` `7.9 mm`. */
+  readonly figures: readonly { readonly path: string; readonly value: string }[];
+  /** Where it is written: in the recipe itself if that says anything of it. */
+  readonly source?: { readonly uri: string; readonly range: Range };
+}
+
+/** `null` when there is no model, recipe or build of that name. */
+export const GetDrawing = new RequestType<{ readonly name: string }, Drawing | null, void>('bookmatch/drawing');

@@ -16,6 +16,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
+import { serveBesideTheText } from './beside-the-text.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import type { FolderReader } from './folder.js';
@@ -90,6 +91,7 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
   serveInsight(serving);
   serveHelpWhileTyping(serving);
   serveInstruments(serving);
+  serveBesideTheText(serving);
 
   documents.listen(connection);
   connection.listen();

@@ -1,0 +1,33 @@
+/** Requests for what stands beside the text: the lineage, the choice of wood, the drawing. */
+import { lineageOverview } from '../editing/lineage-overview.js';
+import { useWood } from '../editing/use-wood.js';
+import { woodChoice } from '../editing/wood-choice.js';
+import { placed, toWorkspaceEdit } from './convert.js';
+import {
+  GetWoodChoice,
+  GetWoodUse,
+  type LineageEntry,
+  ListLineage,
+  type WoodChoice,
+  type WoodUse,
+} from './protocol.js';
+import type { Serving } from './serve.js';
+
+export function serveBesideTheText({ connection, session, versionOf, answer }: Serving): void {
+  const { desk } = session;
+
+  const lineage = answer<undefined, readonly LineageEntry[]>([], () => lineageOverview(desk));
+  connection.onRequest(ListLineage, (token) => lineage(undefined, token));
+  connection.onRequest(
+    GetWoodChoice,
+    answer<{ readonly recipe: string }, WoodChoice | null>(null, ({ recipe }) => woodChoice(desk, recipe) ?? null),
+  );
+  connection.onRequest(
+    GetWoodUse,
+    answer<{ readonly recipe: string; readonly wood: string }, WoodUse | null>(null, ({ recipe, wood }) => {
+      const use = useWood(desk, recipe, wood);
+      if (!use) return null;
+      return { edit: toWorkspaceEdit(placed(desk, use.edits), versionOf), thicknessLeft: use.thicknessLeft };
+    }),
+  );
+}
