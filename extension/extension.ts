@@ -5,13 +5,17 @@ import { registerShowResolved } from './commands/show-resolved.js';
 import { Instruments } from './instruments.js';
 import { languageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
+import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { showServerState } from './server-state.js';
+import { registerLineage } from './trees/lineage.js';
+import { registerWoods } from './trees/woods.js';
 
 /** Called by VS Code when a folder holds recipes or one is opened. The server starts beside; nothing here waits for it. */
 export function activate(context: ExtensionContext): void {
   const client = languageClient(context);
   const instruments = new Instruments(client);
+  const inHand = new RecipeInHand(client, instruments);
   context.subscriptions.push(
     client,
     showServerState(client),
@@ -20,6 +24,9 @@ export function activate(context: ExtensionContext): void {
     registerCompareRecipes(instruments),
     registerCompareWithParent(instruments),
     registerShowResolved(instruments),
+    inHand,
+    registerLineage(client),
+    registerWoods(client, inHand),
   );
   // A failed start is shown by the state item and in the output channel.
   client.start().catch(() => undefined);

@@ -1,0 +1,112 @@
+import {
+  type Event,
+  type TreeDataProvider,
+  type TreeView,
+  Disposable,
+  EventEmitter,
+  ThemeIcon,
+  TreeItem,
+  TreeItemCollapsibleState,
+  commands,
+  l10n,
+  window,
+} from 'vscode';
+import type { LanguageClient } from 'vscode-languageclient/node';
+import { COMMANDS, InstrumentsChanged, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
+import { whenRunning } from './when-running.js';
+
+/** "Lineage": models, the recipes that descend from them with their changes counted, and what was built of each. */
+export function registerLineage(client: LanguageClient): Disposable {
+  const lineage = new Lineage(client);
+  const view: TreeView<LineageEntry> = window.createTreeView('bookmatch.lineage', {
+    treeDataProvider: lineage,
+    showCollapseAll: true,
+  });
+  return Disposable.from(
+    lineage,
+    view,
+    commands.registerCommand('bookmatch.lineage.compareWithParent', (entry?: LineageEntry) =>
+      commands.executeCommand(COMMANDS.compareWithParent, entry?.name),
+    ),
+  );
+}
+
+class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
+  private readonly changed = new EventEmitter<undefined>();
+  readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
+  private readonly parts: Disposable;
+  private parents = new Map<LineageEntry, LineageEntry>();
+
+  constructor(private readonly client: LanguageClient) {
+    this.parts = Disposable.from(
+      this.changed,
+      client.onNotification(InstrumentsChanged, () => this.changed.fire(undefined)),
+    );
+  }
+
+  async getChildren(entry?: LineageEntry): Promise<LineageEntry[]> {
+    if (entry) return [...entry.children];
+    const roots = await whenRunning(this.client, () => this.client.sendRequest(ListLineage), []);
+    this.parents = new Map(roots.flatMap(withParents));
+    return [...roots];
+  }
+
+  getParent(entry: LineageEntry): LineageEntry | undefined {
+    return this.parents.get(entry);
+  }
+
+  getTreeItem(entry: LineageEntry): TreeItem {
+    const { kind, name, uri, range, children } = entry;
+    const state = children.length > 0 ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.None;
+    const item = new TreeItem(name, state);
+    // The same entry after an edit, so that it stays open or closed as it was.
+    item.id = `${kind} ${name}`;
+    item.iconPath = new ThemeIcon(ICONS[kind]);
+    item.contextValue = kind === 'model' || entry.parent === undefined ? kind : `${kind}-with-parent`;
+    item.description = describe(entry);
+    item.accessibilityInformation = { label: [KINDS[kind](), name, item.description].filter(Boolean).join(', ') };
+    const place = this.client.protocol2CodeConverter;
+    item.command = {
+      command: 'vscode.open',
+      title: l10n.t('Go to the definition'),
+      arguments: [place.asUri(uri), { selection: place.asRange(range) }],
+    };
+    return item;
+  }
+
+  dispose(): void {
+    this.parts.dispose();
+  }
+}
+
+const ICONS: Readonly<Record<LineageEntry['kind'], string>> = {
+  model: 'symbol-class',
+  recipe: 'note',
+  build: 'package',
+};
+
+const KINDS: Readonly<Record<LineageEntry['kind'], () => string>> = {
+  model: () => l10n.t('model'),
+  recipe: () => l10n.t('recipe'),
+  build: () => l10n.t('build'),
+};
+
+function describe({ kind, count, parent, children }: LineageEntry): string | undefined {
+  if (kind === 'model') return undefined;
+  if (kind === 'build') return l10n.t('built');
+  if (!count) return parent === undefined ? l10n.t('without a model') : l10n.t('first of its line');
+  const built = children.some((child) => child.kind === 'build');
+  const told = countText(count);
+  return built ? l10n.t('{0}, built', told) : told;
+}
+
+function countText({ changes, limit, substitution }: NonNullable<LineageEntry['count']>): string {
+  if (substitution) return l10n.t('another set of the same wood');
+  if (changes === 0) return l10n.t('no change counted');
+  if (changes > limit) return l10n.t('{0} changes, {1} allowed', changes, limit);
+  return changes === 1 ? l10n.t('1 change') : l10n.t('{0} changes', changes);
+}
+
+function withParents(entry: LineageEntry): readonly (readonly [LineageEntry, LineageEntry])[] {
+  return entry.children.flatMap((child) => [[child, entry] as const, ...withParents(child)]);
+}

@@ -1,0 +1,105 @@
+import {
+  type Event,
+  type TreeDataProvider,
+  Disposable,
+  EventEmitter,
+  ThemeIcon,
+  TreeItem,
+  l10n,
+  window,
+  workspace,
+} from 'vscode';
+import type { LanguageClient } from 'vscode-languageclient/node';
+import { makerCommand } from '../commands/maker-command.js';
+import { GetWoodChoice, GetWoodUse, type RankedSet, type WoodChoice } from '../../language/server/protocol.js';
+import type { RecipeInHand } from '../recipe-in-hand.js';
+import { whenRunning } from './when-running.js';
+import { describeSet, explainSet, heading } from './wood-words.js';
+
+/** "Woods": the measured sets on the shelf, ranked for the recipe in hand, and the command that takes one into it. */
+export function registerWoods(client: LanguageClient, inHand: RecipeInHand): Disposable {
+  const woods = new Woods(client, inHand);
+  const view = window.createTreeView('bookmatch.woods', { treeDataProvider: woods });
+  woods.onDidRank((choice) => {
+    view.message = choice ? heading(choice) : undefined;
+    view.description = choice?.recipe;
+  });
+  return Disposable.from(
+    woods,
+    view,
+    makerCommand('bookmatch.woods.use', async (item?: unknown) => {
+      if (item instanceof SetItem) await takeInto(client, item.recipe, item.set.wood);
+    }),
+  );
+}
+
+class SetItem extends TreeItem {
+  constructor(
+    readonly recipe: string,
+    readonly set: RankedSet,
+  ) {
+    super(set.wood);
+    this.id = set.wood;
+    this.description = describeSet(set);
+    this.tooltip = explainSet(set);
+    this.iconPath = new ThemeIcon(set.current ? 'check' : isUsable(set) ? 'layers' : 'circle-slash');
+    this.contextValue = set.current ? 'set-in-hand' : set.builtInto.length > 0 ? 'set-built' : 'set';
+    this.accessibilityInformation = { label: [set.wood, ...explainSet(set).split('\n').slice(1)].join(', ') };
+  }
+}
+
+class Woods implements TreeDataProvider<SetItem>, Disposable {
+  private readonly changed = new EventEmitter<undefined>();
+  readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
+  private readonly ranked = new EventEmitter<WoodChoice | undefined>();
+  readonly onDidRank: Event<WoodChoice | undefined> = this.ranked.event;
+  private readonly parts: Disposable;
+
+  constructor(
+    private readonly client: LanguageClient,
+    private readonly inHand: RecipeInHand,
+  ) {
+    this.parts = Disposable.from(
+      this.changed,
+      this.ranked,
+      inHand.onDidChange(() => this.changed.fire(undefined)),
+    );
+  }
+
+  async getChildren(item?: SetItem): Promise<SetItem[]> {
+    const recipe = this.inHand.current;
+    if (item || recipe?.kind !== 'recipe') {
+      if (!item) this.ranked.fire(undefined);
+      return [];
+    }
+    const ask = () => this.client.sendRequest(GetWoodChoice, { recipe: recipe.name });
+    const choice = await whenRunning(this.client, ask, null);
+    this.ranked.fire(choice ?? undefined);
+    return choice?.sets.map((set) => new SetItem(choice.recipe, set)) ?? [];
+  }
+
+  getTreeItem(item: SetItem): TreeItem {
+    return item;
+  }
+
+  dispose(): void {
+    this.parts.dispose();
+  }
+}
+
+function isUsable({ builtInto, trouble }: RankedSet): boolean {
+  return builtInto.length === 0 && (trouble === undefined || trouble === 'not-usual');
+}
+
+/** Writes the change of the wood and the hold; undone like anything else that was typed. */
+async function takeInto(client: LanguageClient, recipe: string, wood: string): Promise<void> {
+  const use = await client.sendRequest(GetWoodUse, { recipe, wood });
+  const edit = use && (await client.protocol2CodeConverter.asWorkspaceEdit(use.edit));
+  if (!edit || !(await workspace.applyEdit(edit))) {
+    void window.showWarningMessage(l10n.t('{0} could not be written into {1}.', wood, recipe));
+  } else if (use.thicknessLeft) {
+    void window.showInformationMessage(
+      l10n.t('{0} sets the thickness of its top by itself; it was left as written.', recipe),
+    );
+  }
+}
