@@ -35,7 +35,9 @@ export async function check(paths: readonly string[], options: CheckOptions, io:
     }
   };
   const folders = await foldersToWatch(paths, options, io);
-  await io.files.watch(folders, () => (queue = queue.then(again)));
+  await io.files.watch(folders, () => {
+    queue = queue.then(again);
+  });
   await queue;
   return last;
 }

@@ -8,12 +8,12 @@ import type { PlaceOptions } from './show-command.js';
 import { comparisonAsText } from './text/comparison.js';
 import { styleFor } from './text/style.js';
 
+const COMPARED = ['recipe', 'build', 'model'] as const;
+
 export async function compare(a: string, b: string, options: PlaceOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
-  for (const name of [a, b]) {
-    if (!sideOf(shop.workshop, name)) throw noSuchName(name, ['recipe', 'build', 'model'], shop, io);
-  }
-  const comparison = shop.workshop.compare(a, b)!;
+  const comparison = io.busy('Computing both', () => shop.workshop.compare(a, b));
+  if (!comparison) throw noSuchName(sideOf(shop.workshop, a) ? b : a, COMPARED, shop, io);
   io.write(options.format === 'json' ? comparisonAsJson(comparison) : comparisonAsText(comparison, styleFor(io)));
   return EXIT.fine;
 }

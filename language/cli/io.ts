@@ -10,6 +10,8 @@ export interface Io {
   readonly colour: boolean;
   /** Characters in a line of the terminal. */
   readonly columns: number;
+  /** Does work that may take a while, and says so to somebody who waits at a terminal. */
+  readonly busy: <T>(what: string, work: () => T) => T;
   readonly cwd: string;
   readonly files: Files;
 }

@@ -56,12 +56,10 @@ export const SHOWN_KINDS: readonly DefinitionKind[] = [
 export function shownOf(shop: Shop, name: string): Shown | undefined {
   const definition = SHOWN_KINDS.map((kind) => shop.shelf.find(kind, name)).find((found) => found !== undefined);
   if (!definition) return undefined;
-  const { uri, line } = shop.shelf.placement(definition)!;
   const values = valuesOf(shop, definition);
   return {
     definition,
-    file: shop.nameOf(uri),
-    line: line + definition.name.span.start.line + 1,
+    ...placeOf(shop, definition, definition.name.span.start.line),
     lineage: lineageOf(shop, definition),
     values: inOrder(values, definition.kind).map((held) => shownValue(held, shop)),
     derived: byPart(derivedOf(evaluationOf(shop, definition)), ({ path }) => path, kindsOf(definition.kind)),
@@ -103,7 +101,10 @@ function derivedOf(evaluation: Evaluation | undefined): readonly ShownDerived[] 
   return concretePaths(evaluation.derivations.all, evaluation)
     .flatMap((path) => (path.startsWith('*.') ? eachOfSet(path, evaluation) : [path]))
     .filter((path) => !evaluation.ground.leaf(path))
-    .map((path) => ({ path, derived: evaluation.derived(path)!, uncertainty: evaluation.uncertainty(path) }));
+    .flatMap((path) => {
+      const derived = evaluation.derived(path);
+      return derived ? [{ path, derived, uncertainty: evaluation.uncertainty(path) }] : [];
+    });
 }
 
 /** The strings of a set have no part around them: they are `1`, `2`, … counted from the highest. */
@@ -114,9 +115,14 @@ function eachOfSet(path: string, evaluation: Evaluation): readonly string[] {
 
 function shownValue(held: Held, shop: Shop): ShownValue {
   const { definition, span } = held.from;
-  const { uri, line } = shop.shelf.placement(definition) ?? { uri: '', line: 0 };
-  const from = { name: definition.name.text, file: shop.nameOf(uri), line: line + span.start.line + 1 };
+  const from = { name: definition.name.text, ...placeOf(shop, definition, span.start.line) };
   return { path: held.path, held, from, basis: basisOf(held), source: sourceOf(held) };
+}
+
+/** `line` counts from the definition's first, from zero. */
+function placeOf(shop: Shop, definition: Definition, line: number): { file: string; line: number } {
+  const place = shop.shelf.placement(definition);
+  return { file: shop.nameOf(place?.uri ?? ''), line: (place?.line ?? 0) + line + 1 };
 }
 
 function basisOf({ via, from }: Held): ShownValue['basis'] {

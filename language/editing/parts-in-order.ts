@@ -1,6 +1,7 @@
 /** Paths gathered into the blocks of their parts, parts and properties in the order of the catalogue. */
 import { catalogue } from '../catalogue/catalogue.js';
 import type { DefinitionKind } from '../recipes/facts.js';
+import { remembered } from '../recipes/remembered.js';
 
 export interface PartBlock<T> {
   /** Full path; empty for the outermost. */
@@ -36,13 +37,9 @@ export function partsInOrder<T>(values: ReadonlyMap<string, T>, kinds: readonly 
 
 /** The same items, those of one outermost part together and the parts in the order of the catalogue. */
 export function byPart<T>(items: readonly T[], pathOf: (item: T) => string, kinds: readonly DefinitionKind[]): T[] {
-  const ranks = new Map<string, number>();
-  const rank = (item: T) => {
-    const part = pathOf(item).split('.')[0]!;
-    if (!ranks.has(part)) ranks.set(part, rankOf(part, kinds).place);
-    return ranks.get(part)!;
-  };
-  return [...items].sort((a, b) => rank(a) - rank(b));
+  const places = remembered((part: string) => rankOf(part, kinds).place);
+  const ranked = items.map((item) => ({ item, place: places(pathOf(item).replace(/\..*/, '')) }));
+  return ranked.sort((a, b) => a.place - b.place).map(({ item }) => item);
 }
 
 /** The innermost block a path lies in. */
@@ -80,7 +77,7 @@ function rankOf(path: string, kinds: readonly DefinitionKind[]): { place: number
   const place = catalogue.all.findIndex((property) => {
     return property.where.some((kind) => kinds.includes(kind)) && startsWith(property.path, words);
   });
-  const usual = catalogue.part(path)?.members?.indexOf(words.at(-1)!) ?? -1;
+  const usual = catalogue.part(path)?.members?.indexOf(words.at(-1) ?? '') ?? -1;
   return { place: place < 0 ? catalogue.all.length : place, member: usual < 0 ? Number.MAX_SAFE_INTEGER : usual };
 }
 

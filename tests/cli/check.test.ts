@@ -189,10 +189,11 @@ describe('check --watch', () => {
       kindOf: (path: string) => filesOf(disk).kindOf(path),
       list: (folder: string) => filesOf(disk).list(folder),
       read: (path: string) => filesOf(disk).read(path),
-      watch: async (folders: readonly string[], changed: () => void) => {
+      watch: (folders: readonly string[], changed: () => void) => {
         expect(folders).toEqual(['/bench']);
         disk = SMALL_SHOP;
         changed();
+        return Promise.resolve();
       },
     };
     const { out, code } = await bookmatchIn({ files }, before, 'check', '--watch');

@@ -43,6 +43,7 @@ describe('the main job', () => {
       complain: (text) => void (err += text),
       colour: false,
       columns: 100,
+      busy: (_, work) => work(),
       cwd: ROOT,
       files: DISK,
     });
@@ -53,5 +54,5 @@ describe('the main job', () => {
     expect(out).toContain('vennick-37 beside vennick-38');
     expect(out).toMatch(/top\.mass .*−4\.\d g/);
     expect(out).toContain('npm run try');
-  });
+  }, 120_000);
 });

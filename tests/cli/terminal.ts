@@ -29,6 +29,7 @@ export async function bookmatchIn(more: Partial<Io>, disk: Disk, ...args: readon
     complain: (text) => void (err += text),
     colour: false,
     columns: 100,
+    busy: (_, work) => work(),
     cwd: HERE,
     files: filesOf(disk),
     ...more,
@@ -42,13 +43,15 @@ export function filesOf(disk: Disk): Files {
   const full = new Map(Object.entries(disk).map(([path, text]) => [`${HERE}/${path}`, text]));
   const isFolder = (path: string) => path === HERE || [...full.keys()].some((file) => file.startsWith(`${path}/`));
   return {
-    kindOf: async (path) => (full.has(path) ? 'file' : isFolder(path) ? 'folder' : 'nothing'),
-    list: async (folder) =>
-      [...full.keys()].filter((path) => path.startsWith(`${folder}/`) && path.endsWith('.bookmatch')).sort(),
-    read: async (path) => {
+    kindOf: (path) => Promise.resolve(full.has(path) ? 'file' : isFolder(path) ? 'folder' : 'nothing'),
+    list: (folder) => {
+      const within = [...full.keys()].filter((path) => path.startsWith(`${folder}/`) && path.endsWith('.bookmatch'));
+      return Promise.resolve(within.sort());
+    },
+    read: (path) => {
       const text = full.get(path);
-      if (text === undefined) return { trouble: 'it is no longer there' };
-      return text instanceof Trouble ? { trouble: text.why } : { text };
+      if (text === undefined) return Promise.resolve({ trouble: 'it is no longer there' });
+      return Promise.resolve(text instanceof Trouble ? { trouble: text.why } : { text });
     },
     watch: () => Promise.resolve(),
   };

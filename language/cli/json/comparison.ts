@@ -9,15 +9,17 @@ export function comparisonAsJson({ a, b, ancestor, differences, derived }: Compa
     a: { [a.kind]: a.name },
     b: { [b.kind]: b.name },
     ancestor,
-    changes: byPart(differences, ({ paths }) => paths[0]!.path, ['recipe']).map(({ label, class: kind, paths }) => ({
-      label,
-      class: kind,
-      paths: paths.map(({ path, a: x, b: y }) => ({
-        path,
-        a: x ? plainValue(path, x.value) : null,
-        b: y ? plainValue(path, y.value) : null,
-      })),
-    })),
+    changes: byPart(differences, ({ paths }) => paths[0]?.path ?? '', ['recipe']).map(
+      ({ label, class: kind, paths }) => ({
+        label,
+        class: kind,
+        paths: paths.map(({ path, a: x, b: y }) => ({
+          path,
+          a: x ? plainValue(path, x.value) : null,
+          b: y ? plainValue(path, y.value) : null,
+        })),
+      }),
+    ),
     derived: Object.fromEntries(derived.map((each) => [each.path, plainDifference(each)])),
   });
 }

@@ -35,7 +35,7 @@ function relationOf(a: string, b: string, ancestor: string | undefined): string 
 }
 
 function changes({ a, b, differences }: Comparison, style: Style): string {
-  const ordered = byPart(differences, ({ paths }) => paths[0]!.path, ['recipe']);
+  const ordered = byPart(differences, firstPath, ['recipe']);
   const rows = ordered.flatMap((difference) =>
     difference.paths.map(({ path, a: x, b: y }) => [
       path,
@@ -48,13 +48,17 @@ function changes({ a, b, differences }: Comparison, style: Style): string {
   return [style.bold('What differs'), ...table([head, ...rows])].join('\n');
 }
 
+function firstPath({ paths }: Difference): string {
+  return paths[0]?.path ?? '';
+}
+
 function written(path: string, held: Held | undefined): string {
   return held ? writeInShopUnit(path, held.value) : '–';
 }
 
 function remarkOn({ label, paths }: Difference, a: Held | undefined, b: Held | undefined): string {
   const solved = [a, b].find((held) => held?.via === 'solved');
-  const together = paths.length > 1 && label !== paths[0]!.path ? `together: ${label}` : '';
+  const together = paths.length > 1 && label !== paths[0]?.path ? `together: ${label}` : '';
   return [together, solved ? 'solved by a hold' : ''].filter((text) => text !== '').join(', ');
 }
 
@@ -69,13 +73,13 @@ function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], styl
     each.path,
     right(number(each.a, each)),
     right(number(each.b, each)),
-    right(shownDifference(each.difference!, each.quantity)),
+    right(shownDifference(each.difference ?? 0, each.quantity)),
     right(each.percent === undefined ? '' : percent(each.percent)),
     { text: verdictOn(each), paint: isDistinct(each) ? undefined : style.dim },
   ]);
-  const lines = table([head, ...rows]);
-  const explained = moved.flatMap((each, i) => [lines[i + 1]!, ...sharesOf(each, style)]);
-  return [style.bold('What that does'), lines[0]!, ...explained].join('\n');
+  const [first = '', ...lines] = table([head, ...rows]);
+  const explained = moved.flatMap((each, i) => [lines[i] ?? '', ...sharesOf(each, style)]);
+  return [style.bold('What that does'), first, ...explained].join('\n');
 }
 
 function right(text: string) {

@@ -1,6 +1,6 @@
 /** Findings for somebody at the bench: where, the line itself with the place marked, what is wrong, what to do. */
 import type { CheckReport, ToldFinding } from '../told-findings.js';
-import { counted, wrapped } from './layout.js';
+import { counted, lengthOf, wrapped } from './layout.js';
 import type { Style } from './style.js';
 
 export function findingsAsText({ findings, files }: CheckReport, style: Style): string {
@@ -42,10 +42,10 @@ function excerpt({ line, range }: ToldFinding, style: Style): readonly string[] 
   const marked = visible(line.slice(start, Math.min(Math.max(end, start + 1), from + EXCERPT)));
   const lead = from > 0 ? '…' : '';
   const number = String(range.start.line);
-  const carets = '^'.repeat(Math.max([...marked].length, 1));
+  const carets = '^'.repeat(Math.max(lengthOf(marked), 1));
   return [
     `  ${style.dim(`${number} |`)} ${lead}${visible(cut)}${from + EXCERPT < line.length ? '…' : ''}`,
-    `  ${style.dim(`${' '.repeat(number.length)} |`)} ${' '.repeat([...(lead + before)].length)}${carets}`,
+    `  ${style.dim(`${' '.repeat(number.length)} |`)} ${' '.repeat(lengthOf(lead + before))}${carets}`,
   ];
 }
 

@@ -1,11 +1,12 @@
 /** Lines and columns of plain text. */
+import { unit } from '../../quantities/units.js';
 
 /** Breaks a text between words so that no line is longer than `width`, unless a single word is. */
 export function wrapped(text: string, width: number): string[] {
   return text.split('\n').flatMap((paragraph) => {
     const lines: string[] = [];
     let line = '';
-    for (const word of paragraph.split(/ +/)) {
+    for (const word of piecesOf(paragraph)) {
       const longer = line === '' ? word : `${line} ${word}`;
       if (line !== '' && lengthOf(longer) > width) {
         lines.push(line);
@@ -16,6 +17,18 @@ export function wrapped(text: string, width: number): string[] {
     }
     return [...lines, line];
   });
+}
+
+/** Words, but a number stays with its unit. */
+function piecesOf(text: string): readonly string[] {
+  const pieces: string[] = [];
+  for (const word of text.split(/ +/)) {
+    const before = pieces.at(-1) ?? '';
+    const isUnit = /\d$/.test(before) && unit(word.replace(/[).,;:]+$/, '')) !== undefined;
+    if (isUnit) pieces.splice(-1, 1, `${before} ${word}`);
+    else pieces.push(word);
+  }
+  return pieces;
 }
 
 export interface Cell {
@@ -35,7 +48,7 @@ export function table(rows: readonly (readonly (Cell | string)[])[], { indent = 
   return cells.map((row) => {
     const used = row.findLastIndex(({ text }) => text !== '') + 1;
     const written = row.slice(0, used).map(({ text, align, paint = (plain) => plain }, i) => {
-      const space = ' '.repeat(widths[i]! - lengthOf(text));
+      const space = ' '.repeat((widths[i] ?? 0) - lengthOf(text));
       if (align === 'right') return space + paint(text);
       return paint(text) + (i === used - 1 ? '' : space);
     });
@@ -43,9 +56,12 @@ export function table(rows: readonly (readonly (Cell | string)[])[], { indent = 
   });
 }
 
+const SEGMENTS = new Intl.Segmenter('en', { granularity: 'grapheme' });
+
 /** Characters as a reader counts them. */
 export function lengthOf(text: string): number {
-  return [...text].length;
+  if (/^[\x20-\x7E]*$/.test(text)) return text.length;
+  return [...SEGMENTS.segment(text)].length;
 }
 
 /** `1 error`, `3 errors`. */

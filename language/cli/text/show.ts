@@ -87,13 +87,15 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
     ];
   });
   const width = Math.max(style.columns - 6, 50);
-  const lines = table(rows).map((line, i) => {
-    const { formula, source } = known[i]!.answer.quantity;
-    return [line, ...wrapped(`${formula}  (${source})`, width).map((part) => style.dim(`      ${part}`))].join('\n');
+  const lines = table(rows);
+  const explained = known.map(({ answer: { quantity } }, i) => {
+    const { formula, source } = quantity;
+    const below = wrapped(`${formula}  (${source})`, width).map((part) => style.dim(`      ${part}`));
+    return [lines[i] ?? '', ...below].join('\n');
   });
   return parted(
     known.map(({ path }) => path),
-    lines,
+    explained,
   );
 }
 
@@ -151,7 +153,7 @@ function findingSection({ findings, definition }: Shown, style: Style): string {
 
 /** Leaves a line free between the parts of an instrument; other definitions have no parts to speak of. */
 function parted(paths: readonly string[], lines: readonly string[]): readonly string[] {
-  const part = (i: number) => (paths[i]!.includes('.') ? paths[i]!.split('.')[0] : '');
   if (paths.length < 20) return lines;
-  return lines.flatMap((line, i) => (i > 0 && part(i) !== part(i - 1) ? ['', line] : [line]));
+  const parts = paths.map((path) => (path.includes('.') ? path.slice(0, path.indexOf('.')) : ''));
+  return lines.flatMap((line, i) => (i > 0 && parts[i] !== parts[i - 1] ? ['', line] : [line]));
 }
