@@ -76,6 +76,21 @@ const NO_VERSION_CHECK = {
   },
 };
 
+/** Patterns of file names are for servers that ask to hear of renamed files, which ours does not: 27 kB saved. */
+const NO_FILE_PATTERNS = {
+  name: 'no-file-patterns',
+  setup(context) {
+    context.onResolve({ filter: /^minimatch$/ }, ({ path, importer }) =>
+      importer.includes('vscode-languageclient') ? { path, namespace: 'patterns' } : undefined,
+    );
+    context.onLoad({ filter: /./, namespace: 'patterns' }, () => ({
+      contents: `exports.Minimatch = class {
+        constructor() { throw new Error('This client is not told of renamed files.'); }
+      };`,
+    }));
+  },
+};
+
 function options(file) {
   const isModule = file.endsWith('.mjs');
   const shebang = file.endsWith('bookmatch.mjs') ? '#!/usr/bin/env node\n' : '';
@@ -91,7 +106,7 @@ function options(file) {
     outfile: file,
     banner: { js: shebang + (isModule ? REQUIRE : '') + GROUP_BY },
     loader: { '.bookmatch': 'text' },
-    plugins: [TEXTS, SHARED_HELPERS, NO_VERSION_CHECK],
+    plugins: [TEXTS, SHARED_HELPERS, NO_VERSION_CHECK, NO_FILE_PATTERNS],
     logLevel: 'warning',
     legalComments: 'none',
     metafile: true,
