@@ -120,6 +120,20 @@ export function triangleOf(gram: Float64Array, least: number): Float64Array {
 }
 
 type Sixteen = readonly [
-  number, number, number, number, number, number, number, number,
-  number, number, number, number, number, number, number, number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
+  number,
 ];

@@ -8,7 +8,14 @@
  * Cholesky of the upper-left `n × n` of a row-major block with `rows` rows of length `n` at `at` (lower part read and
  * written), and L₂₁ = A₂₁ L₁₁⁻ᵀ in the rows below. Returns −1, or the column whose pivot is not above `least[leastAt + column]`.
  */
-export function factorPanel(a: Float64Array, at: number, n: number, rows: number, least: Float64Array, leastAt: number): number {
+export function factorPanel(
+  a: Float64Array,
+  at: number,
+  n: number,
+  rows: number,
+  least: Float64Array,
+  leastAt: number,
+): number {
   let j0 = 0;
   for (; j0 + 3 <= n; j0 += 3) {
     if (j0 > 0) {
@@ -143,7 +150,15 @@ function subtractRow(
 }
 
 /** For a block of four interleaved vectors: solves L₁₁ Y = X in place at `xAt`, then writes L₂₁ Y into `below`. */
-export function forwardPanel(a: Float64Array, at: number, n: number, rows: number, x: Float64Array, xAt: number, below: Float64Array): void {
+export function forwardPanel(
+  a: Float64Array,
+  at: number,
+  n: number,
+  rows: number,
+  x: Float64Array,
+  xAt: number,
+  below: Float64Array,
+): void {
   for (let i = 0; i < n; i++) {
     const row = at + i * n;
     const xi = xAt + 4 * i;
@@ -212,7 +227,15 @@ export function forwardPanel(a: Float64Array, at: number, n: number, rows: numbe
 }
 
 /** For a block: X ← L₁₁⁻ᵀ (X − L₂₁ᵀ below), in place at `xAt`. */
-export function backwardPanel(a: Float64Array, at: number, n: number, rows: number, x: Float64Array, xAt: number, below: Float64Array): void {
+export function backwardPanel(
+  a: Float64Array,
+  at: number,
+  n: number,
+  rows: number,
+  x: Float64Array,
+  xAt: number,
+  below: Float64Array,
+): void {
   let i = n;
   for (; i + 2 <= rows; i += 2) {
     const r0 = at + i * n;

@@ -1,4 +1,5 @@
 /** From solved vectors to the numbers a maker asks for. */
+import type { DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import { loadedPatch, overArea } from './loads.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
@@ -13,7 +14,7 @@ export function describe(state: SolvedState): TopSolution {
     modes: state.vectors.map((vector, i) => modeOf(state, vector, state.squares[i]!, whole, bridge)),
     statics: state.displacement ? staticsOf(state, state.displacement, bridge) : undefined,
     mesh: { x: top.x, y: top.y, quads: top.mesh.quads },
-    mass: massOf(state),
+    mass: massOf(top),
     area: whole.area,
     state,
   };
@@ -76,7 +77,12 @@ function modeOf(
   const shape = heightsOf(state, vector);
   const volumeDisplacement = dot(whole.level, shape);
   const frequency = Math.sqrt(Math.max(0, square)) / (2 * Math.PI);
-  return { frequency, shape, volumeDisplacement, bridge: bridge && motionOf(bridge, shape, square, volumeDisplacement) };
+  return {
+    frequency,
+    shape,
+    volumeDisplacement,
+    bridge: bridge && motionOf(bridge, shape, square, volumeDisplacement),
+  };
 }
 
 function motionOf(bridge: AreaWeights, shape: Float64Array, square: number, volume: number): BridgeMotion | undefined {
@@ -111,8 +117,8 @@ function staticsOf(state: SolvedState, displacement: Float64Array, bridge: AreaW
   return { deflection, rotation, dip, belly };
 }
 
-function massOf({ top }: SolvedState): number {
-  const { mesh, laminates, laminateOf, ribs, x, y } = top;
+/** kg: plate, braces and patches. */
+export function massOf({ mesh, laminates, laminateOf, ribs, x, y }: DiscreteTop): number {
   let sum = 0;
   for (let q = 0; q < laminateOf.length; q++) {
     const [a, b, c, d] = mesh.quads.subarray(4 * q, 4 * q + 4) as unknown as [number, number, number, number];

@@ -38,7 +38,10 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
-  const own = new Set([...softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)), ...mesh.ribSides]);
+  const own = new Set([
+    ...softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)),
+    ...mesh.ribSides,
+  ]);
   for (let q = 0; q < quads; q++) {
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
@@ -123,7 +126,13 @@ function massShares(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64A
   return Array.from(covered, (area, i) => (area > 0 ? Math.abs(signedArea(model.patches![i]!.outline)) / area : 1));
 }
 
-function ribRows(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64Array, thickness: Float64Array): Float64Array {
+function ribRows(
+  model: TopModel,
+  mesh: TopMesh,
+  x: Float64Array,
+  y: Float64Array,
+  thickness: Float64Array,
+): Float64Array {
   const braces = model.braces ?? [];
   const zones = lapZones(model);
   const factors = braces.map(({ profile, gable }) => shearFactorOf(profile, gable));
@@ -173,8 +182,18 @@ function lapZones(model: TopModel): LapZone[][] {
     for (let j = i + 1; j < braces.length; j++) {
       for (const { at, along, sine } of crossingsOf(braces[i]!, braces[j]!)) {
         const half = (width: number): number => width / 2 / Math.max(sine, 0.3);
-        zones[i]!.push({ from: at - half(braces[j]!.width), to: at + half(braces[j]!.width), kept: first, filler: braces[j]!.wood });
-        zones[j]!.push({ from: along - half(braces[i]!.width), to: along + half(braces[i]!.width), kept: second, filler: braces[i]!.wood });
+        zones[i]!.push({
+          from: at - half(braces[j]!.width),
+          to: at + half(braces[j]!.width),
+          kept: first,
+          filler: braces[j]!.wood,
+        });
+        zones[j]!.push({
+          from: along - half(braces[i]!.width),
+          to: along + half(braces[i]!.width),
+          kept: second,
+          filler: braces[i]!.wood,
+        });
       }
     }
   }

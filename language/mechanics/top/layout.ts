@@ -4,8 +4,9 @@ import type { Hole, Point, TopModel } from './model.js';
 import { contains, counterClockwise, crossing, inwardMitres } from './polygon.js';
 
 export interface RibLine {
+  /** Index of the brace; counted on from the braces, of the line on which the plate rests. */
   readonly brace: number;
-  /** The part of the brace's centre line that lies on the plate, in order. */
+  /** The part of the line that lies on the plate, in order. */
   readonly points: readonly Point[];
 }
 
@@ -46,8 +47,12 @@ export function meshedThickness(thickness: number): number {
 export function layoutOf(model: TopModel, shortest: number): Layout {
   const outline = closedCurve(withoutRepeats(model.outline));
   const holes = (model.holes ?? []).map((hole) => closedCurve(withoutRepeats(holeOutline(hole))));
-  const ribs = (model.braces ?? []).flatMap((brace, index) =>
-    insidePieces(brace.axis, outline, holes)
+  const lines = [
+    ...(model.braces ?? []).map(({ axis }) => axis),
+    ...(model.rests ?? []).map(({ from, to }): readonly Point[] => [from, to]),
+  ];
+  const ribs = lines.flatMap((axis, index) =>
+    insidePieces(axis, outline, holes)
       .filter((piece) => lengthOf(piece) >= shortest)
       .map((points) => ({ brace: index, points })),
   );

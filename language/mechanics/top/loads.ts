@@ -131,7 +131,12 @@ export function shapeAt(x: Float64Array, y: Float64Array, n: Int32Array, px: num
   let xi = 0;
   let eta = 0;
   for (let step = 0; step < 12; step++) {
-    const shape = [((1 - xi) * (1 - eta)) / 4, ((1 + xi) * (1 - eta)) / 4, ((1 + xi) * (1 + eta)) / 4, ((1 - xi) * (1 + eta)) / 4];
+    const shape = [
+      ((1 - xi) * (1 - eta)) / 4,
+      ((1 + xi) * (1 - eta)) / 4,
+      ((1 + xi) * (1 + eta)) / 4,
+      ((1 - xi) * (1 + eta)) / 4,
+    ];
     const dXi = [-(1 - eta) / 4, (1 - eta) / 4, (1 + eta) / 4, -(1 + eta) / 4];
     const dEta = [-(1 - xi) / 4, -(1 + xi) / 4, (1 + xi) / 4, (1 - xi) / 4];
     const sum = (weights: readonly number[], axis: 0 | 1): number =>

@@ -21,6 +21,8 @@ export interface TopMesh {
   readonly ribBrace: Int32Array;
   /** Quadrilaterals on the two sides of each piece, −1 for none. */
   readonly ribSides: Int32Array;
+  /** Nodes on the lines on which the plate rests. */
+  readonly rested: Int32Array;
   /** Two nodes per side of the outline; holes are not in it. */
   readonly rim: Int32Array;
   /** Sides of the outline and then of the holes that have plate on one side only: quadrilateral and side number (0: first to second corner). */
@@ -52,7 +54,11 @@ export function meshTop(model: TopModel, spacing: number): MeshResult {
   const x = skeleton.vertices.map((v) => v.x);
   const y = skeleton.vertices.map((v) => v.y);
   addInterior(x, y, skeleton, layout, coarse);
-  const net = triangulate(x, y, skeleton.edges.map(({ a, b }) => [a, b] as const));
+  const net = triangulate(
+    x,
+    y,
+    skeleton.edges.map(({ a, b }) => [a, b] as const),
+  );
   if (!net) return { failure: 'The plan could not be divided: some of its lines cross where they should not.' };
   const ring = curveLoops(skeleton);
   const triangles = net.corners.length / 3;
@@ -62,7 +68,7 @@ export function meshTop(model: TopModel, spacing: number): MeshResult {
     kept[t] = Number(contains(ring[0]!, cx, cy) && !ring.slice(1).some((hole) => contains(hole, cx, cy)));
   }
   const facets = pairTriangles(x, y, net, kept);
-  return finish(x, y, facets, skeleton, layout, graph);
+  return finish(x, y, facets, skeleton, layout, graph, model.braces?.length ?? 0);
 }
 
 interface Skeleton {
@@ -159,6 +165,7 @@ function finish(
   skeleton: Skeleton,
   layout: Layout,
   graph: PlanarGraph,
+  braceCount: number,
 ): MeshResult {
   const division = divide(facets, cornersX.length);
   const count = cornersX.length + division.sides.length + facets.length;
@@ -188,6 +195,7 @@ function finish(
 
   const curves = [layout.outline, ...layout.holes];
   const rim: number[] = [];
+  const rested: number[] = [];
   const ribs: number[] = [];
   const ribBrace: number[] = [];
   const curveSides: { a: number; b: number; curve: number; s: number; t: number }[] = [];
@@ -211,6 +219,10 @@ function finish(
       moveY[node] = half.my;
     }
     for (const brace of braces) {
+      if (brace >= braceCount) {
+        rested.push(a, node, b);
+        continue;
+      }
       ribs.push(a, node, node, b);
       ribBrace.push(brace, brace);
     }
@@ -233,6 +245,7 @@ function finish(
       ribs: Int32Array.from(ribs),
       ribBrace: Int32Array.from(ribBrace),
       ribSides: besidePieces(division.quads, ribs, count),
+      rested: Int32Array.from(rested),
       rim: Int32Array.from(rim),
       rimSides: sidesOn(division.quads, curveSides, (curve) => curve === 0),
       holeSides: sidesOn(division.quads, curveSides, (curve) => curve > 0),
@@ -265,7 +278,11 @@ function sidesOn(
   const after = new Map<number, number[]>();
   for (const { a, b, curve } of curveSides) {
     if (!chosen(curve)) continue;
-    for (const [p, q] of [[a, b], [b, a]] as const) after.set(p, [...(after.get(p) ?? []), q]);
+    for (const [p, q] of [
+      [a, b],
+      [b, a],
+    ] as const)
+      after.set(p, [...(after.get(p) ?? []), q]);
   }
   const found: number[] = [];
   for (let i = 0; i < quads.length; i++) {

@@ -102,6 +102,8 @@ export interface TopModel {
   readonly braces?: readonly Brace[];
   readonly patches?: readonly Patch[];
   readonly edge: Edge;
+  /** Straight lines on which the plate rests: there it cannot move up or down, and turns freely. */
+  readonly rests?: readonly { readonly from: Point; readonly to: Point }[];
   readonly load?: Load;
   /** Where two braces cross. `half-lap`: each keeps half its height there, the rest is cross-grain; `solid`: both run through. Absent: half-lap. */
   readonly crossing?: 'half-lap' | 'solid';

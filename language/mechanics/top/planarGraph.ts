@@ -54,9 +54,7 @@ export function planarGraph(layout: Layout, spacing: number, tolerance: number):
       const [x, y] = curve.at(s);
       return vertices.push({ x, y, curve: index, s, patch: -1, mx: 0, my: 0 }) - 1;
     });
-    ring.forEach((a, i) =>
-      segments.push({ a, b: ring[(i + 1) % ring.length]!, curve: index, brace: -1, patch: -1 }),
-    );
+    ring.forEach((a, i) => segments.push({ a, b: ring[(i + 1) % ring.length]!, curve: index, brace: -1, patch: -1 }));
   });
   const fixed = vertices.length;
 
@@ -76,7 +74,8 @@ export function planarGraph(layout: Layout, spacing: number, tolerance: number):
     const crossed = addCrossings(vertices, segments, tolerance, fixed);
     const before = segments.length;
     segments = segments.flatMap((segment) => splitAtVertices(vertices, segment, tolerance));
-    if (!crossed && segments.length === before) return graphOf(onCurves(vertices, segments, curves), segments, layout.patches.length);
+    if (!crossed && segments.length === before)
+      return graphOf(onCurves(vertices, segments, curves), segments, layout.patches.length);
   }
   return undefined;
 }
@@ -159,7 +158,12 @@ function vertexAt(
 }
 
 /** Puts a vertex on every crossing of two segments that share none yet; says whether there was one. */
-function addCrossings(vertices: GraphVertex[], segments: readonly Segment[], tolerance: number, fixed: number): boolean {
+function addCrossings(
+  vertices: GraphVertex[],
+  segments: readonly Segment[],
+  tolerance: number,
+  fixed: number,
+): boolean {
   let crossed = false;
   const at = (i: number): Point => [vertices[i]!.x, vertices[i]!.y];
   for (let i = 0; i < segments.length; i++) {

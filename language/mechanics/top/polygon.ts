@@ -46,7 +46,12 @@ export function distanceToRim(polygon: readonly Point[], x: number, y: number): 
 }
 
 /** The place where segments a–b and c–d cross, as parts along each; undefined when they do not or are parallel. */
-export function crossing(a: Point, b: Point, c: Point, d: Point): { readonly t: number; readonly s: number } | undefined {
+export function crossing(
+  a: Point,
+  b: Point,
+  c: Point,
+  d: Point,
+): { readonly t: number; readonly s: number } | undefined {
   const ux = b[0] - a[0];
   const uy = b[1] - a[1];
   const vx = d[0] - c[0];

@@ -120,7 +120,11 @@ function stationAt(brace: Brace, shearFactor: number, zones: readonly LapZone[],
   const section = braceSection(profile, width, height, gable);
   // Unequal shear moduli up and sideways are those of an equal one on a section stretched sideways.
   const stretch = Math.sqrt(wood.shearAlong / wood.shearInPlane);
-  const shape = gluedTorsion(profile, width * stretch, height, plate, { ...section, area: section.area * stretch, secondMoment: section.secondMoment * stretch });
+  const shape = gluedTorsion(profile, width * stretch, height, plate, {
+    ...section,
+    area: section.area * stretch,
+    secondMoment: section.secondMoment * stretch,
+  });
   const torsion = (wood.shearInPlane / stretch) * shape;
   const solid: Station = {
     axial: wood.eAlong * section.area,

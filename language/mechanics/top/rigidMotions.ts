@@ -74,4 +74,3 @@ export function shiftFor({ outline, plate }: TopModel): number {
   const stiffness = (Math.sqrt(wood.eAlong * wood.eAcross) * h ** 3) / 12;
   return (100 * stiffness) / (wood.density * h * area * area);
 }
-

@@ -131,7 +131,12 @@ export function rowInPanel(pattern: FactorPattern, s: number, node: number): num
 }
 
 /** Factors `panels` in place. `least`: smallest pivot allowed per unknown. Returns −1, or the unknown whose pivot failed. */
-export function factorise(pattern: FactorPattern, panels: Float64Array, stack: Float64Array, least: Float64Array): number {
+export function factorise(
+  pattern: FactorPattern,
+  panels: Float64Array,
+  stack: Float64Array,
+  least: Float64Array,
+): number {
   const { width, height, panelStart, rowListStart, inParent, elimination, first } = pattern;
   const { parent, columns, columnStart } = elimination;
   // Updates wait on a stack; children of one parent are always the topmost ones when its turn comes.
@@ -149,7 +154,19 @@ export function factorise(pattern: FactorPattern, panels: Float64Array, stack: F
     while (owners.length > 0 && parent[owners[owners.length - 1]!] === s) {
       const child = owners.pop()!;
       base = places.pop()!;
-      extendAdd(panels, at, n, stack, update, m, stack, base, height[child]! - width[child]!, inParent, rowListStart[child]!);
+      extendAdd(
+        panels,
+        at,
+        n,
+        stack,
+        update,
+        m,
+        stack,
+        base,
+        height[child]! - width[child]!,
+        inParent,
+        rowListStart[child]!,
+      );
     }
     const startColumn = first[columns[columnStart[s]!]!]!;
     const failed = factorPanel(panels, at, n, rows, least, startColumn);
@@ -197,7 +214,12 @@ function extendAdd(
 }
 
 /** Solves L Lᵀ X = B in place for a block of four interleaved vectors in the order of elimination. `scratch`: four times as long as the greatest panel is high. */
-export function solveFactored(pattern: FactorPattern, panels: Float64Array, x: Float64Array, scratch: Float64Array): void {
+export function solveFactored(
+  pattern: FactorPattern,
+  panels: Float64Array,
+  x: Float64Array,
+  scratch: Float64Array,
+): void {
   const { width, height, panelStart, rowListStart, rowList, elimination, first } = pattern;
   const { columns, columnStart, parent } = elimination;
   for (let s = 0; s < parent.length; s++) {

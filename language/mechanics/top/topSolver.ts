@@ -6,7 +6,7 @@ import { discreteTop, type DiscreteTop } from './discrete.js';
 import { layoutOf, meshedThickness, withoutRepeats } from './layout.js';
 import { loadCase } from './loads.js';
 import { meshTop, type MeshResult, type TopMesh } from './mesh.js';
-import type { TopModel, TopProblem } from './model.js';
+import type { TopModel } from './model.js';
 import { plateElement } from './plateElement.js';
 import { signedArea } from './polygon.js';
 import { rigidMotions, shiftFor } from './rigidMotions.js';
@@ -62,6 +62,7 @@ export class TopSolver {
     const outcome = this.compute(model, top, unknowns, options.modes ?? 6, shouldStop);
     if (outcome === 'stopped') return { ok: false, stopped: true, problems };
     if (typeof outcome === 'string') return failed(outcome);
+    if (!isFinite(outcome)) return failed('The numbers given lead to no finite answer: check the moduli and sizes.');
     return { ok: true, solution: outcome, problems };
   }
 
@@ -97,7 +98,7 @@ export class TopSolver {
     const nodes = top.x.length;
     const mass = new Float64Array(3 * unknowns.graph.list.length);
     const diagonal = new Float64Array(size);
-    const free = model.edge.kind === 'free';
+    const free = model.edge.kind === 'free' && !model.rests?.length;
     const shift = free ? shiftFor(model) : 0;
     if (assemble(top, unknowns, this.element, shift, panels, mass, diagonal) >= 0) {
       return 'A thickness has moved the edge of a bridge or bridge plate across another line.';
@@ -178,6 +179,13 @@ export function fromNodes({ slot, pattern }: Unknowns, full: Float64Array, x: Fl
   }
 }
 
+function isFinite({ modes, statics }: TopSolution): boolean {
+  return (
+    modes.every(({ frequency }) => Number.isFinite(frequency)) &&
+    (!statics || Number.isFinite(statics.dip + statics.belly + statics.rotation))
+  );
+}
+
 function unknownsIn(plan: Plan, mesh: TopMesh, support: Support): Unknowns {
   const key = `${support.edge} ${support.inPlaneHeld} ${support.inPlane}`;
   let unknowns = plan.supports.get(key);
@@ -200,6 +208,7 @@ function planKey(model: TopModel, nodes: number): string {
     model.outline,
     model.holes,
     model.braces?.map(({ axis }) => axis),
+    model.rests,
     model.patches?.map(({ outline, thickness }) => [outline, meshedThickness(thickness)]),
   ]);
 }
@@ -225,5 +234,3 @@ function spacingFor(model: TopModel, nodes: number): number {
   // nodes = area / h² + lines / (2 h)
   return (lines / 2 + Math.sqrt((lines * lines) / 4 + 4 * nodes * area)) / (2 * nodes);
 }
-
-export type { TopProblem };

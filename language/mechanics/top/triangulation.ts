@@ -84,8 +84,10 @@ function recover(net: Net, a: number, b: number): boolean {
       }
       if (p === a || p === b || q === a || q === b || net.twins[side]! < side) continue;
       const crosses =
-        orientation(net, p, q, a) * orientation(net, p, q, b) < 0 && orientation(net, a, b, p) * orientation(net, a, b, q) < 0;
-      if (crosses && !net.wanted[side] && convex(net, side)) crossing = crossing < 0 || attempt % 2 === 1 ? side : crossing;
+        orientation(net, p, q, a) * orientation(net, p, q, b) < 0 &&
+        orientation(net, a, b, p) * orientation(net, a, b, q) < 0;
+      if (crosses && !net.wanted[side] && convex(net, side))
+        crossing = crossing < 0 || attempt % 2 === 1 ? side : crossing;
     }
     if (crossing < 0) return false;
     flip(net, crossing);

@@ -65,14 +65,7 @@ export function unknownsOf(mesh: TopMesh, support: Support): Unknowns {
 }
 
 /** The node eliminated later gives the rows. */
-function place(
-  pattern: FactorPattern,
-  p: number,
-  q: number,
-  base: Int32Array,
-  step: Int32Array,
-  at: number,
-): void {
+function place(pattern: FactorPattern, p: number, q: number, base: Int32Array, step: Int32Array, at: number): void {
   const { elimination, supernodeOf, panelStart, width } = pattern;
   const [row, column] = elimination.place[p]! >= elimination.place[q]! ? [p, q] : [q, p];
   const s = supernodeOf[column]!;
@@ -88,29 +81,32 @@ function heldUnknowns(mesh: TopMesh, { edge, inPlaneHeld, inPlane }: Support): U
   const held = new Uint8Array(mesh.x.length * 5);
   const hold = (node: number, ...which: number[]): void => which.forEach((d) => (held[5 * node + d] = 1));
   if (!inPlane) for (let i = 0; i < mesh.x.length; i++) hold(i, 0, 1);
-  if (edge === 'free') return held;
+  for (const node of mesh.rested) hold(node, 2);
+  if (edge === 'free') {
+    if (inPlane && mesh.rested.length > 0) holdInPlane(mesh, hold);
+    return held;
+  }
   for (const node of mesh.rim) {
     hold(node, 2);
     if (inPlaneHeld || edge === 'clamped') hold(node, 0, 1);
     if (edge === 'clamped') hold(node, 3, 4);
   }
   if (inPlane && !inPlaneHeld && edge !== 'clamped') {
-    // Three supports against drifting in the plane: the rim nodes farthest along −x and along +x.
-    const [low, high] = extremes(mesh);
-    hold(low, 0, 1);
-    hold(high, 1);
+    holdInPlane(mesh, hold);
   }
   return held;
 }
 
-function extremes({ rim, x }: TopMesh): readonly [number, number] {
+/** Three supports against drifting in the plane: at the rim nodes farthest along −x and along +x. */
+function holdInPlane({ rim, x }: TopMesh, hold: (node: number, ...which: number[]) => void): void {
   let low = rim[0]!;
   let high = rim[0]!;
   for (const node of rim) {
     if (x[node]! < x[low]!) low = node;
     if (x[node]! > x[high]!) high = node;
   }
-  return [low, high];
+  hold(low, 0, 1);
+  hold(high, 1);
 }
 
 /** Each brace has one rotation of its own per node it passes; several pieces of one brace share it. */
@@ -147,6 +143,11 @@ function graphOf({ x, quads, ribs }: TopMesh): NodeGraph {
   const start = new Int32Array(x.length + 1);
   neighbours.forEach((list, i) => (start[i + 1] = start[i]! + list.length));
   const list = new Int32Array(start[x.length]!);
-  neighbours.forEach((row, i) => list.set(row.sort((a, b) => a - b), start[i]!));
+  neighbours.forEach((row, i) =>
+    list.set(
+      row.sort((a, b) => a - b),
+      start[i]!,
+    ),
+  );
   return { start, list };
 }

@@ -1,8 +1,190 @@
-import type { ThicknessMap, TopModel, TopProblem } from './model.js';
-export function validateTop(_model: TopModel): TopProblem[] { return []; }
+/** Finds what cannot be solved in a model, before anything is computed: one plain sentence each, with its place. */
+import { closedCurve } from './curve.js';
+import { holeOutline, onPlate, withoutRepeats } from './layout.js';
+import type { Point, ThicknessMap, TopModel, TopProblem } from './model.js';
+import { contains, crossesItself, distanceToRim, signedArea } from './polygon.js';
+import { validateBraces } from './validateBraces.js';
+import { above, Findings, finitePoints, validateWood } from './validateParts.js';
+
+const MOST_POINTS = 4000;
+const MOST_PATCHES = 30;
+
+/** Errors keep the solver from starting; warnings (a brace cut at the edge) do not. Never throws. */
+export function validateTop(model: TopModel): readonly TopProblem[] {
+  const found = new Findings();
+  const outline = validateOutline(found, 'outline', 'outline', model.outline);
+  validatePlate(found, model, outline);
+  const holes = (model.holes ?? []).map((hole, i) => {
+    const path = `holes.${i}`;
+    if (!('outline' in hole)) {
+      if (!finitePoints([hole.centre])) return void found.error(path, 'The place of the soundhole is not a number.');
+      if (!above(found, `${path}.diameter`, 'diameter of the soundhole', hole.diameter)) return undefined;
+    }
+    return validateOutline(found, path, 'soundhole', holeOutline(hole));
+  });
+  if (outline) {
+    holes.forEach((hole, i) => {
+      if (hole) validateHole(found, `holes.${i}`, hole, outline, holes.slice(0, i));
+    });
+    validatePatches(
+      found,
+      model,
+      outline,
+      holes.filter((hole) => hole !== undefined),
+    );
+  }
+  validateEdge(found, model);
+  validateLoad(found, model);
+  if (outline && model.rests?.length) validateRests(found, model, outline);
+  if (outline && !found.failed) validateBraces(found, model);
+  return found.list;
+}
+
 /** m: least thickness anywhere. */
 export function thinnest(map: ThicknessMap): number {
   if (typeof map === 'number') return map;
   if (map.kind === 'edge-taper') return Math.min(map.centre, map.edge);
   return Math.min(...map.points.map(({ thickness }) => thickness));
+}
+
+function validateOutline(
+  found: Findings,
+  path: string,
+  what: string,
+  points: readonly Point[],
+): readonly Point[] | undefined {
+  if (!finitePoints(points)) return void found.error(path, `A point of the ${what} is not a number.`);
+  const polygon = withoutRepeats(points);
+  if (polygon.length < 3) return void found.error(path, `The ${what} needs at least three points.`);
+  if (polygon.length > MOST_POINTS) {
+    return void found.error(path, `The ${what} has ${polygon.length} points; ${MOST_POINTS} are plenty.`);
+  }
+  if (crossesItself(polygon)) return void found.error(path, `The ${what} crosses itself.`);
+  const area = Math.abs(signedArea(polygon));
+  if (!(area > 1e-6)) return void found.error(path, `The ${what} encloses next to nothing.`);
+  if (!(area < 1e4)) return void found.error(path, `The ${what} is larger than any instrument.`);
+  return polygon;
+}
+
+function validatePlate(found: Findings, { plate }: TopModel, outline: readonly Point[] | undefined): void {
+  validateWood(found, 'plate.wood', 'top', plate.wood);
+  if (!Number.isFinite(plate.grain)) found.error('plate.grain', 'The direction of the grain is not a number.');
+  const map = plate.thickness;
+  const path = 'plate.thickness';
+  const values: readonly number[] =
+    typeof map === 'number'
+      ? [map]
+      : map.kind === 'edge-taper'
+        ? [map.centre, map.edge]
+        : map.points.map(({ thickness }) => thickness);
+  if (values.length === 0) return found.error(path, 'The thickness of the top is given at no point.');
+  if (!values.every((value) => above(found, path, 'thickness of the top', value))) return;
+  if (typeof map !== 'number') {
+    if (map.kind === 'edge-taper' && !(map.width >= 0 && Number.isFinite(map.width))) {
+      return found.error(path, 'The width of the thinned edge is not a number above zero.');
+    }
+    if (map.kind === 'points' && !finitePoints(map.points.map(({ at }) => at))) {
+      return found.error(path, 'A place where the thickness is given is not a number.');
+    }
+  }
+  if (!outline) return;
+  const across = Math.sqrt(Math.abs(signedArea(outline)));
+  if (Math.max(...values) > 0.2 * across)
+    found.error(path, 'The top is too thick for its size to be taken as a plate.');
+  if (Math.min(...values) < 1e-5 * across) found.error(path, 'The top is thinner than paper could be at this size.');
+}
+
+function validateHole(
+  found: Findings,
+  path: string,
+  hole: readonly Point[],
+  outline: readonly Point[],
+  others: readonly (readonly Point[] | undefined)[],
+): void {
+  const inside = hole.filter(([x, y]) => contains(outline, x, y)).length;
+  if (inside === 0) return found.error(path, 'The soundhole lies outside the outline.');
+  const gap = Math.min(...hole.map(([x, y]) => distanceToRim(outline, x, y)));
+  if (inside < hole.length || gap < 1e-3 * Math.sqrt(Math.abs(signedArea(outline)))) {
+    return found.error(path, 'The soundhole cuts the outline.');
+  }
+  for (const other of others) {
+    if (!other) continue;
+    const overlap = hole.some(([x, y]) => contains(other, x, y)) || other.some(([x, y]) => contains(hole, x, y));
+    if (overlap) found.error(path, 'Two soundholes overlap.');
+  }
+}
+
+function validatePatches(
+  found: Findings,
+  model: TopModel,
+  outline: readonly Point[],
+  holes: readonly (readonly Point[])[],
+): void {
+  const patches = model.patches ?? [];
+  if (patches.length > MOST_PATCHES)
+    return found.error('patches', `No more than ${MOST_PATCHES} glued parts can be solved.`);
+  const rim = closedCurve(outline);
+  const gaps = holes.map((hole) => closedCurve(hole));
+  patches.forEach((patch, i) => {
+    const path = `patches.${i}`;
+    const what = patch.name || 'patch';
+    validateWood(found, `${path}.wood`, what, patch.wood);
+    if (!Number.isFinite(patch.grain))
+      found.error(`${path}.grain`, `The direction of the grain of the ${what} is not a number.`);
+    const shape = validateOutline(found, `${path}.outline`, what, patch.outline);
+    if (!above(found, `${path}.thickness`, `thickness of the ${what}`, patch.thickness) || !shape) return;
+    const place = `${path}.outline`;
+    if (shape.every(([x, y]) => !contains(outline, x, y))) found.error(place, `The ${what} lies off the top.`);
+    else if (shape.some(([x, y]) => !contains(outline, x, y)))
+      found.error(place, `The ${what} hangs over the edge of the top.`);
+    const overHole =
+      shape.some(([x, y]) => !onPlate(x, y, rim, gaps)) ||
+      holes.some((hole) => hole.some(([x, y]) => contains(shape, x, y)));
+    if (overHole && shape.every(([x, y]) => contains(outline, x, y)))
+      found.error(place, `The ${what} lies over the soundhole.`);
+    if (patch.thickness > 0.5 * Math.sqrt(Math.abs(signedArea(shape)))) {
+      found.error(`${path}.thickness`, `The ${what} is too thick for its size to be taken as glued flat.`);
+    }
+  });
+}
+
+function validateEdge(found: Findings, { edge }: TopModel): void {
+  if (edge.kind === 'elastic' && !(edge.rotation >= 0 && edge.rotation < 1e9)) {
+    found.error('edge.rotation', 'The stiffness of the edge against turning must be a number from zero up.');
+  }
+}
+
+function validateRests(found: Findings, { rests = [], edge }: TopModel, outline: readonly Point[]): void {
+  rests.forEach(({ from, to }, i) => {
+    const path = `rests.${i}`;
+    if (!finitePoints([from, to])) return found.error(path, 'A point of a support is not a number.');
+    const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+    const off = ![from, middle, to].some(([x, y]) => contains(outline, x, y));
+    if (off || !(Math.hypot(to[0] - from[0], to[1] - from[1]) > 1e-3))
+      found.error(path, 'A support does not lie under the top.');
+  });
+  if (edge.kind === 'free' && rests.length === 1) {
+    found.error('rests', 'A top that is free at its edge needs at least two supports to rest on.');
+  }
+}
+
+function validateLoad(found: Findings, model: TopModel): void {
+  const { load, patches, edge } = model;
+  if (!load) return;
+  const values = [
+    load.direction,
+    load.couple,
+    load.shear,
+    load.pressure,
+    ...(load.forces ?? []).flatMap(({ at, force }) => [...at, force]),
+  ];
+  if (values.some((value) => value !== undefined && !Number.isFinite(value))) {
+    return found.error('load', 'A load is not a number.');
+  }
+  const named = load.patch !== undefined && (patches ?? []).some(({ name }) => name === load.patch);
+  if (load.patch !== undefined && !named)
+    found.error('load.patch', `There is no part called ${load.patch} to carry the strings.`);
+  if (!named && (load.couple || load.shear)) found.error('load', 'The pull of the strings needs a bridge to act on.');
+  if (edge.kind === 'free' && !model.rests?.length)
+    found.warning('load', 'A top that is not held anywhere cannot carry a load: only its modes are computed.');
 }

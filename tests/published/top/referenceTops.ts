@@ -1,6 +1,14 @@
 /** The tops of the CalculiX reference set as models for the solver. */
 import { readFileSync } from 'node:fs';
-import type { Brace, Edge, OrthotropicWood, Patch, Point, ThicknessMap, TopModel } from '../../../language/mechanics/top/index.js';
+import type {
+  Brace,
+  Edge,
+  OrthotropicWood,
+  Patch,
+  Point,
+  ThicknessMap,
+  TopModel,
+} from '../../../language/mechanics/top/index.js';
 
 interface ReferenceWood {
   readonly E_L_Pa: number;
@@ -24,7 +32,10 @@ interface ReferenceFile {
   readonly outline: { readonly dense_polyline_mm: readonly (readonly [number, number])[] };
   readonly cases: Record<string, ReferenceCase> & {
     readonly f_static_string_load: {
-      readonly reference: Record<'couple' | 'full', { readonly rot_deg: number; readonly max_mm: number; readonly min_mm: number }>;
+      readonly reference: Record<
+        'couple' | 'full',
+        { readonly rot_deg: number; readonly max_mm: number; readonly min_mm: number }
+      >;
       readonly couple_hinged_free_in_plane: { readonly rot_deg: number };
       readonly couple_without_braces: { readonly rot_deg: number };
     };
@@ -50,9 +61,16 @@ export const guitarOutline: readonly Point[] = [
     .map(([x, y]): Point => [x, -y]),
 ];
 
-const mm = (points: readonly (readonly [number, number])[]): readonly Point[] => points.map(([x, y]) => [x / 1000, y / 1000]);
+const mm = (points: readonly (readonly [number, number])[]): readonly Point[] =>
+  points.map(([x, y]) => [x / 1000, y / 1000]);
 
-const brace = (name: string, from: readonly [number, number], to: readonly [number, number], width: number, height: number): Brace => ({
+const brace = (
+  name: string,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  width: number,
+  height: number,
+): Brace => ({
   name,
   axis: mm([from, to]),
   wood: spruce,
@@ -67,9 +85,22 @@ export const xBraces: readonly Brace[] = [
 ];
 export const toneBar = brace('tone bar', [115, -120], [41, 119], 6, 10);
 
-const block = (x0: number, x1: number, y: number): readonly Point[] => mm([[x0, -y], [x1, -y], [x1, y], [x0, y]]);
+const block = (x0: number, x1: number, y: number): readonly Point[] =>
+  mm([
+    [x0, -y],
+    [x1, -y],
+    [x1, y],
+    [x0, y],
+  ]);
 export const bridgeParts: readonly Patch[] = [
-  { name: 'bridge plate', outline: block(130, 180, 75), wood: rosewood, thickness: 0.0025, grain: Math.PI / 2, side: 'under' },
+  {
+    name: 'bridge plate',
+    outline: block(130, 180, 75),
+    wood: rosewood,
+    thickness: 0.0025,
+    grain: Math.PI / 2,
+    side: 'under',
+  },
   { name: 'bridge', outline: block(141, 169, 75), wood: ebony, thickness: 0.009, grain: Math.PI / 2, side: 'over' },
 ];
 
@@ -116,9 +147,20 @@ export const guitarCases: Readonly<Record<string, { readonly model: TopModel; re
 };
 
 /** A free or hinged rectangular blank with the grain along x. */
-export function blank(length: number, width: number, thickness: number, edge: Edge, wood: OrthotropicWood = spruce): TopModel {
+export function blank(
+  length: number,
+  width: number,
+  thickness: number,
+  edge: Edge,
+  wood: OrthotropicWood = spruce,
+): TopModel {
   return {
-    outline: [[0, 0], [length, 0], [length, width], [0, width]],
+    outline: [
+      [0, 0],
+      [length, 0],
+      [length, width],
+      [0, width],
+    ],
     plate: { wood, thickness, grain: 0 },
     edge,
   };
