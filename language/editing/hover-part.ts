@@ -1,6 +1,7 @@
 /** Hover on a part: what it is, and what is computed of it. */
 import { shown } from '../checks/phrases.js';
 import { concretePaths } from '../recipes/effects.js';
+import type { Evaluation } from '../recipes/evaluation.js';
 import type { Desk } from './desk.js';
 import { paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
@@ -10,19 +11,32 @@ const SHOWN = 8;
 export function partHover(desk: Desk, subject: Subject, path: string): string | undefined {
   const part = desk.workshop.catalogue.part(path);
   const { evaluation } = subject;
-  const computed = evaluation
-    ? concretePaths(evaluation.derivations.all, evaluation)
-        .filter((each) => each.startsWith(`${path}.`))
-        .flatMap((each) => {
-          const derived = evaluation.derived(each);
-          return derived?.known
-            ? [[plain(each), shown(derived.si, derived.quantity, evaluation.uncertainty(each))]]
-            : [];
-        })
-    : [];
+  const computed = evaluation ? computedOf(evaluation, path) : [];
   if (!part && computed.length === 0) return undefined;
   return paragraphs(
     part ? `**${plain(path)}**: ${part.sentence}` : `**${plain(path)}**`,
-    computed.length > 0 ? table(['computed', 'value'], computed.slice(0, SHOWN)) : undefined,
+    computed.length > 0 ? table(['computed', 'value'], computed) : undefined,
   );
+}
+
+/** What belongs to the part itself; each member of it has a hover of its own. */
+function computedOf(evaluation: Evaluation, path: string): readonly (readonly string[])[] {
+  const rows: string[][] = [];
+  const own = evaluation.derivations.all.filter((quantity) => isOwn(quantity.path, path));
+  // What is heard or felt first.
+  const ordered = [...own.filter(({ voicing }) => voicing), ...own.filter(({ voicing }) => !voicing)];
+  for (const each of concretePaths(ordered, evaluation)) {
+    if (rows.length === SHOWN || !each.startsWith(`${path}.`)) continue;
+    const derived = evaluation.derived(each);
+    if (!derived?.known) continue;
+    rows.push([plain(each), shown(derived.si, derived.quantity)]);
+  }
+  return rows;
+}
+
+function isOwn(pattern: string, path: string): boolean {
+  const words = path.split('.');
+  const wanted = pattern.split('.');
+  if (wanted.length <= words.length || wanted.slice(words.length).includes('*')) return false;
+  return words.every((word, i) => wanted[i] === '*' || wanted[i] === word);
 }

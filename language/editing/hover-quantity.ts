@@ -16,7 +16,8 @@ export function quantityHover(desk: Desk, subject: Subject, path: string, quanti
     return paragraphs(`**${plain(path)}**`, quantity.sentence, formulaOf(quantity));
   }
   if (!derived.known) {
-    return paragraphs(`**${plain(path)}**: not known`, quantity.sentence, whyUnknown(derived), formulaOf(quantity));
+    const state = derived.pending ? 'being worked out' : 'not known';
+    return paragraphs(`**${plain(path)}**: ${state}`, quantity.sentence, whyUnknown(derived), formulaOf(quantity));
   }
   return paragraphs(
     `**${plain(path)}** = ${valueOf(evaluation, path, derived)}`,
@@ -77,6 +78,7 @@ function beforeLine({ before }: Subject, path: string, now: Known): string | und
 }
 
 export function whyUnknown(derived: Derived & { known: false }): string {
+  if (derived.pending) return 'It takes the solver a moment; point here again.';
   if (derived.missing.length > 0) return `It would be known with ${inWords(derived.missing.map(code))}.`;
   return derived.trouble === undefined ? '' : plain(`It cannot be computed: ${derived.trouble}.`);
 }

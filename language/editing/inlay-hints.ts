@@ -102,6 +102,7 @@ function expectationHint({ statement, outcome, derived }: Expectation): readonly
   const position = statement.span.end;
   if (!derived || (outcome !== 'met' && outcome !== 'missed' && outcome !== 'unknown')) return [];
   if (derived.known) return [{ position, text: `${shown(derived.si, derived.quantity)}, ${outcome}` }];
+  if (derived.pending) return [{ position, text: 'being worked out' }];
   const missing = derived.missing.join(', ');
   return [{ position, text: missing === '' ? 'not known' : `not known without ${missing}` }];
 }

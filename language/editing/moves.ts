@@ -1,5 +1,5 @@
 /** What a small step in one value moves: slope times step, beside what the shop could tell apart. */
-import { concretePaths, uncertaintyOfDifference } from '../recipes/effects.js';
+import { concretePaths, discernibleDifference } from '../recipes/effects.js';
 import type { DerivedQuantity, Evaluation } from '../recipes/evaluation.js';
 
 export interface Move {
@@ -27,7 +27,7 @@ export function movesOf(path: string, step: number, evaluation: Evaluation): rea
     if (!derived?.known || derived.given || slope === undefined) continue;
     const discernible = isOfRecord
       ? 2 * evaluation.uncertainty(each)
-      : 2 * uncertaintyOfDifference(each, evaluation, evaluation);
+      : discernibleDifference(each, evaluation, evaluation);
     moves.push({ path: each, quantity: derived.quantity, value: derived.si, difference: slope * step, discernible });
   }
   return moves.sort((a, b) => size(b) - size(a));
