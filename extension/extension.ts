@@ -15,17 +15,18 @@ import { registerWoods } from './trees/woods.js';
 export function activate(context: ExtensionContext): void {
   const client = languageClient(context);
   const instruments = new Instruments(client);
-  const inHand = new RecipeInHand(client, instruments);
+  const inHand = new RecipeInHand(instruments);
   context.subscriptions.push(
     client,
     showServerState(client),
-    new ResolvedTexts(client),
+    new ResolvedTexts(client, instruments),
     new LibraryTexts(client),
     registerCompareRecipes(instruments),
     registerCompareWithParent(instruments),
     registerShowResolved(instruments),
+    instruments,
     inHand,
-    registerLineage(client),
+    registerLineage(client, instruments, inHand),
     registerWoods(client, inHand),
   );
   // A failed start is shown by the state item and in the output channel.

@@ -1,10 +1,21 @@
-import { type TextEditor, Position, Range } from 'vscode';
+import { type Event, type TextEditor, Disposable, EventEmitter, Position, Range } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { type InstrumentEntry, ListInstruments } from '../language/server/protocol.js';
+import { type InstrumentEntry, InstrumentsChanged, ListInstruments } from '../language/server/protocol.js';
 
 /** The models, recipes and builds of the open folders, as the server knows them now. */
-export class Instruments {
-  constructor(private readonly client: LanguageClient) {}
+export class Instruments implements Disposable {
+  private readonly changed = new EventEmitter<undefined>();
+  /** An edit has been worked in: whatever was asked for before may be out of date. */
+  readonly onDidChange: Event<undefined> = this.changed.event;
+  private readonly parts: Disposable;
+
+  constructor(private readonly client: LanguageClient) {
+    // The client keeps one listener for each kind of news, so everybody else listens here.
+    this.parts = Disposable.from(
+      this.changed,
+      client.onNotification(InstrumentsChanged, () => this.changed.fire(undefined)),
+    );
+  }
 
   async all(): Promise<readonly InstrumentEntry[]> {
     return this.client.sendRequest(ListInstruments);
@@ -20,6 +31,10 @@ export class Instruments {
     const uri = this.client.code2ProtocolConverter.asUri(editor.document.uri);
     const here = editor.selection.active;
     return (await this.all()).find((entry) => entry.uri === uri && editorRange(entry).contains(here));
+  }
+
+  dispose(): void {
+    this.parts.dispose();
   }
 }
 

@@ -1,6 +1,5 @@
 import { type Event, Disposable, EventEmitter, window } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
-import { type InstrumentEntry, InstrumentsChanged } from '../language/server/protocol.js';
+import type { InstrumentEntry } from '../language/server/protocol.js';
 import type { Instruments } from './instruments.js';
 
 /**
@@ -15,17 +14,14 @@ export class RecipeInHand implements Disposable {
   private entry: InstrumentEntry | undefined;
   private asked = 0;
 
-  constructor(
-    client: LanguageClient,
-    private readonly instruments: Instruments,
-  ) {
+  constructor(private readonly instruments: Instruments) {
     this.parts = Disposable.from(
       this.changed,
       window.onDidChangeTextEditorSelection(({ textEditor }) => {
         if (textEditor.document.languageId === 'bookmatch') this.look(false);
       }),
       window.onDidChangeActiveTextEditor(() => this.look(false)),
-      client.onNotification(InstrumentsChanged, () => this.look(true)),
+      instruments.onDidChange(() => this.look(true)),
     );
   }
 

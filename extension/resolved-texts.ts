@@ -1,6 +1,7 @@
 import { type Event, type TextDocumentContentProvider, Disposable, EventEmitter, Uri, l10n, workspace } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { GetResolvedText, InstrumentsChanged } from '../language/server/protocol.js';
+import { GetResolvedText } from '../language/server/protocol.js';
+import type { Instruments } from './instruments.js';
 
 const SCHEME = 'bookmatch-resolved';
 
@@ -15,11 +16,14 @@ export class ResolvedTexts implements TextDocumentContentProvider, Disposable {
   readonly onDidChange: Event<Uri> = this.changed.event;
   private readonly parts: Disposable;
 
-  constructor(private readonly client: LanguageClient) {
+  constructor(
+    private readonly client: LanguageClient,
+    instruments: Instruments,
+  ) {
     this.parts = Disposable.from(
       this.changed,
       workspace.registerTextDocumentContentProvider(SCHEME, this),
-      client.onNotification(InstrumentsChanged, () => this.refresh()),
+      instruments.onDidChange(() => this.refresh()),
     );
   }
 

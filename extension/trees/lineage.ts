@@ -12,12 +12,14 @@ import {
   window,
 } from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
-import { COMMANDS, InstrumentsChanged, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
+import { COMMANDS, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
+import type { Instruments } from '../instruments.js';
+import type { RecipeInHand } from '../recipe-in-hand.js';
 import { whenRunning } from './when-running.js';
 
 /** "Lineage": models, the recipes that descend from them with their changes counted, and what was built of each. */
-export function registerLineage(client: LanguageClient): Disposable {
-  const lineage = new Lineage(client);
+export function registerLineage(client: LanguageClient, instruments: Instruments, inHand: RecipeInHand): Disposable {
+  const lineage = new Lineage(client, instruments);
   const view: TreeView<LineageEntry> = window.createTreeView('bookmatch.lineage', {
     treeDataProvider: lineage,
     showCollapseAll: true,
@@ -25,6 +27,11 @@ export function registerLineage(client: LanguageClient): Disposable {
   return Disposable.from(
     lineage,
     view,
+    inHand.onDidChange((entry) => {
+      const here = entry && view.visible ? lineage.find(entry.kind, entry.name) : undefined;
+      // The row may have gone with the edit that brought this news.
+      if (here) Promise.resolve(view.reveal(here, { select: true, focus: false })).catch(() => undefined);
+    }),
     commands.registerCommand('bookmatch.lineage.compareWithParent', (entry?: LineageEntry) =>
       commands.executeCommand(COMMANDS.compareWithParent, entry?.name),
     ),
@@ -35,12 +42,16 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
   private readonly changed = new EventEmitter<undefined>();
   readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
   private readonly parts: Disposable;
-  private parents = new Map<LineageEntry, LineageEntry>();
+  private roots: readonly LineageEntry[] = [];
+  private parents: ReadonlyMap<LineageEntry, LineageEntry> = new Map<LineageEntry, LineageEntry>();
 
-  constructor(private readonly client: LanguageClient) {
+  constructor(
+    private readonly client: LanguageClient,
+    instruments: Instruments,
+  ) {
     this.parts = Disposable.from(
       this.changed,
-      client.onNotification(InstrumentsChanged, () => this.changed.fire(undefined)),
+      instruments.onDidChange(() => this.changed.fire(undefined)),
     );
   }
 
@@ -48,7 +59,13 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
     if (entry) return [...entry.children];
     const roots = await whenRunning(this.client, () => this.client.sendRequest(ListLineage), []);
     this.parents = new Map(roots.flatMap(withParents));
+    this.roots = roots;
     return [...roots];
+  }
+
+  find(kind: LineageEntry['kind'], name: string): LineageEntry | undefined {
+    const all = [...this.roots, ...this.parents.keys()];
+    return all.find((entry) => entry.kind === kind && entry.name === name);
   }
 
   getParent(entry: LineageEntry): LineageEntry | undefined {

@@ -208,6 +208,7 @@ function requestFor(quantity: string, start: Held): HoldRequest {
   };
 }
 
+/** To the hundredth, so that figures in a list stand under each other. */
 function inMillimetres(si: number): string {
-  return writeQuantity(si, DIMENSION.length, { unit: 'mm' });
+  return `${(si * 1000).toFixed(2)} mm`;
 }

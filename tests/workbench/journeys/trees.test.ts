@@ -1,0 +1,47 @@
+import { expect } from 'vitest';
+import { clickOn, visibleText, whereIs } from '../editor.js';
+import { journey } from '../journey.js';
+import { picture } from '../picture.js';
+import { goToLine, openFile } from '../quick-input.js';
+import { lineOf } from '../shop.js';
+import { openBookmatchViews, openFiles, rowsOf } from '../side-bar.js';
+
+const RECIPES = 'vennick-recipes.bookmatch';
+
+journey('the lineage lists each recipe under its parent, and leads to it', async (page) => {
+  await openFile(page, RECIPES);
+  await openBookmatchViews(page);
+  // The view follows the cursor.
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-34'));
+  const row = rowsOf(page, 'Lineage').filter({ hasText: 'vennick-34' }).first();
+  await row.waitFor();
+  expect(await row.getAttribute('aria-label')).toBe('recipe, vennick-34, 1 change, built');
+  const [parent, child] = await Promise.all(
+    ['vennick-33', 'vennick-34'].map((name) =>
+      rowsOf(page, 'Lineage').filter({ hasText: name }).first().getAttribute('aria-level'),
+    ),
+  );
+  expect(Number(child)).toBe(Number(parent) + 1);
+  await goToLine(page, 1);
+  await row.click();
+  await whereIs(page, 'recipe vennick-34 from vennick-33');
+  await picture(page, 'lineage');
+  await openFiles(page);
+});
+
+journey('the sets are ranked for the recipe in hand, and one click writes one into it', async (page) => {
+  await openFile(page, RECIPES);
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-35'));
+  await clickOn(page, 'recipe vennick-35 from', 'vennick-35');
+  await openBookmatchViews(page);
+  const first = rowsOf(page, 'Woods').first();
+  await first.filter({ hasText: 't-3' }).waitFor();
+  expect(await first.getAttribute('aria-label')).toMatch(/^t-3, thickness needed: 2\.6\d mm, mass: 1\d\d g, /);
+  await picture(page, 'woods');
+  await first.hover();
+  await first.locator('[aria-label="Use This Set"]').click();
+  await whereIs(page, 'change top.wood: sitka-33 -> t-3');
+  expect(await visibleText(page)).toMatch(/-> t-3\n\s+hold top\.stiffness\.along by top\.thickness/);
+  await rowsOf(page, 'Woods').filter({ hasText: 't-3' }).filter({ hasText: 'in this recipe' }).waitFor();
+  await openFiles(page);
+});

@@ -1,0 +1,19 @@
+import type { Page } from 'playwright-core';
+
+/** Open the side bar's page with the family tree and the woods. */
+export async function openBookmatchViews(page: Page): Promise<void> {
+  const header = page.locator('.sidebar .composite.title', { hasText: 'Bookmatch' });
+  if (!(await header.isVisible())) await page.locator('.activitybar [aria-label="Bookmatch"]').first().click();
+  await header.waitFor();
+}
+
+/** Back to the list of files. */
+export async function openFiles(page: Page): Promise<void> {
+  await page.locator('.activitybar [aria-label^="Explorer"]').first().click();
+  await page.locator('.explorer-folders-view').waitFor();
+}
+
+/** The rows of one view, as read aloud. */
+export function rowsOf(page: Page, view: 'Lineage' | 'Woods') {
+  return page.locator(`.sidebar .pane:has(.pane-header[aria-label^="${view}"]) [role=treeitem]`);
+}
