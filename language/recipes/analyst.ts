@@ -2,7 +2,7 @@
  * The analyst works out what takes tens of milliseconds: modes and statics of a braced plate. It may have an answer at
  * once (a terminal waits for it) or later (an editor never does); the questions stay the same.
  */
-import type { TopModel, TopProblem } from '../mechanics/top/index.js';
+import type { TopModel, TopParameter, TopProblem } from '../mechanics/top/index.js';
 
 /** A plate to be solved, with the numbers of the recipe that it was made from. */
 export interface PlateTask {
@@ -14,8 +14,8 @@ export interface PlateTask {
 export interface PlateParameter {
   /** As the recipe says it: `top.thickness`. */
   readonly path: string;
-  /** As the model says it: `plate.thickness`, `braces.0.height`. */
-  readonly target: string;
+  /** The same number in the model; of a plate thinned at the edge, its centre or its edge alone. */
+  readonly parameter: TopParameter | { readonly part: 'taper'; readonly quantity: 'centre' | 'edge' };
 }
 
 export type PlateAnalysis = PlateModes | { readonly ok: false; readonly problems: readonly TopProblem[] };
@@ -33,8 +33,11 @@ export interface PlateModes {
   readonly drawing: PlateDrawing;
 }
 
-/** Figures of the main mode and of the static case whose slopes are known. */
-export type SlopedFigure = 'frequency' | 'effectiveMass' | 'effectiveArea' | 'rotation';
+/**
+ * Figures of the main mode and of the static case whose slopes are known. The shape of a mode is taken to stay as it is
+ * (first-order perturbation), so effective mass and area have none.
+ */
+export type SlopedFigure = 'frequency' | 'rotation';
 
 export interface ModeFigures {
   /** Hz */

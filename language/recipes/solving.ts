@@ -1,5 +1,11 @@
 /** One plate task solved: modes, statics, and how they move with each number of the recipe. */
-import type { TopMode, TopModel, TopSolution, TopSolver } from '../mechanics/top/index.js';
+import {
+  sensitivities,
+  type TopMode,
+  type TopModel,
+  type TopSolution,
+  type TopSolver,
+} from '../mechanics/top/index.js';
 import type { ModeFigures, PlateAnalysis, PlateModes, PlateTask, SlopedFigure } from './analyst.js';
 
 /** Undefined: stopped. */
@@ -12,26 +18,40 @@ export function solveTask(
   if (!result.ok) return result.stopped ? undefined : { ok: false, problems: result.problems };
   const { solution } = result;
   const figures = figuresOf(solution);
-  const slopes: Record<SlopedFigure, Record<string, number>> = {
-    frequency: {},
-    effectiveMass: {},
-    effectiveArea: {},
-    rotation: {},
+  const slopes: Record<SlopedFigure, Record<string, number>> = { frequency: {}, rotation: {} };
+  // Two parameters of one path (the wood of several braces) add up.
+  const add = (path: string, frequency: number, rotation: number) => {
+    slopes.frequency[path] = (slopes.frequency[path] ?? 0) + frequency;
+    slopes.rotation[path] = (slopes.rotation[path] ?? 0) + rotation;
   };
-  for (const { path, target } of parameters) {
-    const value = at(model, target);
-    if (value === undefined) continue;
+  const perturbed = parameters.flatMap(({ path, parameter }) =>
+    parameter.part === 'taper' ? [] : [{ path, parameter }],
+  );
+  sensitivities(
+    solution,
+    perturbed.map(({ parameter }) => parameter),
+  ).forEach(({ frequencies, rotation }, i) => {
+    add(perturbed[i]!.path, frequencies[figures.described.main] ?? 0, rotation ?? 0);
+  });
+  for (const { path, parameter } of parameters) {
+    if (parameter.part !== 'taper') continue;
     if (shouldStop()) return undefined;
-    const step = value * 0.005;
-    const moved = solver.solve(withTarget(model, target, value + step), { shouldStop });
+    const moved = solver.solve(thicker(model, parameter.quantity, TAPER_STEP), { shouldStop });
     if (!moved.ok) continue;
     const there = figuresOf(moved.solution);
-    for (const figure of Object.keys(slopes) as SlopedFigure[]) {
-      // Two parameters of one path (the wood of several braces) add up.
-      slopes[figure][path] = (slopes[figure][path] ?? 0) + (there[figure] - figures[figure]) / step;
-    }
+    add(path, (there.frequency - figures.frequency) / TAPER_STEP, (there.rotation - figures.rotation) / TAPER_STEP);
   }
   return { ok: true, ...figures.described, slopes };
+}
+
+/** m: small beside a plate, large beside what the solver leaves undecided. */
+const TAPER_STEP = 2e-5;
+
+function thicker(model: TopModel, quantity: 'centre' | 'edge', by: number): TopModel {
+  const { plate } = model;
+  const map = plate.thickness;
+  if (typeof map === 'number' || map.kind !== 'edge-taper') return model;
+  return { ...model, plate: { ...plate, thickness: { ...map, [quantity]: map[quantity] + by } } };
 }
 
 interface Figures extends Record<SlopedFigure, number> {
@@ -41,12 +61,10 @@ interface Figures extends Record<SlopedFigure, number> {
 function figuresOf(solution: TopSolution): Figures {
   const modes = solution.modes.map(modeFigures);
   const main = mainOf(solution);
-  const { frequency = 0, effectiveMass = 0, effectiveArea = 0 } = modes[main] ?? {};
+  const { frequency = 0 } = modes[main] ?? {};
   const { statics, mesh } = solution;
   return {
     frequency,
-    effectiveMass,
-    effectiveArea,
     rotation: statics?.rotation ?? 0,
     described: {
       modes,
@@ -78,41 +96,4 @@ function modeFigures(mode: TopMode): ModeFigures {
     effectiveArea: Math.abs(mode.volumeDisplacement) / largest,
     mobility: 1 / (effectiveMass * 2 * Math.PI * frequency),
   };
-}
-
-/** The number a target names in a model: `plate.thickness`, `braces.0.height`, `patches.1.thickness`. */
-export function at(model: TopModel, target: string): number | undefined {
-  const found = target
-    .split('.')
-    .reduce<unknown>((node, word) => (node as Record<string, unknown> | undefined)?.[word], model);
-  if (typeof found === 'number') return found;
-  const taper = model.plate.thickness;
-  if (typeof taper === 'object' && taper.kind === 'edge-taper') {
-    if (target === 'plate.thickness') return taper.centre;
-    if (target === 'plate.edge') return taper.edge;
-  }
-  return Array.isArray(found) ? Math.max(...(found as { height: number }[]).map(({ height }) => height)) : undefined;
-}
-
-/** The model with one number changed; a carved brace keeps its shape and is scaled in height. */
-export function withTarget(model: TopModel, target: string, value: number): TopModel {
-  const taper = model.plate.thickness;
-  if (typeof taper === 'object' && taper.kind === 'edge-taper') {
-    if (target === 'plate.thickness')
-      return { ...model, plate: { ...model.plate, thickness: { ...taper, centre: value } } };
-    if (target === 'plate.edge') return { ...model, plate: { ...model.plate, thickness: { ...taper, edge: value } } };
-  }
-  return replaced(model, target.split('.'), value) as TopModel;
-}
-
-function replaced(node: unknown, [word, ...rest]: readonly string[], value: number): unknown {
-  if (word === undefined) {
-    if (!Array.isArray(node)) return value;
-    const stations = node as { at: number; height: number }[];
-    const most = Math.max(...stations.map(({ height }) => height));
-    return stations.map((station) => ({ ...station, height: (station.height * value) / most }));
-  }
-  if (Array.isArray(node))
-    return node.map((item, i) => (i === Number(word) ? replaced(item, rest, value) : (item as unknown)));
-  return { ...(node as object), [word]: replaced((node as Record<string, unknown>)[word], rest, value) };
 }

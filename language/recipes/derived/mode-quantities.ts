@@ -50,7 +50,7 @@ export const MODE_QUANTITIES: readonly DerivedQuantity[] = [
 type PlateName = 'top' | 'back';
 
 function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
-  const main = (figure: keyof ModeFigures & SlopedFigure) => (ask: Ask) => mainMode(ask, plate)[figure];
+  const main = (figure: keyof ModeFigures) => (ask: Ask) => mainMode(ask, plate)[figure];
   return [
     {
       path: `${plate}.main-resonance`,
@@ -72,7 +72,7 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       formula: 'M = ∫ φ² dm / φ_b²',
       source: SOLVER,
       compute: main('effectiveMass'),
-      slopes: slopesOf(plate, 'effectiveMass'),
+      slopes: noSlopes,
     },
     {
       path: `${plate}.effective-area`,
@@ -83,7 +83,7 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       formula: 'A = ∫ φ dA / φ_b',
       source: SOLVER,
       compute: main('effectiveArea'),
-      slopes: slopesOf(plate, 'effectiveArea'),
+      slopes: noSlopes,
     },
     {
       path: `${plate}.effective-stiffness`,
@@ -131,7 +131,7 @@ function staticQuantity(
       // Read through the loads as well, so that what moves them moves this.
       return figure === 'dip' ? -statics.dip : statics[figure];
     },
-    slopes: figure === 'rotation' ? slopesOf('top', 'rotation') : () => new Map(),
+    slopes: figure === 'rotation' ? slopesOf('top', 'rotation') : noSlopes,
   };
 }
 
@@ -185,4 +185,9 @@ function mainMode(ask: Ask, plate: PlateName): ModeFigures {
 
 function slopesOf(plate: PlateName, figure: SlopedFigure) {
   return (ask: Ask): ReadonlyMap<string, number> => new Map(Object.entries(solved(ask, plate).slopes[figure]));
+}
+
+/** To first order a small change leaves the shape of a mode, and what follows from the shape alone, as it is. */
+function noSlopes(): ReadonlyMap<string, number> {
+  return new Map();
 }

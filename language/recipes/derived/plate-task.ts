@@ -6,7 +6,16 @@
 import { braceHeight } from '../../mechanics/braceHeight.js';
 import type { Brace as CarvedBrace } from '../../mechanics/braces.js';
 import { fretPlace } from '../../mechanics/frets.js';
-import type { Brace, OrthotropicWood, Patch, Plate, Point, TopModel } from '../../mechanics/top/index.js';
+import type {
+  Brace,
+  OrthotropicWood,
+  Patch,
+  Plate,
+  Point,
+  TopModel,
+  TopParameter,
+  WoodConstant,
+} from '../../mechanics/top/index.js';
 import { USUAL_BAND } from '../../mechanics/thickness.js';
 import type { PlateParameter, PlateTask } from '../analyst.js';
 import type { Ask } from '../evaluation.js';
@@ -59,19 +68,23 @@ function holesOf(ask: Ask): TopModel['holes'] {
 }
 
 function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plate {
-  parameters.push(
-    { path: `${plate}.thickness`, target: 'plate.thickness' },
-    { path: `${plate}.edge-thickness`, target: 'plate.edge' },
-    ...woodParameters(`${plate}.wood`, 'plate.wood'),
-  );
   const centre = ask.number(`${plate}.thickness`);
   const edge = ask.numberIf(`${plate}.edge-thickness`);
+  const isTapered = edge !== undefined && edge !== centre;
+  parameters.push(
+    ...(isTapered
+      ? (['centre', 'edge'] as const).map((quantity): PlateParameter => {
+          const path = quantity === 'centre' ? `${plate}.thickness` : `${plate}.edge-thickness`;
+          return { path, parameter: { part: 'taper', quantity } };
+        })
+      : [{ path: `${plate}.thickness`, parameter: { part: 'plate', quantity: 'thickness' } as const }]),
+    ...woodParameters(`${plate}.wood`, (quantity) => ({ part: 'plate', quantity })),
+  );
   return {
     wood: woodOf(ask, `${plate}.wood`),
-    thickness:
-      edge === undefined || edge === centre
-        ? centre
-        : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
+    thickness: !isTapered
+      ? centre
+      : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
     grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
   };
 }
@@ -88,15 +101,17 @@ function woodOf(ask: Ask, wood: string): OrthotropicWood {
   };
 }
 
-function woodParameters(wood: string, target: string): PlateParameter[] {
-  return [
-    { path: `${wood}.modulus.along`, target: `${target}.eAlong` },
-    { path: `${wood}.modulus.across`, target: `${target}.eAcross` },
-    { path: `${wood}.modulus.twist`, target: `${target}.shearInPlane` },
-    { path: `${wood}.modulus.through-shear`, target: `${target}.shearAlong` },
-    { path: `${wood}.modulus.rolling-shear`, target: `${target}.shearAcross` },
-    { path: `${wood}.density`, target: `${target}.density` },
-  ];
+const WOOD_PATHS: readonly (readonly [path: string, constant: WoodConstant])[] = [
+  ['modulus.along', 'eAlong'],
+  ['modulus.across', 'eAcross'],
+  ['modulus.twist', 'shearInPlane'],
+  ['modulus.through-shear', 'shearAlong'],
+  ['modulus.rolling-shear', 'shearAcross'],
+  ['density', 'density'],
+];
+
+function woodParameters(wood: string, parameter: (constant: WoodConstant) => TopParameter): PlateParameter[] {
+  return WOOD_PATHS.map(([path, constant]) => ({ path: `${wood}.${path}`, parameter: parameter(constant) }));
 }
 
 function braceIn(
@@ -112,9 +127,9 @@ function braceIn(
   const carved = braceOf(ask, root, member);
   const end = (which: 'from' | 'to'): Point => [ask.number(at(`${which}.station`)), ask.number(at(`${which}.offset`))];
   parameters.push(
-    { path: at('height'), target: `braces.${place}.height` },
-    { path: at('width'), target: `braces.${place}.width` },
-    ...woodParameters(wood, `braces.${place}.wood`),
+    { path: at('height'), parameter: { part: 'brace', index: place, quantity: 'height' } },
+    { path: at('width'), parameter: { part: 'brace', index: place, quantity: 'width' } },
+    ...woodParameters(wood, (quantity) => ({ part: 'brace', index: place, quantity })),
   );
   return {
     name: member,
@@ -166,7 +181,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   const middle = bridgeMiddle(ask, width);
   const wood = woodOf(ask, 'bridge.wood');
   const carried = ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
-  parameters.push({ path: 'bridge.height', target: 'patches.0.thickness' });
+  parameters.push({ path: 'bridge.height', parameter: { part: 'patch', index: 0, quantity: 'thickness' } });
   const bridge: Patch = {
     name: 'bridge',
     outline: rectangle(middle, width, length),
@@ -178,7 +193,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   };
   const thickness = ask.numberIf('bridge.plate.thickness');
   if (thickness === undefined) return [bridge];
-  parameters.push({ path: 'bridge.plate.thickness', target: 'patches.1.thickness' });
+  parameters.push({ path: 'bridge.plate.thickness', parameter: { part: 'patch', index: 1, quantity: 'thickness' } });
   const under: Patch = {
     name: 'bridge plate',
     outline: rectangle(
