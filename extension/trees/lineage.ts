@@ -15,7 +15,7 @@ import type { LanguageClient } from 'vscode-languageclient/node';
 import { COMMANDS, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
 import type { Instruments } from '../instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
-import { whenRunning } from './when-running.js';
+import { Answered } from './answered.js';
 
 /** "Lineage": models, the recipes that descend from them with their changes counted, and what was built of each. */
 export function registerLineage(client: LanguageClient, instruments: Instruments, inHand: RecipeInHand): Disposable {
@@ -42,29 +42,31 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
   private readonly changed = new EventEmitter<undefined>();
   readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
   private readonly parts: Disposable;
-  private roots: readonly LineageEntry[] = [];
+  private readonly roots: Answered<readonly LineageEntry[]>;
   private parents: ReadonlyMap<LineageEntry, LineageEntry> = new Map<LineageEntry, LineageEntry>();
 
   constructor(
     private readonly client: LanguageClient,
     instruments: Instruments,
   ) {
+    this.roots = new Answered<readonly LineageEntry[]>(client, [], () => client.sendRequest(ListLineage));
     this.parts = Disposable.from(
       this.changed,
-      instruments.onDidChange(() => this.changed.fire(undefined)),
+      this.roots,
+      instruments.onDidChange(() => void this.roots.look()),
+      this.roots.onDidChange(() => {
+        this.parents = new Map(this.roots.value.flatMap(withParents));
+        this.changed.fire(undefined);
+      }),
     );
   }
 
-  async getChildren(entry?: LineageEntry): Promise<LineageEntry[]> {
-    if (entry) return [...entry.children];
-    const roots = await whenRunning(this.client, () => this.client.sendRequest(ListLineage), []);
-    this.parents = new Map(roots.flatMap(withParents));
-    this.roots = roots;
-    return [...roots];
+  getChildren(entry?: LineageEntry): LineageEntry[] {
+    return [...(entry?.children ?? this.roots.value)];
   }
 
   find(kind: LineageEntry['kind'], name: string): LineageEntry | undefined {
-    const all = [...this.roots, ...this.parents.keys()];
+    const all = [...this.roots.value, ...this.parents.keys()];
     return all.find((entry) => entry.kind === kind && entry.name === name);
   }
 

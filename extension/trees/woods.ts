@@ -13,7 +13,7 @@ import type { LanguageClient } from 'vscode-languageclient/node';
 import { makerCommand } from '../commands/maker-command.js';
 import { GetWoodChoice, GetWoodUse, type RankedSet, type WoodChoice } from '../../language/server/protocol.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
-import { whenRunning } from './when-running.js';
+import { Answered } from './answered.js';
 import { describeSet, explainSet, heading } from './wood-words.js';
 
 /** "Woods": the measured sets on the shelf, ranked for the recipe in hand, and the command that takes one into it. */
@@ -53,28 +53,28 @@ class Woods implements TreeDataProvider<SetItem>, Disposable {
   readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
   private readonly ranked = new EventEmitter<WoodChoice | undefined>();
   readonly onDidRank: Event<WoodChoice | undefined> = this.ranked.event;
+  private readonly choice: Answered<WoodChoice | null>;
   private readonly parts: Disposable;
 
-  constructor(
-    private readonly client: LanguageClient,
-    private readonly inHand: RecipeInHand,
-  ) {
+  constructor(client: LanguageClient, inHand: RecipeInHand) {
+    this.choice = new Answered<WoodChoice | null>(client, null, async () => {
+      const recipe = inHand.current;
+      return recipe?.kind === 'recipe' ? client.sendRequest(GetWoodChoice, { recipe: recipe.name }) : null;
+    });
     this.parts = Disposable.from(
       this.changed,
       this.ranked,
-      inHand.onDidChange(() => this.changed.fire(undefined)),
+      this.choice,
+      inHand.onDidChange(() => void this.choice.look()),
+      this.choice.onDidChange(() => {
+        this.ranked.fire(this.choice.value ?? undefined);
+        this.changed.fire(undefined);
+      }),
     );
   }
 
-  async getChildren(item?: SetItem): Promise<SetItem[]> {
-    const recipe = this.inHand.current;
-    if (item || recipe?.kind !== 'recipe') {
-      if (!item) this.ranked.fire(undefined);
-      return [];
-    }
-    const ask = () => this.client.sendRequest(GetWoodChoice, { recipe: recipe.name });
-    const choice = await whenRunning(this.client, ask, null);
-    this.ranked.fire(choice ?? undefined);
+  getChildren(item?: SetItem): SetItem[] {
+    const choice = item ? null : this.choice.value;
     return choice?.sets.map((set) => new SetItem(choice.recipe, set)) ?? [];
   }
 

@@ -42,7 +42,7 @@ export function droppablePaths(desk: Desk, place: TypingPlace): readonly Offer[]
   }));
 }
 
-export function derivedPaths(desk: Desk, place: TypingPlace, keyword: 'hold' | 'expect' | string): readonly Offer[] {
+export function derivedPaths(desk: Desk, place: TypingPlace, keyword: string): readonly Offer[] {
   const recipe = place.definition?.kind === 'recipe' ? place.definition.name.text : '';
   const evaluation = desk.workshop.evaluation(recipe);
   if (!evaluation) return [];

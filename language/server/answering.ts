@@ -8,8 +8,8 @@ import { type CancellationToken, type Connection, LSPErrorCodes, ResponseError }
 /** Makes a handler of `work`; `otherwise` is the answer when the work meets a fault of its own. */
 export type Answer = <P, R>(
   otherwise: R,
-  work: (params: P) => R | ResponseError<void>,
-) => (params: P, token?: CancellationToken) => R | ResponseError<void>;
+  work: (params: P) => R | ResponseError,
+) => (params: P, token?: CancellationToken) => R | ResponseError;
 
 export function answering(connection: Pick<Connection, 'console'>): Answer {
   return (otherwise, work) => (params, token) => {

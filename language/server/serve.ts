@@ -57,13 +57,13 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
   });
 
   // An editor that will not watch files still gets everything else.
-  const watch = steadily<void>(connection, async () => {
+  const watch = steadily<undefined>(connection, async () => {
     const watchers = [{ globPattern: '**/*.bookmatch' }];
     await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
   });
   connection.onInitialized(
     steadily(connection, async () => {
-      if (watches) await watch();
+      if (watches) await watch(undefined);
       await session.load(folders);
       publisher.refresh();
     }),

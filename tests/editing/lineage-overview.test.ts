@@ -46,7 +46,9 @@ describe('the lineage', () => {
   });
 
   it('keeps what has no parent in the folder, and remembers whom it names', () => {
-    const entries = lineageOverview(deskOf('recipe a from gone { }\nrecipe b from a { }\nbuild c of lost { }\nmodel m { }'));
+    const entries = lineageOverview(
+      deskOf('recipe a from gone { }\nrecipe b from a { }\nbuild c of lost { }\nmodel m { }'),
+    );
     expect(drawn(entries)).toEqual(['model m', 'recipe a', '  recipe b 0/1', 'build c']);
     expect(entries.map(({ parent }) => parent)).toEqual([undefined, 'gone', 'lost']);
   });

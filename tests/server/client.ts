@@ -83,7 +83,9 @@ export class Editor {
   }
 
   messages(uri: string): string {
-    return (this.published.get(uri)?.diagnostics ?? []).map(({ message }) => message).join('\n');
+    return (this.published.get(uri)?.diagnostics ?? [])
+      .map(({ message }) => (typeof message === 'string' ? message : message.value))
+      .join('\n');
   }
 
   async quit(): Promise<void> {
@@ -92,6 +94,9 @@ export class Editor {
     this.connection.dispose();
   }
 }
+
+/** Superseded by the folders, and yet not optional in the protocol. */
+const NO_ROOT = { rootUri: null };
 
 export interface OpenEditor {
   readonly editor: Editor;
@@ -105,13 +110,13 @@ export async function openEditor(files: Readonly<Record<string, string>>): Promi
   const served = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
   // The server's own connection would end this process with the editor's; a test has other plans.
   served.onExit(() => undefined);
-  serve(served, { list: async () => [...disk.keys()], read: async (uri) => disk.get(uri) });
+  serve(served, { list: () => Promise.resolve([...disk.keys()]), read: (uri) => Promise.resolve(disk.get(uri)) });
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
   const editor = new Editor(connection, disk);
   connection.listen();
   const initialized = await connection.sendRequest(InitializeRequest.type, {
     processId: null,
-    rootUri: null,
+    ...NO_ROOT,
     capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } },
     workspaceFolders: [{ uri: 'file:///shop', name: 'shop' }],
   });

@@ -37,7 +37,9 @@ export function lowestModes(
   most: number,
   shouldStop: () => boolean,
 ): Eigenpairs | undefined {
-  const { size, solve, multiply, locked } = problem;
+  const { size, locked } = problem;
+  const solve: typeof problem.solve = (x) => problem.solve(x);
+  const multiply: typeof problem.multiply = (x, y) => problem.multiply(x, y);
   const lockedMass = locked.map((block) => product(block, multiply));
   const basis: Float64Array[] = [];
   const massBasis: Float64Array[] = [];

@@ -84,14 +84,14 @@ function subdivided(graph: PlanarGraph, layout: Layout, spacing: number): Skelet
     const q = vertices[edge.b]!;
     const pieces = edge.curve >= 0 ? 1 : Math.max(1, Math.round(Math.hypot(q.x - p.x, q.y - p.y) / spacing));
     const chain = [edge.a];
-    for (let k = 1; k < pieces; k++) chain.push(vertices.push(between(p, q, k / pieces, layout)) - 1);
+    for (let k = 1; k < pieces; k++) chain.push(vertices.push(between(p, q, k / pieces)) - 1);
     chain.push(edge.b);
     return chain.slice(1).map((b, i) => ({ ...edge, a: chain[i]!, b }));
   });
   return { vertices, edges };
 }
 
-function between(p: GraphVertex, q: GraphVertex, t: number, _layout: Layout): GraphVertex {
+function between(p: GraphVertex, q: GraphVertex, t: number): GraphVertex {
   const moved = p.patch === q.patch && p.patch >= 0;
   return {
     x: p.x + t * (q.x - p.x),
@@ -213,7 +213,7 @@ function finish(
       curveSides.push({ a, b: node, curve, s: p.s, t: s }, { a: node, b, curve, s, t: p.s + way });
       if (curve === 0) rim.push(a, node, node, b);
     } else {
-      const half = between(p, q, 0.5, layout);
+      const half = between(p, q, 0.5);
       movedBy[node] = half.patch;
       moveX[node] = half.mx;
       moveY[node] = half.my;

@@ -7,7 +7,7 @@ export function smooth(x: Float64Array, y: Float64Array, quads: Int32Array, free
   for (let sweep = 0; sweep < sweeps; sweep++) {
     for (let node = 0; node < x.length; node++) {
       if (!free[node]) continue;
-      const own = around.list.subarray(around.start[node]!, around.start[node + 1]!);
+      const own = around.list.subarray(around.start[node], around.start[node + 1]);
       let sx = 0;
       let sy = 0;
       let weight = 0;

@@ -146,7 +146,7 @@ function graphOf({ x, quads, ribs }: TopMesh): NodeGraph {
   neighbours.forEach((row, i) =>
     list.set(
       row.sort((a, b) => a - b),
-      start[i]!,
+      start[i],
     ),
   );
   return { start, list };

@@ -17,7 +17,10 @@ export function validateTop(model: TopModel): readonly TopProblem[] {
   const holes = (model.holes ?? []).map((hole, i) => {
     const path = `holes.${i}`;
     if (!('outline' in hole)) {
-      if (!finitePoints([hole.centre])) return void found.error(path, 'The place of the soundhole is not a number.');
+      if (!finitePoints([hole.centre])) {
+        found.error(path, 'The place of the soundhole is not a number.');
+        return;
+      }
       if (!above(found, `${path}.diameter`, 'diameter of the soundhole', hole.diameter)) return undefined;
     }
     return validateOutline(found, path, 'soundhole', holeOutline(hole));
@@ -53,16 +56,32 @@ function validateOutline(
   what: string,
   points: readonly Point[],
 ): readonly Point[] | undefined {
-  if (!finitePoints(points)) return void found.error(path, `A point of the ${what} is not a number.`);
-  const polygon = withoutRepeats(points);
-  if (polygon.length < 3) return void found.error(path, `The ${what} needs at least three points.`);
-  if (polygon.length > MOST_POINTS) {
-    return void found.error(path, `The ${what} has ${polygon.length} points; ${MOST_POINTS} are plenty.`);
+  if (!finitePoints(points)) {
+    found.error(path, `A point of the ${what} is not a number.`);
+    return;
   }
-  if (crossesItself(polygon)) return void found.error(path, `The ${what} crosses itself.`);
+  const polygon = withoutRepeats(points);
+  if (polygon.length < 3) {
+    found.error(path, `The ${what} needs at least three points.`);
+    return;
+  }
+  if (polygon.length > MOST_POINTS) {
+    found.error(path, `The ${what} has ${polygon.length} points; ${MOST_POINTS} are plenty.`);
+    return;
+  }
+  if (crossesItself(polygon)) {
+    found.error(path, `The ${what} crosses itself.`);
+    return;
+  }
   const area = Math.abs(signedArea(polygon));
-  if (!(area > 1e-6)) return void found.error(path, `The ${what} encloses next to nothing.`);
-  if (!(area < 1e4)) return void found.error(path, `The ${what} is larger than any instrument.`);
+  if (!(area > 1e-6)) {
+    found.error(path, `The ${what} encloses next to nothing.`);
+    return;
+  }
+  if (!(area < 1e4)) {
+    found.error(path, `The ${what} is larger than any instrument.`);
+    return;
+  }
   return polygon;
 }
 
@@ -77,14 +96,19 @@ function validatePlate(found: Findings, { plate }: TopModel, outline: readonly P
       : map.kind === 'edge-taper'
         ? [map.centre, map.edge]
         : map.points.map(({ thickness }) => thickness);
-  if (values.length === 0) return found.error(path, 'The thickness of the top is given at no point.');
+  if (values.length === 0) {
+    found.error(path, 'The thickness of the top is given at no point.');
+    return;
+  }
   if (!values.every((value) => above(found, path, 'thickness of the top', value))) return;
   if (typeof map !== 'number') {
     if (map.kind === 'edge-taper' && !(map.width >= 0 && Number.isFinite(map.width))) {
-      return found.error(path, 'The width of the thinned edge is not a number above zero.');
+      found.error(path, 'The width of the thinned edge is not a number above zero.');
+      return;
     }
     if (map.kind === 'points' && !finitePoints(map.points.map(({ at }) => at))) {
-      return found.error(path, 'A place where the thickness is given is not a number.');
+      found.error(path, 'A place where the thickness is given is not a number.');
+      return;
     }
   }
   if (!outline) return;
@@ -102,10 +126,14 @@ function validateHole(
   others: readonly (readonly Point[] | undefined)[],
 ): void {
   const inside = hole.filter(([x, y]) => contains(outline, x, y)).length;
-  if (inside === 0) return found.error(path, 'The soundhole lies outside the outline.');
+  if (inside === 0) {
+    found.error(path, 'The soundhole lies outside the outline.');
+    return;
+  }
   const gap = Math.min(...hole.map(([x, y]) => distanceToRim(outline, x, y)));
   if (inside < hole.length || gap < 1e-3 * Math.sqrt(Math.abs(signedArea(outline)))) {
-    return found.error(path, 'The soundhole cuts the outline.');
+    found.error(path, 'The soundhole cuts the outline.');
+    return;
   }
   for (const other of others) {
     if (!other) continue;
@@ -121,8 +149,10 @@ function validatePatches(
   holes: readonly (readonly Point[])[],
 ): void {
   const patches = model.patches ?? [];
-  if (patches.length > MOST_PATCHES)
-    return found.error('patches', `No more than ${MOST_PATCHES} glued parts can be solved.`);
+  if (patches.length > MOST_PATCHES) {
+    found.error('patches', `No more than ${MOST_PATCHES} glued parts can be solved.`);
+    return;
+  }
   const rim = closedCurve(outline);
   const gaps = holes.map((hole) => closedCurve(hole));
   patches.forEach((patch, i) => {
@@ -157,7 +187,10 @@ function validateEdge(found: Findings, { edge }: TopModel): void {
 function validateRests(found: Findings, { rests = [], edge }: TopModel, outline: readonly Point[]): void {
   rests.forEach(({ from, to }, i) => {
     const path = `rests.${i}`;
-    if (!finitePoints([from, to])) return found.error(path, 'A point of a support is not a number.');
+    if (!finitePoints([from, to])) {
+      found.error(path, 'A point of a support is not a number.');
+      return;
+    }
     const middle: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
     const off = ![from, middle, to].some(([x, y]) => contains(outline, x, y));
     if (off || !(Math.hypot(to[0] - from[0], to[1] - from[1]) > 1e-3))
@@ -179,7 +212,8 @@ function validateLoad(found: Findings, model: TopModel): void {
     ...(load.forces ?? []).flatMap(({ at, force }) => [...at, force]),
   ];
   if (values.some((value) => value !== undefined && !Number.isFinite(value))) {
-    return found.error('load', 'A load is not a number.');
+    found.error('load', 'A load is not a number.');
+    return;
   }
   const named = load.patch !== undefined && (patches ?? []).some(({ name }) => name === load.patch);
   if (load.patch !== undefined && !named)

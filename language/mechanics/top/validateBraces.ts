@@ -8,7 +8,10 @@ const MOST_BRACES = 60;
 /** The rest of the model must be sound. */
 export function validateBraces(found: Findings, model: TopModel): void {
   const braces = model.braces ?? [];
-  if (braces.length > MOST_BRACES) return found.error('braces', `No more than ${MOST_BRACES} braces can be solved.`);
+  if (braces.length > MOST_BRACES) {
+    found.error('braces', `No more than ${MOST_BRACES} braces can be solved.`);
+    return;
+  }
   const sound = braces.map((brace, i) => validateBrace(found, brace, `braces.${i}`));
   braces.forEach((brace, i) => {
     if (!sound[i]) return;
@@ -49,12 +52,17 @@ function validateBrace(found: Findings, brace: Brace, path: string): boolean {
 
 function validateHeight(found: Findings, { height }: Brace, path: string, what: string): void {
   if (typeof height === 'number') return void above(found, path, `height of the ${what}`, height);
-  if (height.length === 0) return found.error(path, `The height of the ${what} is given nowhere.`);
+  if (height.length === 0) {
+    found.error(path, `The height of the ${what} is given nowhere.`);
+    return;
+  }
   if (height.some(({ at, height: h }) => !Number.isFinite(at) || !Number.isFinite(h) || h < 0)) {
-    return found.error(path, `A height of the ${what} is not a number from zero up.`);
+    found.error(path, `A height of the ${what} is not a number from zero up.`);
+    return;
   }
   if (height.some(({ at }, i) => i > 0 && at < height[i - 1]!.at)) {
-    return found.error(path, `The stations of the ${what} must follow each other from its first end.`);
+    found.error(path, `The stations of the ${what} must follow each other from its first end.`);
+    return;
   }
   if (height.every(({ height: h }) => h === 0)) found.error(path, `The ${what} has no height anywhere.`);
 }

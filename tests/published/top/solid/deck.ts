@@ -32,7 +32,12 @@ export function writeDeck(top: SolidTop, woods: Woods, mesh: SolidMesh, modes: n
   const lines = ['*NODE, NSET=ALL'];
   const { places, bricks } = mesh;
   for (let i = 0; i < places.length; i += 3) {
-    lines.push(`${i / 3 + 1}, ${places.slice(i, i + 3).map((v) => v.toFixed(10)).join(', ')}`);
+    lines.push(
+      `${i / 3 + 1}, ${places
+        .slice(i, i + 3)
+        .map((v) => v.toFixed(10))
+        .join(', ')}`,
+    );
   }
   const sets = new Map<string, { part: Part; rows: string[] }>();
   bricks.forEach(({ nodes, part }, i) => {
@@ -57,7 +62,9 @@ export function writeDeck(top: SolidTop, woods: Woods, mesh: SolidMesh, modes: n
   const print = ['*NODE PRINT, NSET=PLATE', 'U', '*END STEP'];
   lines.push('*STEP', '*FREQUENCY', `${modes + (top.edge === 'free' ? 6 : 0)}`, ...print);
   for (const load of loadCases(top)) {
-    const forces = patchForces(top, mesh, load).map(([node, axis, force]) => `${node + 1}, ${axis}, ${force.toExponential(10)}`);
+    const forces = patchForces(top, mesh, load).map(
+      ([node, axis, force]) => `${node + 1}, ${axis}, ${force.toExponential(10)}`,
+    );
     lines.push('*STEP', '*STATIC', '*CLOAD, OP=NEW', ...forces, ...print);
   }
   return lines.join('\n') + '\n';
@@ -65,7 +72,9 @@ export function writeDeck(top: SolidTop, woods: Woods, mesh: SolidMesh, modes: n
 
 /** Nodes of the plate's three levels, ascending. */
 export function plateNodes({ bricks }: SolidMesh): number[] {
-  return [...new Set(bricks.filter(({ part }) => part.kind === 'plate').flatMap(({ nodes }) => nodes))].sort((a, b) => a - b);
+  return [...new Set(bricks.filter(({ part }) => part.kind === 'plate').flatMap(({ nodes }) => nodes))].sort(
+    (a, b) => a - b,
+  );
 }
 
 function setName(part: Part): string {
@@ -127,7 +136,7 @@ function supports(top: SolidTop, mesh: SolidMesh): string[] {
       ...[a, b].flatMap((corner) => [0, 2].map((level) => [mesh.node(corner, level), -0.5])),
     ] as const;
     return Array.from({ length: lastAxis - firstAxis + 1 }, (_, k) => firstAxis + k).flatMap((axis) => {
-      const written = terms.map(([node, factor]) => `${node! + 1}, ${axis}, ${factor}`);
+      const written = terms.map(([node, factor]) => `${node + 1}, ${axis}, ${factor}`);
       return ['*EQUATION', '6', written.slice(0, 4).join(', ') + ',', written.slice(4).join(', ')];
     });
   });
@@ -138,7 +147,10 @@ function supports(top: SolidTop, mesh: SolidMesh): string[] {
 export function patchForces(top: SolidTop, mesh: SolidMesh, load: LoadCase): (readonly [number, number, number])[] {
   const patch = top.patches.findIndex(({ name }) => name === top.load!.patch);
   const corners = patchCorners(top.patches[patch]!);
-  const [width, length] = [corners[1]![0] - corners[0]![0], corners[2]![1] - corners[1]![1]].map((v) => v / 1000) as [number, number];
+  const [width, length] = [corners[1]![0] - corners[0]![0], corners[2]![1] - corners[1]![1]].map((v) => v / 1000) as [
+    number,
+    number,
+  ];
   const middle = (corners[0]![0] + corners[1]![0]) / 2;
   const up = new Map<number, number>();
   const forward = new Map<number, number>();

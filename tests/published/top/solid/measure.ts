@@ -166,7 +166,11 @@ function slopeOf(samples: readonly (readonly [number, number, number])[]): numbe
 }
 
 /** kg and m²: plate with everything glued to it, and the plate's area without its hole. */
-export function massAndArea(top: SolidTop, woods: Woods, plan: PlanMesh): { readonly mass_kg: number; readonly area_m2: number } {
+export function massAndArea(
+  top: SolidTop,
+  woods: Woods,
+  plan: PlanMesh,
+): { readonly mass_kg: number; readonly area_m2: number } {
   let mass = 0;
   let area = 0;
   plan.quads.forEach((quad) => {

@@ -169,7 +169,8 @@ function refuseBentQuads(top: SolidTop, { x, y, quads }: PlanMesh): void {
       const [p, a, b] = [quad[k]!, quad[(k + 1) % 4]!, quad[(k + 3) % 4]!];
       const [ax, ay, bx, by] = [x[a]! - x[p]!, y[a]! - y[p]!, x[b]! - x[p]!, y[b]! - y[p]!];
       const sine = (ax * by - ay * bx) / Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
-      if (!(sine > 0.1)) throw new Error(`${top.name}: a bad quadrilateral near ${x[p]!.toFixed(1)}, ${y[p]!.toFixed(1)}.`);
+      if (!(sine > 0.1))
+        throw new Error(`${top.name}: a bad quadrilateral near ${x[p]!.toFixed(1)}, ${y[p]!.toFixed(1)}.`);
     }
   }
 }

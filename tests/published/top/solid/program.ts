@@ -32,7 +32,8 @@ export function runProgram(deck: string): Printed {
       maxBuffer: 1 << 28,
     });
     const problem = /\*ERROR.*(\n.*){0,3}/.exec(run.stdout)?.[0];
-    if (run.status !== 0 || problem) throw new Error(problem ?? `ccx ended with ${run.status}: ${run.stdout.slice(-500)}`);
+    if (run.status !== 0 || problem)
+      throw new Error(problem ?? `ccx ended with ${run.status}: ${run.stdout.slice(-500)}`);
     return { ...readPrinted(readFileSync(join(folder, 'top.dat'), 'utf8')), seconds: (Date.now() - start) / 1000 };
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -47,7 +48,8 @@ export function readPrinted(text: string): Omit<Printed, 'seconds'> {
   let table = '';
   for (const line of text.split('\n')) {
     // Headings are printed with a space after each letter.
-    if (line.includes('  E I G E N') || line.includes('  P A R T') || /\bE F F E C T I V E\b/.test(line)) table = line.replace(/ /g, '');
+    if (line.includes('  E I G E N') || line.includes('  P A R T') || /\bE F F E C T I V E\b/.test(line))
+      table = line.replace(/ /g, '');
     if (line.includes('displacements')) {
       table = 'displacements';
       blocks.push(new Map());

@@ -18,7 +18,13 @@ export interface ProvenCase {
   readonly within: number;
 }
 
-const rectangle = (name: string, length: number, width: number, thickness: number, edge: SolidTop['edge']): SolidTop => ({
+const rectangle = (
+  name: string,
+  length: number,
+  width: number,
+  thickness: number,
+  edge: SolidTop['edge'],
+): SolidTop => ({
   name,
   about: `spruce rectangle ${length} × ${width} × ${thickness} mm, grain along its length, ${edge}`,
   outline_mm: [
@@ -55,7 +61,15 @@ const braced = (edge: SolidTop['edge']): SolidTop => ({
     brace('tone bar', [115, -120], [41, 119], 6, 10),
   ],
   patches: [
-    { name: 'bridge plate', wood: 'rosewood', x_mm: [130, 180], y_mm: [-75, 75], thickness_mm: 2.5, grain_deg: 90, side: 'under' },
+    {
+      name: 'bridge plate',
+      wood: 'rosewood',
+      x_mm: [130, 180],
+      y_mm: [-75, 75],
+      thickness_mm: 2.5,
+      grain_deg: 90,
+      side: 'under',
+    },
     { name: 'bridge', wood: 'ebony', x_mm: [141, 169], y_mm: [-75, 75], thickness_mm: 9, grain_deg: 90, side: 'over' },
   ],
   edge,
@@ -67,8 +81,18 @@ const older = (name: string): readonly number[] => reference.cases[name]!.refere
 const { couple, full } = reference.cases.f_static_string_load.reference;
 
 export const provenCases: readonly ProvenCase[] = [
-  { top: rectangle('free blank', 360, 300, 3.5, 'free'), spacing: 30, frequencies: older('b3_free_blank'), within: 0.002 },
-  { top: rectangle('hinged rectangle', 400, 300, 2.8, 'hinged'), spacing: 30, frequencies: older('c1_hinged_rectangle'), within: 0.003 },
+  {
+    top: rectangle('free blank', 360, 300, 3.5, 'free'),
+    spacing: 30,
+    frequencies: older('b3_free_blank'),
+    within: 0.002,
+  },
+  {
+    top: rectangle('hinged rectangle', 400, 300, 2.8, 'hinged'),
+    spacing: 30,
+    frequencies: older('c1_hinged_rectangle'),
+    within: 0.003,
+  },
   {
     top: braced('hinged'),
     spacing: 22,

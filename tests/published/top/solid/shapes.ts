@@ -37,7 +37,12 @@ function slopes(xi: number, eta: number): { readonly dXi: number[]; readonly dEt
   return { dXi, dEta };
 }
 
-function frame({ x, y }: PlanMesh, quad: Int32Array, xi: number, eta: number): { x: number; y: number; j: number[]; det: number } {
+function frame(
+  { x, y }: PlanMesh,
+  quad: Int32Array,
+  xi: number,
+  eta: number,
+): { x: number; y: number; j: number[]; det: number } {
   const n = serendipity(xi, eta);
   const { dXi, dEta } = slopes(xi, eta);
   const sum = (w: readonly number[], v: Float64Array): number => w.reduce((total, f, k) => total + f * v[quad[k]!]!, 0);
@@ -46,7 +51,10 @@ function frame({ x, y }: PlanMesh, quad: Int32Array, xi: number, eta: number): {
 }
 
 /** Three by three Gauss points of one quadrilateral: `area` is the weight in mm². */
-export function gaussPoints(plan: PlanMesh, quad: Int32Array): { xi: number; eta: number; x: number; y: number; area: number }[] {
+export function gaussPoints(
+  plan: PlanMesh,
+  quad: Int32Array,
+): { xi: number; eta: number; x: number; y: number; area: number }[] {
   const at = [-Math.sqrt(0.6), 0, Math.sqrt(0.6)];
   const weight = [5 / 9, 8 / 9, 5 / 9];
   return at.flatMap((xi, i) =>

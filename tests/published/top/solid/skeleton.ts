@@ -56,7 +56,9 @@ export class Skeleton {
       const [from, to] = [apart[i - 1]!, apart[i]!];
       const within = strips.some(({ corners }) => inside(corners, along(side, (from + to) / 2)));
       const pieces = within ? 1 : Math.max(1, Math.round(((to - from) * length) / spacing));
-      const chain = Array.from({ length: pieces + 1 }, (_, k) => this.point(along(side, from + ((to - from) * k) / pieces)));
+      const chain = Array.from({ length: pieces + 1 }, (_, k) =>
+        this.point(along(side, from + ((to - from) * k) / pieces)),
+      );
       for (let k = 1; k < chain.length; k++) this.edge(chain[k - 1]!, chain[k]!);
     }
   }

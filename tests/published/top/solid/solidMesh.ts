@@ -75,7 +75,9 @@ export function solidMesh(top: SolidTop, plan: PlanMesh): SolidMesh {
       return places.length / 3 - 1;
     }
     if (Math.abs(places[3 * known + 2]! - z / 1000) > 1e-9) {
-      throw new Error(`${top.name}: parts of different height meet at ${plan.x[node]!.toFixed(1)}, ${plan.y[node]!.toFixed(1)}.`);
+      throw new Error(
+        `${top.name}: parts of different height meet at ${plan.x[node]!.toFixed(1)}, ${plan.y[node]!.toFixed(1)}.`,
+      );
     }
     return known;
   };
@@ -84,7 +86,8 @@ export function solidMesh(top: SolidTop, plan: PlanMesh): SolidMesh {
   const highest: number[] = [];
   plan.quads.forEach((quad, q) => {
     const add = (part: Part, level: number, low: (node: number) => number, high: (node: number) => number): void => {
-      const face = (at: number, z: (node: number) => number): number[] => Array.from(quad, (node) => nodeAt(node, at, z(node)));
+      const face = (at: number, z: (node: number) => number): number[] =>
+        Array.from(quad, (node) => nodeAt(node, at, z(node)));
       const lower = face(level, low);
       const upper = face(level + 2, high);
       const between = Array.from(quad.subarray(0, 4), (node) => nodeAt(node, level + 1, (low(node) + high(node)) / 2));

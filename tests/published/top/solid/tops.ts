@@ -10,7 +10,6 @@ const brace = (
   height_mm: SolidBrace['height_mm'],
 ): SolidBrace => ({ name, wood: 'spruce', from_mm, to_mm, width_mm, height_mm });
 
-
 const block = (
   name: string,
   wood: WoodName,
@@ -117,17 +116,17 @@ const cutaway: SolidTop = {
   load: { patch: 'bridge', tension_N: 730, height_mm: 12 },
 };
 
-/** Over a length of 367.6 mm: low ends, a hollow on each side of the crossing, highest at the crossing, which lies level. */
+/** Over a length of 372.5 mm: low ends, a hollow on each side of the crossing at 228 mm, where it is highest and level. */
 const scallopedX: readonly PointMm[] = [
   [0, 3],
   [32, 8],
-  [70, 12.5],
-  [118, 8.5],
-  [176, 15],
-  [214, 15],
-  [262, 11],
-  [320, 10],
-  [372.5, 3],
+  [80, 13],
+  [145, 8.5],
+  [206, 15],
+  [250, 15],
+  [290, 11],
+  [330, 10],
+  [372.48, 3],
 ];
 
 const scalloped: SolidTop = {
@@ -195,7 +194,8 @@ const struts = [-81, -54, -27, 0, 27, 54, 81].map((y, i): SolidBrace => {
 
 const classical: SolidTop = {
   name: 'classical',
-  about: 'classical body 485 × 368 mm, seven fan struts, bars below and above the hole, bridge with a tie block on a thin base',
+  about:
+    'classical body 485 × 368 mm, seven fan struts, bars below and above the hole, bridge with a tie block on a thin base',
   outline_mm: symmetric(classicalPlaces),
   hole_mm: { x: 337, y: 0, diameter: 85 },
   plate: { wood: 'spruce', thickness_mm: 2.5 },
