@@ -25,6 +25,9 @@ const COMMON: Readonly<Record<ToleranceName, number>> = {
   frequency: 1,
 };
 
+/** m: a dry film is measured to 0.02 mm. (common practice) */
+const FILM = 0.02e-3;
+
 export function tolerancesOf(shop: (path: string) => Value | undefined): Tolerances {
   const assumed: ToleranceName[] = [];
   const read = (name: ToleranceName): number => {
@@ -60,6 +63,7 @@ function usualHalfWidth(path: string, dimension: string, tolerances: Tolerances)
   if (dimension === 'mass') return tolerances.mass;
   if (dimension === 'frequency') return tolerances.frequency;
   if (dimension !== 'length') return 0;
+  if (last.endsWith('film')) return FILM;
   if (last.endsWith('thickness')) return tolerances.thickness;
   if (last.endsWith('height')) return tolerances.height;
   if (last.endsWith('width') && path.includes('bracing.')) return tolerances.width;
