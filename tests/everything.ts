@@ -1,4 +1,5 @@
-// `npm test`: every check there is, one after the other, and how many passed.
+// `npm test`: every check there is, one after the other, and how many passed. With `-- --workbench`, as CI runs it, the
+// packaged extension is tried in a real VS Code as well, which takes some minutes more.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -21,7 +22,8 @@ step('types', 'tsc', ['-p', '.']);
 step('lint', 'eslint', ['.']);
 step('import directions', 'depcruise', ['--output-type', 'err', 'language', 'extension', 'syntaxes']);
 tests('tests', []);
-workbench();
+if (process.argv.includes('--workbench')) workbench();
+else console.log('\n== workbench: not asked for; `npm run workbench` tries the extension in a real VS Code.');
 
 for (const name of failedSteps) console.log(`failed: ${name}`);
 console.log(`${total.passed} passed, ${total.failed} failed`);

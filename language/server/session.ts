@@ -10,7 +10,7 @@ import type { Finding } from '../checks/finding.js';
 import type { Desk } from '../editing/desk.js';
 import { DeferredAnalyst, type PlateWorker } from '../recipes/deferred-analyst.js';
 import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
-import { readFile } from '../recipes/reader.js';
+import { type BookmatchParser, readFile } from '../recipes/reader.js';
 import type { FolderReader } from './folder.js';
 
 export class Session {
@@ -36,6 +36,10 @@ export class Session {
     this.desk = { shelf, workshop, checks, text: (uri) => this.typed.get(uri) ?? this.stored.get(uri) };
   }
 
+  get parser(): BookmatchParser {
+    return this.workshop.parser;
+  }
+
   /** Reads every recipe file of the folders. */
   async load(folders: readonly string[]): Promise<void> {
     const uris = await this.folder.list(folders);
@@ -51,14 +55,12 @@ export class Session {
     this.typed.set(uri, text);
     this.analyst?.forget();
     this.put(uri, text);
-    this.lookAtOpenRecipes();
   }
 
   /** The editor let go of a file: what is on disk counts again. */
   async close(uri: string): Promise<void> {
     this.typed.delete(uri);
     await this.changedOnDisk(uri);
-    this.lookAtOpenRecipes();
   }
 
   /** A file was created, changed or deleted outside the editor. */
@@ -79,17 +81,6 @@ export class Session {
 
   findings(uri: string): readonly Finding[] {
     return this.desk.checks.file(uri);
-  }
-
-  /** The recipes of open files and their parents are the ones whose resonances somebody may want to see. */
-  private lookAtOpenRecipes(): void {
-    const { shelf, workshop } = this.workshop;
-    const open = [...this.typed.keys()].flatMap((uri) => shelf.file(uri)?.definitions ?? []);
-    const recipes = open
-      .filter(({ definition }) => definition.kind === 'recipe')
-      .map((each) => each.definition.name.text);
-    const parents = recipes.map((name) => workshop.parentOf(name)).filter((name) => name !== undefined);
-    workshop.focusOn([...recipes, ...parents]);
   }
 
   private put(uri: string, text: string): void {
