@@ -51,7 +51,7 @@ export class Session {
 
   /** A text as it stands in the editor, opened or changed. */
   type(uri: string, text: string): void {
-    if (this.typed.get(uri) === text) return;
+    if (this.isReadOnly(uri) || this.typed.get(uri) === text) return;
     this.typed.set(uri, text);
     this.analyst?.forget();
     this.put(uri, text);
@@ -59,12 +59,14 @@ export class Session {
 
   /** The editor let go of a file: what is on disk counts again. */
   async close(uri: string): Promise<void> {
+    if (this.isReadOnly(uri)) return;
     this.typed.delete(uri);
     await this.changedOnDisk(uri);
   }
 
   /** A file was created, changed or deleted outside the editor. */
   async changedOnDisk(uri: string): Promise<void> {
+    if (this.isReadOnly(uri)) return;
     const text = await this.folder.read(uri);
     if (text === undefined) this.stored.delete(uri);
     else this.stored.set(uri, text);
@@ -81,6 +83,11 @@ export class Session {
 
   findings(uri: string): readonly Finding[] {
     return this.desk.checks.file(uri);
+  }
+
+  /** The species library can be opened and closed like a file; it is on no disk and stays on the shelf. */
+  private isReadOnly(uri: string): boolean {
+    return this.workshop.shelf.isLibrary(uri);
   }
 
   private put(uri: string, text: string): void {
