@@ -1,7 +1,7 @@
 /** Stiffness into the panels of the factor, and the mass matrix. */
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import type { DiscreteTop } from './discrete.js';
-import type { PlateElement } from './plateElement.js';
+import { plateMass, type PlateElement } from './plateElement.js';
 import { ribStiffness } from './ribElement.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
 import type { Unknowns } from './unknowns.js';
@@ -19,7 +19,8 @@ export function corners({ mesh, x, y }: DiscreteTop, q: number, outX: Float64Arr
 }
 
 /**
- * Adds K + `shift` M into `panels` and M into `mass` (both cleared first); `diagonal` receives the matrix's diagonal. Returns the
+ * Adds K + `shift` M into `panels` and M into `mass` (both cleared first); `diagonal` receives the matrix's diagonal, `elements` the stiffness of each
+ * quadrilateral. Returns the
  * first quadrilateral that is turned inside out, or −1.
  */
 export function assemble(
@@ -30,6 +31,7 @@ export function assemble(
   panels: Float64Array,
   mass: NodalMass,
   diagonal: Float64Array,
+  elements: Float64Array,
 ): number {
   const { mesh, laminates, laminateOf } = top;
   const { pattern, slot, quadBase, quadStep } = unknowns;
@@ -45,6 +47,7 @@ export function assemble(
     const m0 = laminates[row + AT_MASS]!;
     const m1 = laminates[row + AT_MASS + 1]!;
     const m2 = laminates[row + AT_MASS + 2]!;
+    elements.set(k, 400 * q);
     if (shift !== 0) addShift(k, element.mass, shift, m0, m1, m2);
     let pair = 10 * q;
     for (let i = 0; i < 4; i++) {
@@ -76,6 +79,40 @@ export function assemble(
   addRimSpring(top, unknowns, panels);
   copyDiagonal(unknowns, panels, diagonal);
   return -1;
+}
+
+/** M alone, into `mass` (cleared first). */
+export function addMassOf(top: DiscreteTop, unknowns: Unknowns, mass: NodalMass): void {
+  const { mesh, laminates, laminateOf, ribs } = top;
+  const px = new Float64Array(4);
+  const py = new Float64Array(4);
+  const scalar = new Float64Array(16);
+  mass.fill(0);
+  for (let q = 0; q < laminateOf.length; q++) {
+    corners(top, q, px, py);
+    plateMass(px, py, scalar);
+    const row = laminateOf[q]! * LAMINATE_SIZE + AT_MASS;
+    for (let i = 0; i < 4; i++) {
+      for (let j = 0; j <= i; j++) {
+        const m = scalar[4 * i + j]!;
+        const [p, r] = [mesh.quads[4 * q + i]!, mesh.quads[4 * q + j]!];
+        addMass(mass, unknowns, p, r, m * laminates[row]!, m * laminates[row + 1]!, m * laminates[row + 2]!);
+      }
+    }
+  }
+  for (let r = 0; r < mesh.ribBrace.length; r++) {
+    const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];
+    const length = Math.hypot(top.x[b]! - top.x[a]!, top.y[b]! - top.y[a]!);
+    const row = r * RIB_SIZE + RIB_MASS;
+    for (const [p, o, share] of [
+      [a, a, BAR_OWN],
+      [a, b, BAR_OTHER],
+      [b, b, BAR_OWN],
+    ] as const) {
+      const m = length * share;
+      addMass(mass, unknowns, p, o, m * ribs[row]!, m * ribs[row + 1]!, m * ribs[row + 2]!);
+    }
+  }
 }
 
 function addShift(k: Float64Array, mass: Float64Array, shift: number, m0: number, m1: number, m2: number): void {

@@ -9,9 +9,9 @@ import { symmetricEigen } from './symmetricEigen.js';
 export interface EigenProblem {
   readonly size: number;
   /** Solves (K + shift M) X = B in place, for a block. */
-  solve(block: Float64Array): void;
+  readonly solve: (block: Float64Array) => void;
   /** Y ← M X, for a block. */
-  multiply(x: Float64Array, y: Float64Array): void;
+  readonly multiply: (x: Float64Array, y: Float64Array) => void;
   /** Blocks of known vectors to leave out (rigid motions), M-orthonormal. */
   readonly locked: readonly Float64Array[];
 }

@@ -1,14 +1,18 @@
 /** A small system of equations. */
 
-/** Solves `matrix` x = `right` by elimination with row exchange; undefined when the matrix is singular to rounding. */
-export function solveDense(matrix: readonly (readonly number[])[], right: readonly number[]): number[] | undefined {
+/** Solves `matrix` x = `right` by elimination with row exchange; undefined when a pivot falls below `least` of the greatest entry. */
+export function solveDense(
+  matrix: readonly (readonly number[])[],
+  right: readonly number[],
+  least = 1e-12,
+): number[] | undefined {
   const n = right.length;
   const rows = matrix.map((row, i) => [...row, right[i]!]);
   const scale = Math.max(...rows.map((row) => Math.max(...row.slice(0, n).map(Math.abs))));
   for (let k = 0; k < n; k++) {
     let pivot = k;
     for (let i = k + 1; i < n; i++) if (Math.abs(rows[i]![k]!) > Math.abs(rows[pivot]![k]!)) pivot = i;
-    if (!(Math.abs(rows[pivot]![k]!) > 1e-12 * scale)) return undefined;
+    if (!(Math.abs(rows[pivot]![k]!) > least * scale)) return undefined;
     [rows[k], rows[pivot]] = [rows[pivot]!, rows[k]!];
     for (let i = k + 1; i < n; i++) {
       const factor = rows[i]![k]! / rows[k]![k]!;

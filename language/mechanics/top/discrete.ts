@@ -221,3 +221,30 @@ function crossingsOf(p: Brace, q: Brace): { at: number; along: number; sine: num
   }
   return found;
 }
+
+/** Whether quadrilateral `q` has the same corners and the same laminate in both. */
+export function sameQuad(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
+  for (let k = 4 * q; k < 4 * q + 4; k++) {
+    const node = a.mesh.quads[k]!;
+    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
+  }
+  const one = a.laminateOf[q]! * LAMINATE_SIZE;
+  const other = b.laminateOf[q]! * LAMINATE_SIZE;
+  for (let k = 0; k < LAMINATE_SIZE; k++) if (a.laminates[one + k] !== b.laminates[other + k]) return false;
+  return true;
+}
+
+/** Whether brace piece `r` is the same in both. */
+export function samePiece(a: DiscreteTop, b: DiscreteTop, r: number): boolean {
+  for (let k = 2 * r; k < 2 * r + 2; k++) {
+    const node = a.mesh.ribs[k]!;
+    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
+  }
+  for (let k = r * RIB_SIZE; k < (r + 1) * RIB_SIZE; k++) if (a.ribs[k] !== b.ribs[k]) return false;
+  return true;
+}
+
+/** Whether two lists hold the same numbers. */
+export function sameMatter(a: Float64Array, b: Float64Array): boolean {
+  return a.length === b.length && a.every((value, i) => value === b[i]);
+}

@@ -36,6 +36,9 @@ export interface PlanarGraph {
   readonly patchLoops: readonly (readonly number[])[];
 }
 
+/** Around a hole the plate bends most sharply: nodes stand closer by this factor. */
+export const HOLE_SPACING = 0.6;
+
 interface Segment {
   readonly a: number;
   readonly b: number;
@@ -68,6 +71,8 @@ export function planarGraph(layout: Layout, spacing: number, tolerance: number):
     const line = points.map((p) => vertexAt(vertices, p, tolerance));
     line.slice(1).forEach((b, i) => segments.push({ a: line[i]!, b, curve: -1, brace, patch: -1 }));
   }
+
+  addFeet(vertices, segments, layout.holes, spacing, tolerance);
 
   for (let pass = 0; pass < 5; pass++) {
     segments = segments.filter(({ a, b }) => a !== b);
@@ -112,7 +117,7 @@ function graphOf(vertices: GraphVertex[], segments: readonly Segment[], patchCou
 
 /** Distances along a curve for its vertices: corners, ends of braces on it, points beside what lies close to it, and an even division between. */
 function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: number): number[] {
-  const step = Math.min(spacing, curve.length / 8);
+  const step = Math.min(curve === layout.outline ? spacing : HOLE_SPACING * spacing, curve.length / 8);
   const marks: number[] = [...curve.corners];
   const apart = (s: number, distance: number): boolean =>
     marks.every((m) => {
@@ -128,6 +133,12 @@ function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: 
     }
   }
   for (const { corners } of layout.patches) for (const p of corners) beside.push(curve.nearest(p[0], p[1]));
+  for (const { points } of layout.ribs) {
+    for (let i = 1; i < points.length; i++) {
+      const near = closestApproach(curve, points[i - 1]!, points[i]!);
+      if (near) beside.push(near);
+    }
+  }
   beside.sort((p, q) => p.distance - q.distance);
   for (const { s, distance } of beside) if (distance < 0.7 * step && apart(s, 0.6 * step)) marks.push(s);
   if (marks.length === 0) marks.push(0);
@@ -137,6 +148,64 @@ function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: 
     const pieces = Math.max(1, Math.round((to - from) / step));
     return Array.from({ length: pieces }, (_, k) => from + ((to - from) * k) / pieces);
   });
+}
+
+/** Where a straight line, away from its ends, comes closest to a curve. */
+function closestApproach(
+  curve: ClosedCurve,
+  a: Point,
+  b: Point,
+): { readonly s: number; readonly distance: number; readonly foot: Point } | undefined {
+  const samples = 24;
+  let best: { s: number; distance: number; foot: Point; k: number } | undefined;
+  for (let k = 0; k <= samples; k++) {
+    const foot: Point = [a[0] + ((b[0] - a[0]) * k) / samples, a[1] + ((b[1] - a[1]) * k) / samples];
+    const near = curve.nearest(foot[0], foot[1]);
+    if (!best || near.distance < best.distance) best = { ...near, foot, k };
+  }
+  return best && best.k > 0 && best.k < samples ? best : undefined;
+}
+
+/** Puts vertices on braces opposite to what they pass closely: corners of patches, ends of other braces, rims of holes. */
+function addFeet(
+  vertices: GraphVertex[],
+  segments: readonly Segment[],
+  holes: readonly ClosedCurve[],
+  spacing: number,
+  tolerance: number,
+): void {
+  const near = 0.6 * spacing;
+  const corners = vertices.length;
+  for (const { a, b, brace } of segments) {
+    if (brace < 0) continue;
+    const from = vertices[a]!;
+    const to = vertices[b]!;
+    const dx = to.x - from.x;
+    const dy = to.y - from.y;
+    const squared = dx * dx + dy * dy;
+    const feet: Point[] = [];
+    for (let v = 0; v < corners; v++) {
+      const { x, y, curve } = vertices[v]!;
+      if (v === a || v === b || curve >= 0) continue;
+      const t = ((x - from.x) * dx + (y - from.y) * dy) / squared;
+      const away = Math.abs((x - from.x) * dy - (y - from.y) * dx) / Math.sqrt(squared);
+      if (t > 0 && t < 1 && away > tolerance && away < near) feet.push([from.x + t * dx, from.y + t * dy]);
+    }
+    for (const hole of holes) {
+      const approach = closestApproach(hole, [from.x, from.y], [to.x, to.y]);
+      if (approach && approach.distance < near) feet.push(approach.foot);
+    }
+    for (const [x, y] of feet) {
+      // Not where the brace has a vertex already: its ends, a crossing, an earlier foot.
+      const taken = vertices.some(
+        (v) =>
+          v.curve < 0 &&
+          Math.hypot(v.x - x, v.y - y) < 0.45 * spacing &&
+          Math.abs((v.x - from.x) * dy - (v.y - from.y) * dx) < tolerance * Math.sqrt(squared),
+      );
+      if (!taken) vertices.push({ x, y, curve: -1, s: 0, patch: -1, mx: 0, my: 0 });
+    }
+  }
 }
 
 function vertexAt(

@@ -207,6 +207,25 @@ function membraneRows(
   }
 }
 
+/** The element's scalar mass alone, into `mass`: see `PlateElement.mass`. */
+export function plateMass(x: Float64Array, y: Float64Array, mass: Float64Array): void {
+  mass.fill(0);
+  for (let g = 0; g < 4; g++) {
+    const xi = GAUSS_XI[g]!;
+    const eta = GAUSS_ETA[g]!;
+    let [xXi, xEta, yXi, yEta] = [0, 0, 0, 0];
+    for (let i = 0; i < 4; i++) {
+      const dXi = (SIGN_XI[i]! * (1 + SIGN_ETA[i]! * eta)) / 4;
+      const dEta = (SIGN_ETA[i]! * (1 + SIGN_XI[i]! * xi)) / 4;
+      xXi += dXi * x[i]!;
+      xEta += dEta * x[i]!;
+      yXi += dXi * y[i]!;
+      yEta += dEta * y[i]!;
+    }
+    addMass(mass, xi, eta, xXi * yEta - xEta * yXi);
+  }
+}
+
 function addMass(mass: Float64Array, xi: number, eta: number, det: number): void {
   for (let i = 0; i < 4; i++) {
     const ni = ((1 + SIGN_XI[i]! * xi) * (1 + SIGN_ETA[i]! * eta)) / 4;

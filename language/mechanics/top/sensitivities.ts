@@ -5,7 +5,7 @@
  * parameter changes are formed anew, with the parameter a ten-thousandth larger.
  */
 import { corners } from './assembly.js';
-import { discreteTop, type DiscreteTop } from './discrete.js';
+import { discreteTop, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
 import { massOf } from './describe.js';
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import { loadCase } from './loads.js';
@@ -231,24 +231,4 @@ function massForm(scalar: Float64Array, moments: Float64Array, a: ArrayLike<numb
     }
   }
   return sum;
-}
-
-function sameQuad(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
-  for (let k = 4 * q; k < 4 * q + 4; k++) {
-    const node = a.mesh.quads[k]!;
-    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
-  }
-  const one = a.laminateOf[q]! * LAMINATE_SIZE;
-  const other = b.laminateOf[q]! * LAMINATE_SIZE;
-  for (let k = 0; k < LAMINATE_SIZE; k++) if (a.laminates[one + k] !== b.laminates[other + k]) return false;
-  return true;
-}
-
-function samePiece(a: DiscreteTop, b: DiscreteTop, r: number): boolean {
-  for (let k = 2 * r; k < 2 * r + 2; k++) {
-    const node = a.mesh.ribs[k]!;
-    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
-  }
-  for (let k = r * RIB_SIZE; k < (r + 1) * RIB_SIZE; k++) if (a.ribs[k] !== b.ribs[k]) return false;
-  return true;
 }

@@ -1,9 +1,9 @@
 /** Finds what cannot be solved in a model, before anything is computed: one plain sentence each, with its place. */
 import { closedCurve } from './curve.js';
 import { holeOutline, onPlate, withoutRepeats } from './layout.js';
-import type { Point, ThicknessMap, TopModel, TopProblem } from './model.js';
+import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
 import { contains, crossesItself, distanceToRim, signedArea } from './polygon.js';
-import { validateBraces } from './validateBraces.js';
+import { validateBrace, validateBraceLines } from './validateBraces.js';
 import { above, Findings, finitePoints, validateWood } from './validateParts.js';
 
 const MOST_POINTS = 4000;
@@ -11,9 +11,13 @@ const MOST_PATCHES = 30;
 
 /** Errors keep the solver from starting; warnings (a brace cut at the edge) do not. Never throws. */
 export function validateTop(model: TopModel): readonly TopProblem[] {
+  return [...validatePlan(model), ...validateSizes(model)];
+}
+
+/** Where things lie: outline, holes, braces' lines, patches' outlines, supports. Independent of sizes and wood. */
+export function validatePlan(model: TopModel): readonly TopProblem[] {
   const found = new Findings();
   const outline = validateOutline(found, 'outline', 'outline', model.outline);
-  validatePlate(found, model, outline);
   const holes = (model.holes ?? []).map((hole, i) => {
     const path = `holes.${i}`;
     if (!('outline' in hole)) {
@@ -35,11 +39,20 @@ export function validateTop(model: TopModel): readonly TopProblem[] {
       outline,
       holes.filter((hole) => hole !== undefined),
     );
+    validateRests(found, model, outline);
   }
+  validateBraceLines(found, model, outline !== undefined && !found.failed);
+  return found.list;
+}
+
+/** How large, thick and stiff things are, and what loads them. */
+export function validateSizes(model: TopModel): readonly TopProblem[] {
+  const found = new Findings();
+  validatePlate(found, model);
+  (model.braces ?? []).forEach((brace, i) => validateBrace(found, brace, `braces.${i}`));
+  (model.patches ?? []).forEach((patch, i) => validatePatch(found, patch, `patches.${i}`));
   validateEdge(found, model);
   validateLoad(found, model);
-  if (outline && model.rests?.length) validateRests(found, model, outline);
-  if (outline && !found.failed) validateBraces(found, model);
   return found.list;
 }
 
@@ -85,7 +98,7 @@ function validateOutline(
   return polygon;
 }
 
-function validatePlate(found: Findings, { plate }: TopModel, outline: readonly Point[] | undefined): void {
+function validatePlate(found: Findings, { plate, outline }: TopModel): void {
   validateWood(found, 'plate.wood', 'top', plate.wood);
   if (!Number.isFinite(plate.grain)) found.error('plate.grain', 'The direction of the grain is not a number.');
   const map = plate.thickness;
@@ -111,7 +124,6 @@ function validatePlate(found: Findings, { plate }: TopModel, outline: readonly P
       return;
     }
   }
-  if (!outline) return;
   const across = Math.sqrt(Math.abs(signedArea(outline)));
   if (Math.max(...values) > 0.2 * across)
     found.error(path, 'The top is too thick for its size to be taken as a plate.');
@@ -156,26 +168,36 @@ function validatePatches(
   const rim = closedCurve(outline);
   const gaps = holes.map((hole) => closedCurve(hole));
   patches.forEach((patch, i) => {
-    const path = `patches.${i}`;
+    const path = `patches.${i}.outline`;
     const what = patch.name || 'patch';
-    validateWood(found, `${path}.wood`, what, patch.wood);
-    if (!Number.isFinite(patch.grain))
-      found.error(`${path}.grain`, `The direction of the grain of the ${what} is not a number.`);
-    const shape = validateOutline(found, `${path}.outline`, what, patch.outline);
-    if (!above(found, `${path}.thickness`, `thickness of the ${what}`, patch.thickness) || !shape) return;
-    const place = `${path}.outline`;
-    if (shape.every(([x, y]) => !contains(outline, x, y))) found.error(place, `The ${what} lies off the top.`);
-    else if (shape.some(([x, y]) => !contains(outline, x, y)))
-      found.error(place, `The ${what} hangs over the edge of the top.`);
+    const shape = validateOutline(found, path, what, patch.outline);
+    if (!shape) return;
+    const inside = shape.filter(([x, y]) => contains(outline, x, y)).length;
+    if (inside === 0) {
+      found.error(path, `The ${what} lies off the top.`);
+      return;
+    }
+    if (inside < shape.length) {
+      found.error(path, `The ${what} hangs over the edge of the top.`);
+      return;
+    }
     const overHole =
       shape.some(([x, y]) => !onPlate(x, y, rim, gaps)) ||
       holes.some((hole) => hole.some(([x, y]) => contains(shape, x, y)));
-    if (overHole && shape.every(([x, y]) => contains(outline, x, y)))
-      found.error(place, `The ${what} lies over the soundhole.`);
-    if (patch.thickness > 0.5 * Math.sqrt(Math.abs(signedArea(shape)))) {
-      found.error(`${path}.thickness`, `The ${what} is too thick for its size to be taken as glued flat.`);
-    }
+    if (overHole) found.error(path, `The ${what} lies over the soundhole.`);
   });
+}
+
+function validatePatch(found: Findings, patch: Patch, path: string): void {
+  const what = patch.name || 'patch';
+  validateWood(found, `${path}.wood`, what, patch.wood);
+  if (!Number.isFinite(patch.grain)) {
+    found.error(`${path}.grain`, `The direction of the grain of the ${what} is not a number.`);
+  }
+  if (!above(found, `${path}.thickness`, `thickness of the ${what}`, patch.thickness)) return;
+  if (patch.thickness > 0.5 * Math.sqrt(Math.abs(signedArea(patch.outline)))) {
+    found.error(`${path}.thickness`, `The ${what} is too thick for its size to be taken as glued flat.`);
+  }
 }
 
 function validateEdge(found: Findings, { edge }: TopModel): void {

@@ -5,39 +5,42 @@ import { above, type Findings, finitePoints, validateWood } from './validatePart
 
 const MOST_BRACES = 60;
 
-/** The rest of the model must be sound. */
-export function validateBraces(found: Findings, model: TopModel): void {
+/** Lines of the braces; whether they lie on the plate only when the rest of the plan is sound. */
+export function validateBraceLines(found: Findings, model: TopModel, planSound: boolean): void {
   const braces = model.braces ?? [];
   if (braces.length > MOST_BRACES) {
     found.error('braces', `No more than ${MOST_BRACES} braces can be solved.`);
     return;
   }
-  const sound = braces.map((brace, i) => validateBrace(found, brace, `braces.${i}`));
   braces.forEach((brace, i) => {
-    if (!sound[i]) return;
-    const what = brace.name || 'brace';
-    const { ribs } = layoutOf({ ...model, patches: [], braces: [brace] }, 0);
-    const whole = lengthOf(brace.axis);
-    const left = ribs.reduce((sum, { points }) => sum + lengthOf(points), 0);
     const path = `braces.${i}.axis`;
-    if (left < 0.01 * whole) found.error(path, `The ${what} lies off the top.`);
-    else if (left < 0.999 * whole) {
-      found.warning(
-        path,
-        `The ${what} runs beyond the top; ${Math.round((left / whole) * 100)} % of its length is counted.`,
-      );
+    const what = brace.name || 'brace';
+    if (!finitePoints(brace.axis)) {
+      found.error(path, `A point of the ${what} is not a number.`);
+      return;
     }
+    const whole = lengthOf(brace.axis);
+    if (brace.axis.length < 2 || !(whole > 1e-3)) {
+      found.error(path, `The ${what} needs two ends that lie apart.`);
+      return;
+    }
+    if (!planSound) return;
+    const { ribs } = layoutOf({ ...model, patches: [], rests: [], braces: [brace] }, 0);
+    const left = ribs.reduce((sum, { points }) => sum + lengthOf(points), 0);
+    if (left < 0.01 * whole) {
+      found.error(path, `The ${what} lies off the top.`);
+      return;
+    }
+    if (left > 0.999 * whole) return;
+    const share = Math.round((left / whole) * 100);
+    found.warning(path, `The ${what} runs beyond the top; ${share} % of its length is counted.`);
   });
 }
 
-function validateBrace(found: Findings, brace: Brace, path: string): boolean {
+/** Sizes and wood of one brace. */
+export function validateBrace(found: Findings, brace: Brace, path: string): void {
   const what = brace.name || 'brace';
-  const before = found.list.length;
   validateWood(found, `${path}.wood`, what, brace.wood);
-  if (!finitePoints(brace.axis)) found.error(`${path}.axis`, `A point of the ${what} is not a number.`);
-  else if (brace.axis.length < 2 || !(lengthOf(brace.axis) > 1e-3)) {
-    found.error(`${path}.axis`, `The ${what} needs two ends that lie apart.`);
-  }
   above(found, `${path}.width`, `width of the ${what}`, brace.width);
   validateHeight(found, brace, `${path}.height`, what);
   const { slopeShare = 0.5, crestShare = 0 } = brace.gable ?? {};
@@ -47,7 +50,6 @@ function validateBrace(found: Findings, brace: Brace, path: string): boolean {
   if (brace.width > 0.2 || tallest(brace) > 0.2) {
     found.error(`${path}.width`, `The ${what} is wider or taller than 200 mm: check the unit.`);
   }
-  return found.list.length === before;
 }
 
 function validateHeight(found: Findings, { height }: Brace, path: string, what: string): void {

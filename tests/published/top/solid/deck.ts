@@ -12,7 +12,7 @@ export interface LoadCase {
   readonly couple: number;
 }
 
-/** `couple`: tension × height as a pure couple; `full`: the tension itself, its resultant at its height above the plate. */
+/** `couple`: tension × height as a pure couple; `full`: the tension itself, its resultant at its height above the plate, where the edge can take it up. */
 export function loadCases(top: SolidTop): readonly LoadCase[] {
   if (!top.load) return [];
   const { patch, tension_N: tension, height_mm: height } = top.load;
@@ -21,10 +21,9 @@ export function loadCases(top: SolidTop): readonly LoadCase[] {
     .slice(0, index + 1)
     .filter(({ side }) => side === 'over')
     .reduce((sum, { thickness_mm }) => sum + thickness_mm, 0);
-  return [
-    { name: 'couple', shear: 0, couple: (tension * height) / 1000 },
-    { name: 'full', shear: tension, couple: (tension * (height - upTo)) / 1000 },
-  ];
+  const couple: LoadCase = { name: 'couple', shear: 0, couple: (tension * height) / 1000 };
+  if (top.edge === 'hinged, free in plane') return [couple];
+  return [couple, { name: 'full', shear: tension, couple: (tension * (height - upTo)) / 1000 }];
 }
 
 /** Free tops get six rigid modes before the wanted ones. */
@@ -60,12 +59,12 @@ export function writeDeck(top: SolidTop, woods: Woods, mesh: SolidMesh, modes: n
   lines.push(...supports(top, mesh));
   lines.push('*NSET, NSET=PLATE', ...plateNodes(mesh).map((node) => `${node + 1},`));
   const print = ['*NODE PRINT, NSET=PLATE', 'U', '*END STEP'];
-  lines.push('*STEP', '*FREQUENCY', `${modes + (top.edge === 'free' ? 6 : 0)}`, ...print);
+  lines.push('*STEP', '*FREQUENCY', `${modes + rigidModes(top)}`, ...print);
   for (const load of loadCases(top)) {
     const forces = patchForces(top, mesh, load).map(
       ([node, axis, force]) => `${node + 1}, ${axis}, ${force.toExponential(10)}`,
     );
-    lines.push('*STEP', '*STATIC', '*CLOAD, OP=NEW', ...forces, ...print);
+    lines.push('*STEP', '*STATIC', ...staticSupports(top, mesh), '*CLOAD, OP=NEW', ...forces, ...print);
   }
   return lines.join('\n') + '\n';
 }
@@ -112,6 +111,20 @@ function material(name: string, w: SolidWood): string[] {
   ];
 }
 
+/** Modes without stiffness, which come before the elastic ones. */
+export function rigidModes({ edge }: SolidTop): number {
+  return edge === 'free' ? 6 : edge === 'hinged, free in plane' ? 3 : 0;
+}
+
+/** For the couple only, which needs no reaction in the plane; in modes such single supports would make modes of their own. */
+function staticSupports(top: SolidTop, mesh: SolidMesh): string[] {
+  if (top.edge !== 'hinged, free in plane') return [];
+  const corners = [...new Set(mesh.plan.rim.flatMap(([a, b]) => [a, b]))];
+  const along = corners.sort((p, q) => mesh.plan.x[p]! - mesh.plan.x[q]!);
+  const [tail, neck] = [along[0]!, along[along.length - 1]!];
+  return ['*BOUNDARY', `${mesh.node(tail, 1) + 1}, 1, 2`, `${mesh.node(neck, 1) + 1}, 2, 2`];
+}
+
 /** The mid-plane between two corner nodes is held by an equation, since a brick has no node there. */
 function supports(top: SolidTop, mesh: SolidMesh): string[] {
   if (top.edge === 'free') return [];
@@ -124,10 +137,6 @@ function supports(top: SolidTop, mesh: SolidMesh): string[] {
   if (top.edge === 'clamped') {
     for (const corner of corners) for (const level of [0, 1, 2]) boundary.push(`${mesh.node(corner, level) + 1}, 1, 2`);
     for (const [, , middle] of rim) for (const level of [0, 2]) boundary.push(`${mesh.node(middle, level) + 1}, 1, 2`);
-  }
-  if (top.edge === 'hinged, free in plane') {
-    const along = [...corners].sort((p, q) => mesh.plan.x[p]! - mesh.plan.x[q]!);
-    boundary.push(`${mesh.node(along[0]!, 1) + 1}, 1, 2`, `${mesh.node(along[along.length - 1]!, 1) + 1}, 2, 2`);
   }
   const equations = rim.flatMap(([a, b, middle]) => {
     const terms = [

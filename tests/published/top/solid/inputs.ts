@@ -44,8 +44,8 @@ export interface SolidPatch {
 }
 
 /**
- * All at the mid-plane of the outline. `hinged`: u = v = w = 0; `hinged, free in plane`: w = 0, and three single supports against
- * rigid motion; `clamped`: u = v = 0 through the thickness and w = 0 at the mid-plane, so that the thickness may change.
+ * All at the mid-plane of the outline. `hinged`: u = v = w = 0; `hinged, free in plane`: w = 0 alone (in the static
+ * case with three single supports against rigid motion); `clamped`: u = v = 0 through the thickness and w = 0 at the mid-plane, so that the thickness may change.
  */
 export type SolidEdge = 'free' | 'hinged' | 'hinged, free in plane' | 'clamped';
 

@@ -2,10 +2,22 @@
  * Proof of the deck writer: blanks and a hinged rectangle against closed form and known solutions, and one braced top of the older
  * set, whose meshes were made by another mesher. Deviations are kept in `tops.json`.
  */
-import { guitarOutline, reference } from '../referenceTops.js';
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import type { PointMm, SolidBrace, SolidTop, Woods } from './inputs.js';
 
-export const woods: Woods = (reference as unknown as { readonly materials: Woods }).materials;
+interface OlderSet {
+  readonly materials: Woods;
+  readonly outline: { readonly dense_polyline_mm: readonly PointMm[] };
+  readonly cases: Readonly<Record<string, { readonly reference: readonly number[] }>> & {
+    readonly f_static_string_load: { readonly reference: Record<'couple' | 'full', { readonly rot_deg: number }> };
+  };
+}
+
+// Found from the project's folder, where scripts are run: bundled, this file lies elsewhere.
+const older = JSON.parse(readFileSync(resolve('tests/published/data/braced-top-cases.json'), 'utf8')) as OlderSet;
+
+export const woods: Woods = older.materials;
 
 export interface ProvenCase {
   readonly top: SolidTop;
@@ -52,7 +64,7 @@ const brace = (name: string, from: PointMm, to: PointMm, width: number, height: 
 const braced = (edge: SolidTop['edge']): SolidTop => ({
   name: `older braced top, ${edge}`,
   about: 'X, tone bar, bridge plate and bridge',
-  outline_mm: guitarOutline.map(([x, y]): PointMm => [x * 1000, y * 1000]).reverse(),
+  outline_mm: olderOutline(),
   hole_mm: { x: 335, y: 0, diameter: 100 },
   plate: { wood: 'spruce', thickness_mm: 2.8 },
   braces: [
@@ -77,28 +89,38 @@ const braced = (edge: SolidTop['edge']): SolidTop => ({
   load: { patch: 'bridge', tension_N: 730, height_mm: 12 },
 });
 
-const older = (name: string): readonly number[] => reference.cases[name]!.reference;
-const { couple, full } = reference.cases.f_static_string_load.reference;
+/** Half outline from tail to neck, mirrored. */
+function olderOutline(): PointMm[] {
+  const half = older.outline.dense_polyline_mm;
+  const mirrored = half
+    .slice(1, -1)
+    .reverse()
+    .map(([x, y]): PointMm => [x, y]);
+  return [...half.map(([x, y]): PointMm => [x, -y]), ...mirrored];
+}
+
+const known = (name: string): readonly number[] => older.cases[name]!.reference;
+const { couple, full } = older.cases.f_static_string_load.reference;
 
 export const provenCases: readonly ProvenCase[] = [
   {
     top: rectangle('free blank', 360, 300, 3.5, 'free'),
     spacing: 30,
-    frequencies: older('b3_free_blank'),
+    frequencies: known('b3_free_blank'),
     within: 0.002,
   },
   {
     top: rectangle('hinged rectangle', 400, 300, 2.8, 'hinged'),
     spacing: 30,
-    frequencies: older('c1_hinged_rectangle'),
+    frequencies: known('c1_hinged_rectangle'),
     within: 0.003,
   },
   {
     top: braced('hinged'),
     spacing: 22,
-    frequencies: older('e1_guitar_hinged_braced'),
+    frequencies: known('e1_guitar_hinged_braced'),
     rotation: { couple: couple.rot_deg, full: full.rot_deg },
     within: 0.01,
   },
-  { top: braced('clamped'), spacing: 22, frequencies: older('e3_guitar_clamped_braced'), within: 0.01 },
+  { top: braced('clamped'), spacing: 22, frequencies: known('e3_guitar_clamped_braced'), within: 0.01 },
 ];

@@ -1,0 +1,59 @@
+/**
+ * Tops against CalculiX (solids and quadratic shells). The reference file gives no shapes: its modes are matched in order, which is
+ * sound here because neighbouring reference modes lie further apart than the errors; where they lie closer than 2 % (the
+ * unbraced pairs), an exchange would not change what is asserted.
+ */
+import { describe, expect, test } from 'vitest';
+import { guitarCases, guitarTop, HELD, LOOSE, bridgeParts, reference, toneBar, xBraces } from './referenceTops.js';
+import { solved, worstError } from './solved.js';
+
+const MESHES = [450, 600, 850];
+const degrees = (radians: number): number => (radians * 180) / Math.PI;
+
+describe('modes over three meshes', () => {
+  for (const [name, { model, braced }] of Object.entries(guitarCases)) {
+    test(`${name}: ${braced ? 'four modes within 2.5 %, six within 4 %' : 'six modes within 1 %'}`, () => {
+      const expected = reference.cases[name]!.reference;
+      for (const nodes of MESHES) {
+        const found = solved(model, { nodes }).modes.map(({ frequency }) => frequency);
+        if (!braced) expect(worstError(found, expected)).toBeLessThan(0.01);
+        else {
+          expect(worstError(found, expected.slice(0, 4))).toBeLessThan(0.025);
+          expect(worstError(found, expected)).toBeLessThan(0.04);
+        }
+      }
+    });
+  }
+});
+
+describe('rotation of the bridge within 6 % over three meshes', () => {
+  const statics = reference.cases.f_static_string_load;
+  const all = { braces: [...xBraces, toneBar], patches: bridgeParts };
+  const cases = [
+    ['couple, edge held', guitarTop(HELD, all), statics.reference.couple.rot_deg],
+    [
+      'couple and shear, edge held',
+      { ...guitarTop(HELD, all), load: { patch: 'bridge', couple: 730 * 0.012, shear: 730 } },
+      statics.reference.full.rot_deg,
+    ],
+    ['couple, edge free in its plane', guitarTop(LOOSE, all), statics.couple_hinged_free_in_plane.rot_deg],
+    ['couple, no braces', guitarTop(HELD, { patches: bridgeParts }), statics.couple_without_braces.rot_deg],
+  ] as const;
+  for (const [name, model, expected] of cases) {
+    test(name, () => {
+      for (const nodes of MESHES) {
+        const { rotation } = solved(model, { nodes, modes: 0 }).statics!;
+        expect(Math.abs(degrees(rotation) / expected - 1)).toBeLessThan(0.06);
+      }
+    });
+  }
+
+  test('belly behind and dip in front within 8 %', () => {
+    const { max_mm: belly, min_mm: dip } = statics.reference.couple;
+    for (const nodes of MESHES) {
+      const found = solved(guitarTop(HELD, all), { nodes, modes: 0 }).statics!;
+      expect(Math.abs((found.belly * 1000) / belly - 1)).toBeLessThan(0.08);
+      expect(Math.abs((found.dip * 1000) / dip - 1)).toBeLessThan(0.08);
+    }
+  });
+});

@@ -1,0 +1,75 @@
+/** Plates under load against Timoshenko's and Roark's coefficients. */
+import { expect, test } from 'vitest';
+import {
+  valueAt,
+  type Edge,
+  type OrthotropicWood,
+  type Point,
+  type TopModel,
+} from '../../../language/mechanics/top/index.js';
+import { CLAMPED, HELD } from './referenceTops.js';
+import { solved } from './solved.js';
+import { readTable } from './tables.js';
+
+const thin: OrthotropicWood = {
+  eAlong: 1e10,
+  eAcross: 1e10,
+  poisson: 0.3,
+  shearInPlane: 1e10 / 2.6,
+  shearAlong: 1e12,
+  shearAcross: 1e12,
+  density: 500,
+};
+const H = 0.002;
+const D = (1e10 * H ** 3) / 12 / (1 - 0.09);
+
+const plate = (outline: readonly Point[], edge: Edge, at: Point, load: string): TopModel => ({
+  outline,
+  plate: { wood: thin, thickness: H, grain: 0 },
+  edge,
+  load: load === 'uniform' ? { pressure: 1 } : { forces: [{ at, force: 1 }] },
+});
+
+/** Deflection at a place under one unit of load, times D. */
+const coefficient = (outline: readonly Point[], edge: Edge, at: Point, load: string): number => {
+  const { mesh, statics } = solved(plate(outline, edge, at, load), { modes: 0, nodes: 1600 });
+  return valueAt(mesh, statics!.deflection, at)! * D;
+};
+
+const rows = readTable('top-plate-static.csv');
+const edgeOf = (boundary: string | undefined): Edge => (boundary === 'CCCC' || boundary === 'clamped' ? CLAMPED : HELD);
+
+test('rectangular plates: centre deflection within 1 % (Timoshenko & Woinowsky-Krieger, 1959)', () => {
+  for (const row of rows.filter(({ case: name }) => name === 'rectangular plate centre deflection')) {
+    const long = Number(row.b_over_a);
+    const outline: readonly Point[] = [
+      [0, 0],
+      [1, 0],
+      [1, long],
+      [0, long],
+    ];
+    const found = coefficient(outline, edgeOf(row.boundary), [0.5, long / 2], row.load!);
+    expect.soft(Math.abs(found / Number(row.value_si) - 1), `${row.boundary} ${row.load} ${long}`).toBeLessThan(0.01);
+  }
+});
+
+test('circular plates: centre deflection within 1 %', () => {
+  const outline = Array.from({ length: 240 }, (_, k): Point => [
+    Math.cos((k * Math.PI) / 120),
+    Math.sin((k * Math.PI) / 120),
+  ]);
+  for (const row of rows.filter(({ case: name }) => name!.includes('circular'))) {
+    const found = coefficient(outline, edgeOf(row.boundary), [0, 0], row.load!);
+    expect.soft(Math.abs(found / Number(row.value_si) - 1), `${row.boundary} ${row.load}`).toBeLessThan(0.01);
+  }
+});
+
+test('clamped ellipse under even pressure: closed form within 1 % (Timoshenko & Woinowsky-Krieger, §71)', () => {
+  const [a, b] = [1, 0.5];
+  const outline = Array.from({ length: 240 }, (_, k): Point => [
+    a * Math.cos((k * Math.PI) / 120),
+    b * Math.sin((k * Math.PI) / 120),
+  ]);
+  const exact = 1 / (24 / a ** 4 + 24 / b ** 4 + 16 / (a * a * b * b));
+  expect(Math.abs(coefficient(outline, CLAMPED, [0, 0], 'uniform') / exact - 1)).toBeLessThan(0.01);
+});
