@@ -1,6 +1,6 @@
 /** Recipe files on disk, for the command line: the one place that reads them. */
 import { type Dirent, watch } from 'node:fs';
-import { readdir, readFile, stat } from 'node:fs/promises';
+import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 export const ENDING = '.bookmatch';
@@ -11,6 +11,8 @@ export interface Files {
   list(folder: string): Promise<readonly string[]>;
   /** The text of a file, or one plain clause saying why it cannot be read. */
   read(path: string): Promise<{ readonly text: string } | { readonly trouble: string }>;
+  /** Puts a text in place of a file's; answers one plain clause when it could not. */
+  write(path: string, text: string): Promise<string | undefined>;
   /** Calls back after recipe files have changed, until the process is asked to stop. */
   watch(folders: readonly string[], changed: () => void): Promise<void>;
 }
@@ -35,6 +37,16 @@ export const DISK: Files = {
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : '';
       return { trouble: TROUBLES[code] ?? 'it cannot be read' };
+    }
+  },
+
+  async write(path, text) {
+    try {
+      await writeFile(path, text);
+      return undefined;
+    } catch (error) {
+      const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+      return code === 'ENOSPC' ? 'the disk is full' : 'it cannot be written to';
     }
   },
 

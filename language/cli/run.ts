@@ -5,6 +5,7 @@ import { SEVERITIES } from '../checks/finding.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
+import { format, type FormatOptions } from './format-command.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { rules } from './rules-command.js';
@@ -76,6 +77,13 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .description('show who comes from whom, with the changes counted and the builds')
     .argument('[name]', 'a recipe or model; all of them, when none is given')
     .action((name: string | undefined, options: PlaceOptions) => done(lineage(name, options, io)));
+
+  program
+    .command('format')
+    .description('lay out recipe files: indentation, aligned values, usual spelling of units')
+    .argument('[paths...]', 'folders or files; the folder you are in, when none is given')
+    .option('--check', 'change nothing; tell which files would change, and end with exit code 1 if any would')
+    .action((paths: string[], options: FormatOptions) => done(format(paths, options, io)));
 
   program
     .command('rules')

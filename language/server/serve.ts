@@ -22,6 +22,7 @@ import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import type { FolderReader } from './folder.js';
 import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
+import { serveLayout } from './layout.js';
 import { serveNavigation } from './navigation.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
@@ -89,6 +90,7 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
 
   serveNavigation(serving);
   serveInsight(serving);
+  serveLayout(serving);
   serveHelpWhileTyping(serving);
   serveInstruments(serving);
   serveBesideTheText(serving);
@@ -122,6 +124,7 @@ const CAPABILITIES: InitializeResult = {
     documentLinkProvider: { resolveProvider: false },
     inlayHintProvider: { resolveProvider: false },
     codeLensProvider: { resolveProvider: false },
+    documentFormattingProvider: true,
     completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
     codeActionProvider: {
       codeActionKinds: [CodeActionKind.QuickFix],

@@ -189,6 +189,7 @@ describe('check --watch', () => {
       kindOf: (path: string) => filesOf(disk).kindOf(path),
       list: (folder: string) => filesOf(disk).list(folder),
       read: (path: string) => filesOf(disk).read(path),
+      write: (path: string, text: string) => filesOf(disk).write(path, text),
       watch: (folders: readonly string[], changed: () => void) => {
         expect(folders).toEqual(['/bench']);
         disk = SMALL_SHOP;

@@ -38,8 +38,8 @@ export async function bookmatchIn(more: Partial<Io>, disk: Disk, ...args: readon
   return { code, out, err };
 }
 
-/** Paths are written from `HERE`. */
-export function filesOf(disk: Disk): Files {
+/** Paths are written from `HERE`. What is written goes into `written`. */
+export function filesOf(disk: Disk, written?: Map<string, string>): Files {
   const full = new Map(Object.entries(disk).map(([path, text]) => [`${HERE}/${path}`, text]));
   const isFolder = (path: string) => path === HERE || [...full.keys()].some((file) => file.startsWith(`${path}/`));
   return {
@@ -52,6 +52,11 @@ export function filesOf(disk: Disk): Files {
       const text = full.get(path);
       if (text === undefined) return Promise.resolve({ trouble: 'it is no longer there' });
       return Promise.resolve(text instanceof Trouble ? { trouble: text.why } : { text });
+    },
+    write: (path, text) => {
+      full.set(path, text);
+      written?.set(path.slice(HERE.length + 1), text);
+      return Promise.resolve(undefined);
     },
     watch: () => Promise.resolve(),
   };

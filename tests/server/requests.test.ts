@@ -5,6 +5,7 @@ import {
   CodeLensRequest,
   CompletionRequest,
   DefinitionRequest,
+  DocumentFormattingRequest,
   DocumentHighlightRequest,
   DocumentLinkRequest,
   DocumentSymbolRequest,
@@ -149,6 +150,14 @@ describe('writing', () => {
     expect((items as { label: string }[]).map(({ label }) => label)).toContain('27 g');
   });
 
+  it('formatting', async () => {
+    const edits = await ask().sendRequest(DocumentFormattingRequest.type, {
+      textDocument: { uri: BUILD_URI },
+      options: { tabSize: 8, insertSpaces: false },
+    });
+    expect(edits).toEqual([{ range: { start: placeOf(BUILD, 'mass'), end: placeOf(BUILD, 'mass') }, newText: ' ' }]);
+  });
+
   it('rename, in every file, with the version of the text it was worked out for', async () => {
     const params = at(LINE_URI, LINE, 'spruce-1 -> spruce-2');
     const range = await ask().sendRequest(PrepareRenameRequest.type, params);
@@ -223,6 +232,7 @@ it('offers what it answers, and nothing it does not', () => {
     'codeLensProvider',
     'completionProvider',
     'definitionProvider',
+    'documentFormattingProvider',
     'documentHighlightProvider',
     'documentLinkProvider',
     'documentSymbolProvider',

@@ -1,0 +1,44 @@
+/** `bookmatch format`: files laid out in place, or told about. */
+import { expect, it } from 'vitest';
+import { bookmatch, bookmatchIn, filesOf, Trouble } from './terminal.js';
+
+const MESSY = 'shop wick {title: "Wick Lane"  vary at most 1}\n';
+const NEAT = 'shop wick { title: "Wick Lane"   vary at most 1 }\n';
+const DISK = { 'shop.bookmatch': MESSY, 'more/neat.bookmatch': NEAT };
+
+it('lays out every file of the folder, and writes only those that change', async () => {
+  const written = new Map<string, string>();
+  const { code, out, err } = await bookmatchIn({ files: filesOf(DISK, written) }, DISK, 'format');
+  expect([code, out, err]).toEqual([0, 'shop.bookmatch\n1 file laid out.\n', '']);
+  expect([...written]).toEqual([['shop.bookmatch', NEAT]]);
+});
+
+it('with --check changes nothing, and fails when something would change', async () => {
+  const written = new Map<string, string>();
+  const { code, out } = await bookmatchIn({ files: filesOf(DISK, written) }, DISK, 'format', '--check');
+  expect([code, out]).toEqual([1, 'shop.bookmatch\n1 file to lay out; bookmatch format does it.\n']);
+  expect(written.size).toBe(0);
+  expect(await bookmatch(DISK, 'format', '--check', 'more')).toMatchObject({
+    code: 0,
+    out: 'The file is laid out already.\n',
+  });
+});
+
+it('says in plain words what it cannot do', async () => {
+  expect(await bookmatch(DISK, 'format', 'nowhere')).toMatchObject({
+    code: 2,
+    err: 'There is no file or folder nowhere.\n',
+  });
+  expect((await bookmatch({ 'a.txt': '' }, 'format', 'a.txt')).err).toContain('is not a recipe file');
+  expect((await bookmatch({ 'a.txt': '' }, 'format')).err).toContain('There are no recipe files');
+  const locked = { 'shop.bookmatch': new Trouble('you are not allowed to read it') };
+  expect(await bookmatch(locked, 'format')).toMatchObject({
+    code: 2,
+    err: 'shop.bookmatch was left out: you are not allowed to read it.\n',
+  });
+  const full = { ...filesOf(DISK), write: () => Promise.resolve('the disk is full') };
+  expect(await bookmatchIn({ files: full }, DISK, 'format')).toMatchObject({
+    code: 2,
+    err: 'shop.bookmatch is as it was: the disk is full.\n',
+  });
+});
