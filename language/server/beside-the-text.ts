@@ -1,9 +1,12 @@
 /** Requests for what stands beside the text: the lineage, the choice of wood, the drawing. */
+import { drawingOf } from '../editing/drawing.js';
 import { lineageOverview } from '../editing/lineage-overview.js';
 import { useWood } from '../editing/use-wood.js';
 import { woodChoice } from '../editing/wood-choice.js';
 import { placed, toWorkspaceEdit } from './convert.js';
 import {
+  type Drawing,
+  GetDrawing,
   GetWoodChoice,
   GetWoodUse,
   type LineageEntry,
@@ -29,5 +32,9 @@ export function serveBesideTheText({ connection, session, versionOf, answer }: S
       if (!use) return null;
       return { edit: toWorkspaceEdit(placed(desk, use.edits), versionOf), thicknessLeft: use.thicknessLeft };
     }),
+  );
+  connection.onRequest(
+    GetDrawing,
+    answer<{ readonly name: string }, Drawing | null>(null, ({ name }) => drawingOf(desk, name) ?? null),
   );
 }

@@ -210,7 +210,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
 }
 
 /** From the saddle, which the scale and the fret at the body put in its place. */
-function bridgeMiddle(ask: Ask, width: number): number {
+export function bridgeMiddle(ask: Ask, width: number): number {
   const stated = ask.numberIf('bridge.station');
   const saddle = stated ?? saddleStation(ask);
   const ahead = ask.numberIf('bridge.saddle-distance') ?? USUAL_SADDLE_DISTANCE;
@@ -222,7 +222,8 @@ function saddleStation(ask: Ask): number {
   return ask.number('body.length') - (scale - fretPlace(scale, ask.number('neck.join-fret')));
 }
 
-function rectangle(middle: number, along: number, across: number): Point[] {
+/** Across the centre line, its middle at a station. */
+export function rectangle(middle: number, along: number, across: number): Point[] {
   const [x0, x1] = [middle - along / 2, middle + along / 2];
   const y = across / 2;
   return [

@@ -1,0 +1,139 @@
+/**
+ * The plan of an instrument as plain data: outline, soundhole, braces with their heights, bridge and plate under it, each
+ * with its numbers and the place where it is written. What is not known is left out and named; the rest is still drawn.
+ */
+import { MechanicsError } from '../mechanics/error.js';
+import type { Evaluation } from '../recipes/evaluation.js';
+import type { Definition, Value } from '../recipes/facts.js';
+import { type Held, isWithin } from '../recipes/instrument.js';
+import { sideOf } from '../recipes/sides.js';
+import { type Desk, type Location, locationOf } from './desk.js';
+import { NotKnown, PlainAsk } from './plain-ask.js';
+import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
+import { writeInShopUnit } from './shop-values.js';
+
+/** Station from the tail, and offset from the centre line, bass side negative; mm. */
+export type PlanPoint = readonly [number, number];
+
+export interface Drawing {
+  readonly name: string;
+  /** mm */
+  readonly length: number;
+  readonly width: number;
+  /** Closed, the first point not repeated; empty where the body is not known. */
+  readonly outline: readonly PlanPoint[];
+  readonly parts: readonly DrawnPart[];
+  readonly missing: readonly Missing[];
+}
+
+export interface DrawnPart {
+  readonly path: string;
+  readonly kind: 'plate' | 'soundhole' | 'brace' | 'bridge' | 'bridge-plate';
+  readonly plate: 'top' | 'back';
+  /** Closed; absent for a plate, which has the outline. */
+  readonly shape?: readonly PlanPoint[];
+  /** Of a brace: height along its length, both mm. */
+  readonly heights?: readonly { readonly at: number; readonly height: number }[];
+  readonly figures: readonly { readonly path: string; readonly value: string }[];
+  /** Where it is written: in the definition drawn if that says anything of it, otherwise where it was first told. */
+  readonly source?: Location;
+}
+
+export interface Missing {
+  readonly part: string;
+  /** What would have to be known. */
+  readonly paths: readonly string[];
+  /** Why it cannot be drawn although nothing is missing. */
+  readonly trouble?: string;
+}
+
+/** Undefined when there is no model, recipe or build of this name. */
+export function drawingOf(desk: Desk, name: string): Drawing | undefined {
+  const side = sideOf(desk.workshop, name);
+  const definition = side && desk.shelf.find(side.kind, name);
+  if (!side || !definition) return undefined;
+  const missing: Missing[] = [];
+  const outline = attempt('body', side.evaluation, missing, outlineOf);
+  const parts = [...PLAN_PARTS.plates, ...partsNamed(side.evaluation)].flatMap((part): readonly DrawnPart[] => {
+    if (![...side.values.keys()].some((path) => isWithin(path, part.path))) return [];
+    const drawn = attempt(part.path, side.evaluation, missing, (ask) => part.draw(ask));
+    if (!drawn) return [];
+    return [
+      {
+        path: part.path,
+        kind: part.kind,
+        plate: part.plate,
+        ...(drawn.shape ? { shape: drawn.shape.map(inMillimetres) } : {}),
+        ...(drawn.heights
+          ? { heights: drawn.heights.map(({ at, height }) => ({ at: mm(at), height: mm(height) })) }
+          : {}),
+        figures: figuresOf(side.values, part),
+        ...sourceOf(desk, definition, side.values, part),
+      },
+    ];
+  });
+  return { name, ...sizesOf(outline), parts, missing };
+}
+
+function sizesOf(outline: Outlined | undefined): Pick<Drawing, 'length' | 'width' | 'outline'> {
+  if (!outline) return { length: 0, width: 0, outline: [] };
+  return { length: mm(outline.length), width: mm(outline.width), outline: outline.points.map(inMillimetres) };
+}
+
+function partsNamed(evaluation: Evaluation): readonly PlanPart[] {
+  const braces = (['bracing', 'back-bracing'] as const).flatMap((root) =>
+    evaluation.ground.members(root).map((member) => PLAN_PARTS.brace(root, member)),
+  );
+  return [...braces, ...PLAN_PARTS.others];
+}
+
+/** What `draw` gives, or nothing and a word on why. */
+function attempt<T>(
+  part: string,
+  evaluation: Evaluation,
+  missing: Missing[],
+  draw: (ask: PlainAsk) => T,
+): T | undefined {
+  const ask = new PlainAsk(evaluation);
+  try {
+    return draw(ask);
+  } catch (error) {
+    if (error instanceof NotKnown) missing.push({ part, paths: error.paths });
+    else if (error instanceof MechanicsError) missing.push({ part, paths: [], trouble: error.message });
+    else throw error;
+    return undefined;
+  }
+}
+
+/** Parts of the part (the heights of a brace at its stations) are told by the drawing itself. */
+function figuresOf(values: ReadonlyMap<string, Held>, part: PlanPart): DrawnPart['figures'] {
+  const own = [...values.values()].filter(({ path, value }) => isWithin(path, part.path) && isFigure(value));
+  return own
+    .filter(({ path }) => !part.inner.some((inner) => isWithin(path, inner)))
+    .map(({ path, value }) => ({ path: path.slice(part.path.length + 1), value: writeInShopUnit(path, value) }));
+}
+
+function isFigure({ kind }: Value): boolean {
+  return kind !== 'text' && kind !== 'unreadable';
+}
+
+function sourceOf(
+  desk: Desk,
+  drawn: Definition,
+  values: ReadonlyMap<string, Held>,
+  part: PlanPart,
+): Pick<DrawnPart, 'source'> {
+  const own = [...values.values()].filter(({ path }) => isWithin(path, part.path));
+  const held = own.find(({ from }) => from.definition === drawn) ?? own[0];
+  const source = held && locationOf(desk, held.from.definition, held.from.span);
+  return source ? { source } : {};
+}
+
+function inMillimetres([x, y]: readonly [number, number]): PlanPoint {
+  return [mm(x), mm(y)];
+}
+
+/** To the hundredth: nobody sees more in a plan. */
+function mm(metres: number): number {
+  return Math.round(metres * 1e5) / 100 + 0;
+}

@@ -1,0 +1,57 @@
+/** Asks an evaluation for what a drawing needs; what is missing ends the part that needs it. */
+import type { PlateAnalysis } from '../recipes/analyst.js';
+import type { Ask, Evaluation } from '../recipes/evaluation.js';
+import type { Value } from '../recipes/facts.js';
+
+/** Something a part of a drawing needs is not known. */
+export class NotKnown extends Error {
+  constructor(readonly paths: readonly string[]) {
+    super(`not known: ${paths.join(', ')}`);
+  }
+}
+
+export class PlainAsk implements Ask {
+  /** Shapes are asked for by whole paths. */
+  readonly member = '';
+
+  constructor(private readonly evaluation: Evaluation) {}
+
+  number(path: string): number {
+    return this.evaluation.number(path) ?? this.missing(path);
+  }
+
+  numberIf(path: string): number | undefined {
+    return this.evaluation.number(path);
+  }
+
+  numberOr(path: string, fallback: number): number {
+    return this.evaluation.number(path) ?? fallback;
+  }
+
+  word(path: string): string | undefined {
+    const value = this.value(path);
+    return value?.kind === 'name' ? value.name : value?.kind === 'text' ? value.text : undefined;
+  }
+
+  value(path: string): Value | undefined {
+    return this.evaluation.ground.value(path);
+  }
+
+  members(part: string): readonly string[] {
+    return this.evaluation.ground.members(part);
+  }
+
+  missing(path: string): never {
+    const derived = this.evaluation.derived(path);
+    throw new NotKnown(derived && !derived.known && derived.missing.length > 0 ? derived.missing : [path]);
+  }
+
+  /** A plan is drawn from what is written; nothing has to be solved for it. */
+  analyse(): PlateAnalysis {
+    throw new NotKnown(['resonance']);
+  }
+
+  assume(): void {
+    // A drawing shows what an assumption comes to; hovers and findings say that one was made.
+  }
+}
