@@ -56,12 +56,21 @@ export async function clickOn(page: Page, line: string, word = line): Promise<vo
 
 /** What the hover over a word says. */
 export async function hoverOver(page: Page, line: string, word = line): Promise<string> {
-  const { x, y } = await whereIs(page, line, word);
-  await page.mouse.move(x - 3, y);
-  await page.mouse.move(x, y, { steps: 4 });
   const hover = page.locator('.monaco-hover:visible .monaco-hover-content').first();
-  await hover.waitFor();
-  return hover.innerText();
+  // The text may shift under the pointer while hints arrive; a person would point again.
+  for (let attempt = 0; attempt < 6; attempt++) {
+    const { x, y } = await whereIs(page, line, word);
+    await page.mouse.move(x - 3, y - 40);
+    await page.mouse.move(x, y, { steps: 4 });
+    if (
+      await hover.waitFor({ timeout: 5_000 }).then(
+        () => true,
+        () => false,
+      )
+    )
+      return hover.innerText();
+  }
+  throw new Error(`No hover over "${word}".`);
 }
 
 /** The text on the screen, without what hints add. */

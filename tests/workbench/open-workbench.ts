@@ -1,4 +1,4 @@
-import { cpSync, existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { copyFileSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { chromium } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
@@ -15,6 +15,9 @@ declare module 'vitest' {
   }
 }
 
+/** What is worth a look afterwards: the log, pictures, pictures of what went wrong. */
+const KEPT = '.cache/workbench';
+
 const SIZE = { width: 1280, height: 800 };
 
 /** Before all journeys: VS Code with the packaged extension on a copy of the example shop, open in one page. */
@@ -27,9 +30,9 @@ export default async function openWorkbench(project: TestProject): Promise<() =>
   const host = prepareHost(console.log);
   lap('host prepared');
 
-  const runFolder = resolve('.cache/workbench');
-  rmSync(runFolder, { recursive: true, force: true });
-  mkdirSync(runFolder, { recursive: true });
+  rmSync(KEPT, { recursive: true, force: true });
+  mkdirSync(KEPT, { recursive: true });
+  const runFolder = mkdtempSync(resolve('.cache/run-'));
   const shop = join(runFolder, 'hollin-reach');
   cpSync('examples/hollin-reach', shop, { recursive: true });
   const running = await startHost(host, { runFolder, vsix });
@@ -50,6 +53,8 @@ export default async function openWorkbench(project: TestProject): Promise<() =>
   return async () => {
     await context.close();
     await running.stop();
+    copyFileSync(join(runFolder, 'server.log'), join(KEPT, 'server.log'));
+    rmSync(runFolder, { recursive: true, force: true });
   };
 }
 

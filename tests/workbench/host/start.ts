@@ -1,12 +1,13 @@
 import { spawn, type ChildProcess } from 'node:child_process';
-import { createWriteStream, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { createWriteStream, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { once } from 'node:events';
 import { QUIET_SETTINGS } from './settings.js';
 import type { PreparedHost } from './prepare.js';
 
 export interface HostOptions {
-  /** An empty folder of this run's own: settings, extensions, logs and sockets go here. */
+  /** An empty folder of this run's own: settings, extensions and logs go here. */
   readonly runFolder: string;
   /** Packaged extension to install. */
   readonly vsix?: string;
@@ -28,8 +29,9 @@ export interface RunningHost {
 export async function startHost(host: PreparedHost, options: HostOptions): Promise<RunningHost> {
   const { runFolder } = options;
   const extensions = join(runFolder, 'extensions');
-  const sockets = join(runFolder, 'sockets');
-  for (const folder of [extensions, sockets, join(runFolder, 'data/User')]) mkdirSync(folder, { recursive: true });
+  // Not in the run's folder: the path of a socket may have no more than some hundred characters.
+  const sockets = mkdtempSync(join(tmpdir(), 'bookmatch-'));
+  for (const folder of [extensions, join(runFolder, 'data/User')]) mkdirSync(folder, { recursive: true });
   const settings = { ...QUIET_SETTINGS, ...options.settings };
   writeFileSync(join(runFolder, 'data/User/settings.json'), JSON.stringify(settings, null, 2));
 
@@ -52,6 +54,7 @@ export async function startHost(host: PreparedHost, options: HostOptions): Promi
   const stop = async () => {
     await endGroup(server);
     process.off('exit', end);
+    rmSync(sockets, { recursive: true, force: true });
   };
   try {
     const port = await announcedPort(server);
