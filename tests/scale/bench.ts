@@ -5,6 +5,7 @@
 import { Publisher } from '../../language/server/publisher.js';
 import { Session } from '../../language/server/session.js';
 import { madeShop, uriOf } from './made-shop.js';
+import { benchTop } from './top.bench.js';
 
 interface Row {
   readonly what: string;
@@ -30,6 +31,10 @@ for (const { what, aim, times } of rows) {
   const at = (share: number) =>
     `${sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))]!.toFixed(1)} ms`;
   console.log(what.padEnd(44), at(0.5).padStart(10), at(0.95).padStart(10), aim.padStart(10));
+}
+
+for (const { name, median, p95 } of benchTop()) {
+  console.log(`braced top: ${name}`.padEnd(44), `${median.toFixed(1)} ms`.padStart(10), `${p95.toFixed(1)} ms`.padStart(10));
 }
 
 /** From nothing to every finding of the folder. */
