@@ -24,19 +24,27 @@ export function registerLineage(client: LanguageClient, instruments: Instruments
     treeDataProvider: lineage,
     showCollapseAll: true,
   });
+  const showInHand = () => {
+    const { current } = inHand;
+    const here = current && view.visible ? lineage.find(current.kind, current.name) : undefined;
+    // The row may have gone with the edit that brought this news.
+    if (here) Promise.resolve(view.reveal(here, { select: true, focus: false })).catch(() => undefined);
+  };
   return Disposable.from(
     lineage,
     view,
-    inHand.onDidChange((entry) => {
-      const here = entry && view.visible ? lineage.find(entry.kind, entry.name) : undefined;
-      // The row may have gone with the edit that brought this news.
-      if (here) Promise.resolve(view.reveal(here, { select: true, focus: false })).catch(() => undefined);
-    }),
+    inHand.onDidChange(showInHand),
+    // The tree may be opened, or drawn anew, after the cursor came to rest.
+    view.onDidChangeVisibility(showInHand),
+    lineage.onDidChangeTreeData(() => setTimeout(showInHand, REDRAWN)),
     commands.registerCommand('bookmatch.lineage.compareWithParent', (entry?: LineageEntry) =>
       commands.executeCommand(COMMANDS.compareWithParent, entry?.name),
     ),
   );
 }
+
+/** ms after which the editor has drawn new rows, so that one can be shown. */
+const REDRAWN = 150;
 
 class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
   private readonly changed = new EventEmitter<undefined>();

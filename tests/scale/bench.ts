@@ -34,7 +34,11 @@ for (const { what, aim, times } of rows) {
 }
 
 for (const { name, median, p95 } of benchTop()) {
-  console.log(`braced top: ${name}`.padEnd(44), `${median.toFixed(1)} ms`.padStart(10), `${p95.toFixed(1)} ms`.padStart(10));
+  console.log(
+    `braced top: ${name}`.padEnd(44),
+    `${median.toFixed(1)} ms`.padStart(10),
+    `${p95.toFixed(1)} ms`.padStart(10),
+  );
 }
 
 /** From nothing to every finding of the folder. */
