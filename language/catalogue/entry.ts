@@ -44,7 +44,7 @@ export interface EntryWriter {
   /** The name of a definition or of a part. */
   name(
     path: string,
-    kind: 'wood' | 'species' | 'strings' | 'rig' | 'part',
+    kind: 'wood' | 'species' | 'strings' | 'rig' | 'model' | 'part',
     sentence: string,
     details?: Details,
   ): Property;

@@ -15,6 +15,15 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
   label.text('description', 'A sentence or two about it, for the people who read the sheets.', {
     where: ['wood', 'species', 'strings', 'appointments', 'rig', ...INSTRUMENT],
   }),
+  label.name(
+    'model',
+    'model',
+    'The body model the recipe is built on; a change of it brings every difference between the two.',
+    {
+      where: ['recipe'],
+      class: 'record',
+    },
+  ),
   label.choice(
     'kind',
     INSTRUMENT_KINDS,

@@ -47,6 +47,7 @@ export type ValueKind =
   | 'species'
   | 'strings'
   | 'rig'
+  | 'model'
   | 'part';
 
 /** Low, typical and high in SI. Outside low..high is worth a question, never an error. */

@@ -9,7 +9,7 @@ import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } fro
 export function groupAsOne(definition: Definition, counted: readonly Variable[]): readonly Fix[] {
   const statements = movable(definition, counted);
   const [first] = statements;
-  if (!first || statements.length < 2 || counted.some((variable) => variable.group)) return [];
+  if (!first || statements.length < 2 || bringsModel(counted) || counted.some((variable) => variable.group)) return [];
   const leaving = leavingWith(definition, statements);
   const at = definition.statements.find((one) => holds(one, first)) ?? first;
   const indent = indentOf(definition, at.span.start);
@@ -50,7 +50,7 @@ export function splitIntoChain(
   workshop: Workshop,
 ): readonly Fix[] {
   const { relation } = definition;
-  if (!relation || counted.length < 2 || counted.length > 12) return [];
+  if (!relation || counted.length < 2 || counted.length > 12 || bringsModel(counted)) return [];
   const byEffect = [...counted].sort((a, b) => strength(b) - strength(a));
   const moving = byEffect.slice(0, -1);
   const names = freeNames(recipe.name, moving.length, workshop);
@@ -105,4 +105,10 @@ function freeNames(name: string, count: number, workshop: Workshop): readonly st
     i++;
   }
   return names;
+}
+
+/** A change of model brings many differences with one line, which cannot be made one at a time. */
+function bringsModel(counted: readonly Variable[]): boolean {
+  const statements = counted.flatMap(({ changes }) => changes.map(({ statement }) => statement));
+  return new Set(statements).size < counted.length;
 }

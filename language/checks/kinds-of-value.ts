@@ -155,6 +155,7 @@ function fits(value: Value, property: Property): boolean {
     case 'species':
     case 'strings':
     case 'rig':
+    case 'model':
     case 'part':
       return value.kind === 'name';
   }
@@ -174,6 +175,7 @@ const WANTED: Readonly<Record<Property['kind'], string>> = {
   species: 'the name of a species',
   strings: 'the name of a set of strings',
   rig: 'the name of a rig',
+  model: 'the name of a model',
   part: 'the name of a part',
 };
 

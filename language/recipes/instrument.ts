@@ -67,6 +67,8 @@ export interface HoldRequest {
 export interface Instrument {
   readonly name: string;
   readonly definition: Definition;
+  /** The model it is built on, at the end of its line. */
+  readonly model?: Definition;
   readonly values: ReadonlyMap<string, Held>;
   /** What the recipe itself changes, in the order written. Empty for a model. */
   readonly changes: readonly Change[];
@@ -77,18 +79,19 @@ export interface RecipeContext {
   /** The catalogue's word for a path a maker wrote. */
   readonly canonical: (path: string) => string;
   readonly appointments: (name: string) => Definition | undefined;
+  readonly model: (name: string) => Instrument | undefined;
 }
 
 /** The instrument a definition of its own makes: a model, or a recipe whose parent cannot be found. */
 export function applyModel(model: Definition, context: RecipeContext): Instrument {
-  const draft = new Draft(model, new Map(), context);
+  const draft = new Draft(model, new Map(), model, context);
   draft.apply(model.statements);
   return { ...draft.finish(), changes: [] };
 }
 
 /** The parent's instrument with one recipe's statements applied. */
 export function applyRecipe(parent: Instrument | undefined, recipe: Definition, context: RecipeContext): Instrument {
-  const draft = new Draft(recipe, parent?.values ?? new Map(), context);
+  const draft = new Draft(recipe, parent?.values ?? new Map(), parent?.model, context);
   draft.apply(recipe.statements);
   return draft.finish();
 }
@@ -111,6 +114,7 @@ class Draft {
   constructor(
     private readonly definition: Definition,
     private readonly inherited: ReadonlyMap<string, Held>,
+    private model: Definition | undefined,
     private readonly context: RecipeContext,
   ) {
     this.values = new Map(inherited);
@@ -153,6 +157,7 @@ class Draft {
     return {
       name: this.definition.name.text,
       definition: this.definition,
+      model: this.model,
       values: this.values,
       changes: this.changes,
       holds: this.holds,
@@ -161,15 +166,66 @@ class Draft {
 
   private plain(statement: PropertyStatement, group?: TogetherStatement): void {
     const path = this.context.canonical(statement.path.text);
+    if (path === 'model') return this.otherModel(statement, statement.value, undefined, group);
     const after = this.set(path, statement.value, 'stated', statement.span);
     this.record({ kind: 'value', path, after, written: 'plain', statement, group });
   }
 
   private change(statement: ChangeStatement, group?: TogetherStatement): void {
     const path = this.context.canonical(statement.path.text);
+    if (path === 'model') return this.otherModel(statement, statement.new, statement.old, group);
     const value = statement.by ? stepped(this.values.get(path)?.value, statement) : statement.new;
     const after = value && this.set(path, value, 'changed', statement.span);
     this.record({ kind: 'value', path, after, stated: statement.old, written: 'change', statement, group });
+  }
+
+  /** Another model under the same recipes: what they say themselves stays, what they leave to the model is the new one's. */
+  private otherModel(
+    statement: ChangeStatement | PropertyStatement,
+    value: Value | undefined,
+    stated: Value | undefined,
+    group?: TogetherStatement,
+  ): void {
+    const written = statement.kind === 'change' ? 'change' : 'plain';
+    const old = this.model;
+    const next = value?.kind === 'name' ? this.context.model(value.name) : undefined;
+    const named = (model: Definition): Held => ({
+      path: 'model',
+      value: { kind: 'name', name: model.name.text, span: model.name.span },
+      from: { definition: model, span: model.name.span },
+      via: 'stated',
+    });
+    this.changes.push({
+      kind: 'value',
+      path: 'model',
+      before: old && named(old),
+      after: next && named(next.definition),
+      members: [],
+      stated,
+      written,
+      statement,
+      group,
+      from: { definition: this.definition, span: statement.span },
+    });
+    if (!next) return;
+    const paths = new Set([
+      ...next.values.keys(),
+      ...[...this.values.values()].filter(isFrom(old)).map(({ path }) => path),
+    ]);
+    for (const path of paths) {
+      const before = this.values.get(path);
+      if (before && !isFrom(old)(before)) continue;
+      const after = next.values.get(path);
+      if (sameValue(before?.value, after?.value)) continue;
+      if (after) {
+        this.values.set(path, { ...after, before });
+        this.record({ kind: 'value', path, after, written, statement, group });
+      } else if (before) {
+        this.values.delete(path);
+        this.record({ kind: 'drop', path, members: [before], written, statement, group });
+      }
+    }
+    this.model = next.definition;
   }
 
   private add(statement: AddStatement, group?: TogetherStatement): void {
@@ -232,6 +288,11 @@ class Draft {
       from: { definition: this.definition, span: change.statement.span },
     });
   }
+}
+
+/** Whether a value was said by that model. */
+function isFrom(model: Definition | undefined): (held: Held) => boolean {
+  return (held) => held.from.definition === model;
 }
 
 /** `bracing.x-bass` holds `bracing.x-bass.height` and itself. */

@@ -24,6 +24,7 @@ export const KINDS_OF_VALUE: Partial<Record<ValueKind, readonly DefinitionKind[]
   species: ['species'],
   strings: ['strings'],
   rig: ['rig'],
+  model: ['model'],
 };
 
 export function mentionsIn(definition: Definition, catalogue: Catalogue): readonly Mention[] {
@@ -48,8 +49,7 @@ export function mentionsIn(definition: Definition, catalogue: Catalogue): readon
 /** The kinds of definition the value at a written path may name; none for a path whose value is something else. */
 export function kindsNamedBy(path: string, definition: Definition, catalogue: Catalogue): readonly DefinitionKind[] {
   const property = catalogue.property(catalogue.canonical(path, definition.kind), definition.kind);
-  if (property) return KINDS_OF_VALUE[property.kind] ?? [];
-  return path === 'model' ? ['model'] : [];
+  return (property && KINDS_OF_VALUE[property.kind]) ?? [];
 }
 
 /** The values a statement states, with the path each belongs to. */

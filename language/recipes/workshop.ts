@@ -470,6 +470,7 @@ export class Workshop extends Stand {
   private readonly recipeContext = {
     canonical: remembered((path: string) => this.catalogue.canonical(path)),
     appointments: (name: string) => this.shelf.find('appointments', name),
+    model: (name: string) => this.model(name),
   };
 
   private readonly elsewhere = (part: string, name: string): Evaluation | undefined =>

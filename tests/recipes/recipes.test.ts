@@ -158,6 +158,33 @@ describe('counting', () => {
   });
 });
 
+describe('a change of model', () => {
+  const MODELS = `
+model small { scale: 622 mm  soundhole.diameter: 92 mm }
+model large { scale: 645 mm  soundhole.diameter: 101 mm  port.area: 10 cm² }
+recipe l-1 for large { change soundhole.diameter: 101 mm -> 97 mm }`;
+
+  it('brings what the recipes leave to the model, keeps what they say themselves, and counts every difference', () => {
+    const { workshop, problems } = shopOf(MODELS, 'recipe l-2 from l-1 { change model: large -> small }');
+    expect(problems()).toEqual([]);
+    const values = workshop.instrument('l-2')!.values;
+    expect(values.get('scale')?.value).toMatchObject({ written: '622 mm' });
+    expect(values.get('soundhole.diameter')?.value).toMatchObject({ written: '97 mm' });
+    expect(values.has('port.area')).toBe(false);
+    expect(verdicts(workshop, 'l-2')).toEqual({ model: 'not-counted', scale: 'counted', 'port.area': 'counted' });
+  });
+
+  it('passes to the next recipe, which then stands on the new model', () => {
+    const { workshop } = shopOf(
+      MODELS,
+      'recipe l-2 from l-1 { change model: large -> small }',
+      'recipe l-3 from l-2 { change model: small -> large }',
+    );
+    expect(workshop.instrument('l-3')!.values.get('scale')?.value).toMatchObject({ written: '645 mm' });
+    expect(workshop.instrument('l-3')!.model?.name.text).toBe('large');
+  });
+});
+
 describe('expect', () => {
   it('is met, missed, or names what is missing', () => {
     const workshop = shopWith(
