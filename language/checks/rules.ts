@@ -5,6 +5,7 @@ import * as cautions from './cautions.js';
 import * as changes from './changes.js';
 import * as counting from './counting.js';
 import * as expectations from './expectations.js';
+import { HYGROMETER_OFF } from './hygrometers.js';
 import * as holds from './holds.js';
 import * as kinds from './kinds-of-value.js';
 import * as layout from './layout.js';
@@ -55,6 +56,7 @@ export const RULES: readonly Rule[] = [
   woods.IMPOSSIBLE_WOOD,
   woods.HUMIDITY_AND_MOISTURE,
   woods.DEFLECTION_WITHOUT_RIG,
+  HYGROMETER_OFF,
   layout.OFF_THE_PLATE,
   layout.SIZES_DISAGREE,
   changes.STALE_CHANGE,
