@@ -13,6 +13,7 @@ import {
 import type { Edit, Finding, Fix, Place, Severity } from '../checks/finding.js';
 import { type Desk, type Location, shifted } from '../editing/desk.js';
 import type { Symbol } from '../editing/symbols.js';
+import { pageUri } from './library-pages.js';
 
 /** Where a place stands now; undefined once its definition has left the shelf. */
 export function toLocation(desk: Desk, place: Place): Location | undefined {
@@ -39,6 +40,7 @@ export function toDiagnostic(desk: Desk, finding: Finding): Diagnostic | undefin
     range: location.range,
     severity: SEVERITY[finding.severity],
     code: finding.code,
+    codeDescription: { href: pageUri(finding.code) },
     source: 'bookmatch',
     message: finding.message,
     ...(related.length > 0 ? { relatedInformation: related } : {}),

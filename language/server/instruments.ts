@@ -1,7 +1,6 @@
 /** Requests of our own: the instruments of the folder, one of them in full, two of them side by side, the library. */
 import { comparisonTable } from '../editing/comparison-table.js';
 import { instrumentsOf } from '../editing/instruments.js';
-import { SPECIES_TEXT, SPECIES_URI } from '../editing/open-workshop.js';
 import { resolvedText } from '../editing/resolved-text.js';
 import {
   type ComparisonTable,
@@ -12,6 +11,7 @@ import {
   ListInstruments,
   type ResolvedText,
 } from './protocol.js';
+import { libraryText } from './library-pages.js';
 import type { Serving } from './serve.js';
 
 export function serveInstruments({ connection, session, answer }: Serving): void {
@@ -33,8 +33,9 @@ export function serveInstruments({ connection, session, answer }: Serving): void
   );
   connection.onRequest(
     GetLibraryText,
-    answer<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) =>
-      uri === SPECIES_URI ? { text: SPECIES_TEXT } : null,
-    ),
+    answer<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) => {
+      const text = libraryText(uri);
+      return text === undefined ? null : { text };
+    }),
   );
 }

@@ -61,7 +61,7 @@ export const GetComparison = new RequestType<{ readonly a: string; readonly b: s
   'bookmatch/comparison',
 );
 
-/** The species library as read-only text; `null` when there is no such file. `uri` is of the scheme `LIBRARY_SCHEME`. */
+/** A page of the library (the species, a finding) as read-only text; `null` when there is none. `uri` is of the scheme `LIBRARY_SCHEME`. */
 export const GetLibraryText = new RequestType<{ readonly uri: string }, { readonly text: string } | null, void>(
   'bookmatch/libraryText',
 );

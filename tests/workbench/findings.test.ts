@@ -3,7 +3,7 @@ import { clickOn, visibleText, waitForSquiggle } from './editor.js';
 import { applyFix, fixesOnOffer, openFixes } from './fixes.js';
 import { journey } from './journey.js';
 import { picture } from './picture.js';
-import { openProblems, problemsWith } from './problems.js';
+import { openPageOf, openProblems, problemsWith } from './problems.js';
 import { goToLine, openFile } from './quick-input.js';
 import { lineOf } from './shop.js';
 
@@ -48,4 +48,13 @@ journey('a number without its unit is asked about as it is typed', async (page) 
   await applyFix(page, '2.3 mm');
   await page.locator('.squiggly-error').waitFor({ state: 'detached' });
   expect(await visibleText(page)).toContain('back.thickness: 2.3 mm');
+});
+
+journey('the code of a finding leads to its page, with a bad and a good example', async (page) => {
+  await openFile(page, RECIPES);
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-40'));
+  await waitForSquiggle(page, 'warning');
+  await openProblems(page);
+  await openPageOf(page, 'too-many-changes');
+  await expect.poll(() => visibleText(page), { timeout: 10_000 }).toContain('# too-many-changes');
 });

@@ -20,6 +20,13 @@ export async function problemsWith(page: Page, text: string): Promise<readonly s
   return found;
 }
 
+/** Follow the code of a finding to its page. */
+export async function openPageOf(page: Page, code: string): Promise<void> {
+  await page.locator(FILTER).fill(code);
+  await page.locator(`${PANEL} [role=treeitem] a:has(.marker-code)`, { hasText: code }).first().click();
+  await page.locator('.tabs-container .tab', { hasText: `${code}.md` }).waitFor();
+}
+
 /** Close the panel, whatever it shows. */
 export async function closePanel(page: Page): Promise<void> {
   if (await page.locator(PANEL).isVisible()) await page.locator('#status\\.problems a').click();
