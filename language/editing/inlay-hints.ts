@@ -103,7 +103,8 @@ function expectationHint({ statement, outcome, derived }: Expectation): readonly
   if (!derived || (outcome !== 'met' && outcome !== 'missed' && outcome !== 'unknown')) return [];
   if (derived.known) return [{ position, text: `${shown(derived.si, derived.quantity)}, ${outcome}` }];
   if (derived.pending) return [{ position, text: 'being worked out' }];
-  const missing = derived.missing.join(', ');
+  const { length } = derived.missing;
+  const missing = derived.missing.slice(0, 3).join(', ') + (length > 3 ? ` and ${length - 3} more` : '');
   return [{ position, text: missing === '' ? 'not known' : `not known without ${missing}` }];
 }
 

@@ -128,7 +128,7 @@ class Page {
     for (const path of paths) {
       const derived = this.evaluation.derived(path);
       if (!derived || derived.known || derived.missing.length === 0 || this.evaluation.ground.leaf(path)) continue;
-      const key = derived.missing.join(', ');
+      const key = someOf(derived.missing);
       groups.set(key, [...(groups.get(key) ?? []), path]);
     }
     return groups;
@@ -147,6 +147,14 @@ class Page {
     if (known.length > 0) this.line(depth, `// ${name}: ${known.join(' · ')}`);
   }
 }
+
+/** What a quantity still lacks, in the length of a line. */
+function someOf(missing: readonly string[]): string {
+  if (missing.length <= MOST_MISSING) return missing.join(', ');
+  return `${missing.slice(0, MOST_MISSING).join(', ')} and ${missing.length - MOST_MISSING} more`;
+}
+
+const MOST_MISSING = 4;
 
 const WOOD_FIGURES = [
   { path: 'density', label: 'density' },

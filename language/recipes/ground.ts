@@ -109,9 +109,12 @@ export class ValueGround implements Ground {
     if (names.size > 0) return [...names];
     const value = this.value(part);
     if (value?.kind === 'list') return value.items.map((_, i) => String(i + 1));
+    // Frets have no values of their own, only their number.
+    const frets = part === 'fret' ? this.leaf('frets.count')?.si : undefined;
+    if (frets !== undefined) return numbered(Math.min(frets, MOST_FRETS));
     // `strings: light-12` has the strings of the set for members, counted from the highest.
     const count = this.others.get(part)?.evaluation.derived('count');
-    return count?.known ? Array.from({ length: count.si }, (_, i) => String(i + 1)) : [];
+    return count?.known ? numbered(count.si) : [];
   }
 
   elsewhere(path: string): { evaluation: Evaluation; path: string; prefix: string } | undefined {
@@ -163,4 +166,11 @@ function partOf(value: Value | undefined, word: string): QuantityValue | undefin
 /** A number without a unit where one is needed is no value at all: a finding asks what it means. */
 function hasRightDimension(value: QuantityValue, wanted: Dimension | undefined): boolean {
   return wanted === undefined || sameDimension(value.quantity.dimension, wanted);
+}
+
+const MOST_FRETS = 36;
+
+/** `1`, `2`, … */
+function numbered(count: number): readonly string[] {
+  return Array.from({ length: Math.max(0, Math.floor(count)) }, (_, i) => String(i + 1));
 }

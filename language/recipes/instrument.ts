@@ -166,14 +166,20 @@ class Draft {
 
   private plain(statement: PropertyStatement, group?: TogetherStatement): void {
     const path = this.context.canonical(statement.path.text);
-    if (path === 'model') { this.otherModel(statement, statement.value, undefined, group); return; }
+    if (path === 'model') {
+      this.otherModel(statement, statement.value, undefined, group);
+      return;
+    }
     const after = this.set(path, statement.value, 'stated', statement.span);
     this.record({ kind: 'value', path, after, written: 'plain', statement, group });
   }
 
   private change(statement: ChangeStatement, group?: TogetherStatement): void {
     const path = this.context.canonical(statement.path.text);
-    if (path === 'model') { this.otherModel(statement, statement.new, statement.old, group); return; }
+    if (path === 'model') {
+      this.otherModel(statement, statement.new, statement.old, group);
+      return;
+    }
     const value = statement.by ? stepped(this.values.get(path)?.value, statement) : statement.new;
     const after = value && this.set(path, value, 'changed', statement.span);
     this.record({ kind: 'value', path, after, stated: statement.old, written: 'change', statement, group });

@@ -18,7 +18,7 @@ export interface TestShop {
   readonly workshop: Workshop;
   readonly shelf: Bookshelf;
   put(uri: string, text: string): void;
-  problems(): readonly Problem[];
+  readonly problems: () => readonly Problem[];
 }
 
 export function shopOf(...files: readonly string[]): TestShop {

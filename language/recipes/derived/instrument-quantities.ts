@@ -5,6 +5,7 @@ import { BRACE_QUANTITIES } from './brace-quantities.js';
 import { MASS_QUANTITIES } from './mass-quantities.js';
 import { MODE_QUANTITIES } from './mode-quantities.js';
 import { PLATE_QUANTITIES } from './plate-quantities.js';
+import { WHOLE_QUANTITIES } from './whole-quantities.js';
 import { STRING_QUANTITIES } from './string-quantities.js';
 
 export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
@@ -13,5 +14,6 @@ export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
   ...BODY_QUANTITIES,
   ...STRING_QUANTITIES,
   ...MASS_QUANTITIES,
+  ...WHOLE_QUANTITIES,
   ...MODE_QUANTITIES,
 ];

@@ -1,0 +1,74 @@
+/** The whole: closed box, finished instrument, and where it balances. */
+import { balance } from '../../mechanics/balance.js';
+import { fretPlace } from '../../mechanics/frets.js';
+import { outlineCentroid } from '../../mechanics/outline.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import type { Ask, DerivedQuantity } from '../evaluation.js';
+import { bodyOf } from './body-quantities.js';
+
+export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
+  {
+    path: 'mass.box',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass of the closed box, before neck, bridge and finish.',
+    formula: 'braced top + braced back + sides + linings + blocks',
+    source: 'sum; a kerfed lining fills half its outer size: common practice',
+    compute: (ask) =>
+      ask.number('top.braced-mass') +
+      ask.number('back.braced-mass') +
+      ask.number('sides.mass') +
+      liningMass(ask, 'lining') +
+      liningMass(ask, 'back-lining') +
+      ask.number('neck-block.mass') +
+      ask.number('tail-block.mass') +
+      (ask.numberIf('rim.added-mass') ?? 0),
+  },
+  {
+    path: 'mass.finished',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass of the finished instrument, without strings.',
+    formula: 'box + neck + tuners + what the top carries at the bridge + finish',
+    source: 'sum',
+    compute: (ask) =>
+      ask.number('mass.box') +
+      ask.number('neck.mass') +
+      ask.number('tuners.mass') +
+      atBridge(ask) +
+      ask.number('finish.mass'),
+  },
+  {
+    path: 'balance',
+    dimension: DIMENSION.length,
+    unit: 'mm',
+    sentence: 'Where the finished instrument balances, measured from the tail.',
+    formula: 'Σ m·x / Σ m; box at the middle of its outline, neck midway to the nut, tuners 100 mm beyond it',
+    source: 'statics; where the parts have their middles: common practice',
+    compute: balancePoint,
+  },
+];
+
+function liningMass(ask: Ask, lining: 'lining' | 'back-lining'): number {
+  const [width, height] = [ask.number(`${lining}.width`), ask.number(`${lining}.height`)];
+  return ask.number(`${lining}.wood.density`) * ask.number('body.perimeter') * width * height * KERFED_FILL;
+}
+
+const KERFED_FILL = 0.5;
+
+/** The bridge plate is counted with the box. */
+function atBridge(ask: Ask): number {
+  return ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
+}
+
+function balancePoint(ask: Ask): number {
+  const [length, scale] = [ask.number('body.length'), ask.number('scale')];
+  const joint = fretPlace(scale, ask.number('neck.join-fret'));
+  const nut = length + joint;
+  return balance([
+    { mass: ask.number('mass.box') + ask.number('finish.mass'), station: outlineCentroid(bodyOf(ask).outline) },
+    { mass: ask.number('neck.mass'), station: (length + nut) / 2 },
+    { mass: ask.number('tuners.mass'), station: nut + 0.1 },
+    { mass: atBridge(ask), station: ask.numberIf('bridge.station') ?? nut - scale },
+  ]).station;
+}
