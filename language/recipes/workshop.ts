@@ -28,6 +28,7 @@ import { remembered } from './remembered.js';
 import { compareByName } from './sides.js';
 import { Traces } from './traces.js';
 import { propertiesOf } from './values.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 import { type Written, writtenIn } from './written.js';
 
 /** An instrument with its holds solved. */
@@ -44,6 +45,8 @@ class Stand {
     readonly catalogue: Catalogue,
     /** Works out modes and statics of plates, for the recipes in focus. */
     protected readonly analyst: Analyst = NO_ANALYST,
+    /** The language in which it answers people. */
+    readonly wording: Wording = ENGLISH,
   ) {
     this.memo = shelf.memo;
   }
