@@ -83,10 +83,10 @@ module.exports = {
     },
     {
       name: 'protocol-stands-alone',
-      comment: 'Whatever protocol.ts imports would travel into the extension.',
+      comment: 'Whatever protocol.ts imports would travel into the extension, unless it is a type.',
       severity: 'error',
       from: { path: '^language/server/protocol\\.ts$' },
-      to: { path: '^language/' },
+      to: { path: '^language/', dependencyTypesNot: ['type-only'] },
     },
     {
       name: 'no-cycles',

@@ -1,3 +1,4 @@
+import { STATEMENT_WORDS } from '../language/grammar/token.js';
 import { DEFINITION_KINDS } from '../language/recipes/facts.js';
 
 /** The words of the language by what they do, for colouring. No word is reserved: followed by a colon each is a property. */
@@ -7,22 +8,7 @@ export const WORDS = {
   /** Stand between two names in a definition's head. */
   relations: ['is', 'for', 'from', 'of'],
   /** Open a line inside a block. */
-  statements: [
-    'change',
-    'add',
-    'drop',
-    'together',
-    'hold',
-    'expect',
-    'with',
-    'because',
-    'note',
-    'allow',
-    'accept',
-    'vary',
-    'reading',
-    'request',
-  ],
+  statements: [...STATEMENT_WORDS],
   /** Join the parts of a line: `hold … by …`, `vary at most 1`, `… per "source"`. */
   joining: ['at', 'by', 'most', 'per', 'because'],
   /** Stand before the end of a range. */

@@ -5,6 +5,16 @@
  */
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
+import type { ComparisonTable } from '../editing/comparison-table.js';
+import type { Drawing } from '../editing/drawing.js';
+import type { ResolvedText } from '../editing/resolved-text.js';
+import type { WoodChoice } from '../editing/wood-choice.js';
+
+// Answers that are plain data already go over the wire as they are.
+export type { ComparisonTable, DerivedRow } from '../editing/comparison-table.js';
+export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
+export type { ResolvedText } from '../editing/resolved-text.js';
+export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
 
 /** Whatever can be resolved and laid beside another: something with a value for every path of its line. */
 export interface InstrumentEntry {
@@ -20,43 +30,12 @@ export interface InstrumentEntry {
 /** Every model, recipe and build of the open folders, each after its parent, otherwise in the order of the files. */
 export const ListInstruments = new RequestType0<readonly InstrumentEntry[], void>('bookmatch/listInstruments');
 
-export interface ResolvedText {
-  /** For the tab: `tarn-7, resolved`. */
-  readonly title: string;
-  /** The instrument written out in full in the language itself, with computed values at the end of each block. */
-  readonly text: string;
-}
-
 /** An instrument written out in full; `null` when there is none of that name. */
 export const GetResolvedText = new RequestType<{ readonly name: string }, ResolvedText | null, void>(
   'bookmatch/resolvedText',
 );
 
-/** Two instruments side by side. */
-export interface ComparisonTable {
-  readonly a: string;
-  readonly b: string;
-  /** The nearest recipe both descend from. */
-  readonly ancestor?: string;
-  readonly changes: readonly {
-    /** The path, or the reason of a `together` group. */
-    readonly label: string;
-    readonly paths: readonly { readonly path: string; readonly a?: string; readonly b?: string }[];
-  }[];
-  readonly derived: readonly {
-    readonly path: string;
-    readonly a?: string;
-    readonly b?: string;
-    readonly difference?: string;
-    readonly percent?: string;
-    /** Paths that would have to be known for a value that is absent. */
-    readonly missing: readonly string[];
-    /** How much each change is answerable for, by its label. */
-    readonly contributions: readonly { readonly label: string; readonly amount: string }[];
-  }[];
-}
-
-/** `null` when either name is unknown. */
+/** Two instruments side by side; `null` when either name is unknown. */
 export const GetComparison = new RequestType<{ readonly a: string; readonly b: string }, ComparisonTable | null, void>(
   'bookmatch/comparison',
 );
@@ -100,35 +79,6 @@ export interface LineageEntry {
 
 export const ListLineage = new RequestType0<readonly LineageEntry[], void>('bookmatch/lineage');
 
-/** The measured sets for the top of one recipe, each with what it would need and weigh, the best first. */
-export interface WoodChoice {
-  readonly recipe: string;
-  /** Path of what is kept, its value, and whose it is. */
-  readonly quantity: string;
-  readonly target: string;
-  readonly from: string;
-  readonly sets: readonly RankedSet[];
-}
-
-export interface RankedSet {
-  readonly wood: string;
-  readonly species?: string;
-  /** The recipe has it now. */
-  readonly current: boolean;
-  /** Builds it has gone into. */
-  readonly builtInto: readonly string[];
-  readonly thickness?: string;
-  readonly mass?: string;
-  /** Against the lightest that can still be made. */
-  readonly heavier?: string;
-  readonly across?: string;
-  /** Against the top it is compared with; absent where that is the same. */
-  readonly acrossChange?: string;
-  /** Left of the blank once planed. */
-  readonly leaves?: string;
-  readonly trouble?: 'too-thin-blank' | 'not-usual' | 'out-of-reach' | 'unknown';
-}
-
 /** `null` when there is no such recipe, or the stiffness it should keep is not known. */
 export const GetWoodChoice = new RequestType<{ readonly recipe: string }, WoodChoice | null, void>(
   'bookmatch/woodChoice',
@@ -144,36 +94,6 @@ export interface WoodUse {
 export const GetWoodUse = new RequestType<{ readonly recipe: string; readonly wood: string }, WoodUse | null, void>(
   'bookmatch/woodUse',
 );
-
-/** Station from the tail, and offset from the centre line, bass side negative; mm. */
-export type PlanPoint = readonly [number, number];
-
-/** The plan of an instrument, seen from the front, in mm. What is not known is left out and named in `missing`. */
-export interface Drawing {
-  readonly name: string;
-  readonly length: number;
-  readonly width: number;
-  /** Closed, the first point not repeated. */
-  readonly outline: readonly PlanPoint[];
-  readonly parts: readonly DrawnPart[];
-  readonly missing: readonly { readonly part: string; readonly paths: readonly string[]; readonly trouble?: string }[];
-}
-
-export interface DrawnPart {
-  /** `bracing.x-bass`, `bridge`, `soundhole`, `top`. */
-  readonly path: string;
-  readonly kind: 'plate' | 'soundhole' | 'brace' | 'bridge' | 'bridge-plate';
-  /** Which plate it is on. */
-  readonly plate: 'top' | 'back';
-  /** Closed; absent for a plate, which has the outline. */
-  readonly shape?: readonly PlanPoint[];
-  /** Of a brace: height along its length, both mm. */
-  readonly heights?: readonly { readonly at: number; readonly height: number }[];
-  /** Its numbers, written out: `width` `7.9 mm`. */
-  readonly figures: readonly { readonly path: string; readonly value: string }[];
-  /** Where it is written: in the recipe itself if that says anything of it. */
-  readonly source?: { readonly uri: string; readonly range: Range };
-}
 
 /** `null` when there is no model, recipe or build of that name. */
 export const GetDrawing = new RequestType<{ readonly name: string }, Drawing | null, void>('bookmatch/drawing');
