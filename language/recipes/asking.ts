@@ -1,0 +1,120 @@
+/** One computation asking for what it needs, and what it has asked so far. */
+import type { PlateAnalysis, PlateTask } from './analyst.js';
+import type { Ask, Basis, Derived } from './derived-quantity.js';
+import type { Evaluation } from './evaluation.js';
+import type { Value } from './facts.js';
+import type { NumberReply, Question } from './traces.js';
+
+export class Asking implements Ask {
+  readonly questions: Question[] = [];
+  readonly absent: string[] = [];
+  pending = false;
+  readonly assumptions: string[] = [];
+  readonly basis = new Set<Basis>();
+  readonly read = new Map<string, number>();
+
+  constructor(
+    private readonly evaluation: Evaluation,
+    readonly member: string,
+    private readonly moved: { readonly path: string; readonly si: number } | undefined,
+  ) {}
+
+  number(path: string): number {
+    const si = this.find(path);
+    if (si !== undefined) return si;
+    // Go on with a harmless number, so that one question names everything that is missing; the result is thrown away.
+    return 1;
+  }
+
+  numberIf(path: string): number | undefined {
+    const before = this.absent.length;
+    const si = this.find(path);
+    this.absent.length = before;
+    return si;
+  }
+
+  numberOr(path: string, fallback: number, assumption: string): number {
+    const si = this.numberIf(path);
+    if (si !== undefined) return si;
+    this.assume(assumption);
+    return fallback;
+  }
+
+  word(path: string): string | undefined {
+    const value = this.value(path);
+    return value?.kind === 'name' ? value.name : value?.kind === 'text' ? value.text : undefined;
+  }
+
+  value(path: string): Value | undefined {
+    const value = this.evaluation.ground.value(path);
+    this.questions.push({ kind: 'value', path, reply: value });
+    return value;
+  }
+
+  members(part: string): readonly string[] {
+    const members = this.evaluation.ground.members(part);
+    this.questions.push({ kind: 'members', path: part, reply: members });
+    return members;
+  }
+
+  missing(path: string): never {
+    this.absent.push(path);
+    throw new Absent(path);
+  }
+
+  analyse(task: PlateTask): PlateAnalysis {
+    // With something missing the task is made of placeholders: not worth a solver's time.
+    if (this.pending || this.absent.length > 0) throw new Waiting();
+    const analysis = this.evaluation.analyst.analysis(task);
+    if (analysis) return analysis;
+    this.pending = true;
+    throw new Waiting();
+  }
+
+  assume(text: string): void {
+    this.assumptions.push(text);
+    this.basis.add('assumed');
+  }
+
+  private find(path: string): number | undefined {
+    if (this.moved?.path === path) return this.moved.si;
+    const answer = this.evaluation.answer(path);
+    // Questions asked while an input is moved for a slope are not kept.
+    if (!this.moved) this.questions.push({ kind: 'number', path, reply: this.evaluation.replyTo(path) });
+    if (answer === PENDING) {
+      this.pending = true;
+      return undefined;
+    }
+    if (isAbsent(answer)) {
+      this.absent.push(...answer);
+      return undefined;
+    }
+    for (const basis of answer.basis) this.basis.add(basis);
+    this.assumptions.push(...answer.assumptions);
+    this.read.set(path, answer.si);
+    return answer.si;
+  }
+}
+
+/** A number with where it comes from, or the paths that are missing. */
+export type Reply = { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[];
+
+export function shortReply(reply: Reply): NumberReply {
+  if (isAbsent(reply)) return { si: undefined, grounds: reply.join(' ') };
+  const basis = [...reply.basis].join(' ');
+  return { si: reply.si, grounds: reply.assumptions.length === 0 ? basis : `${basis} ${reply.assumptions.join('|')}` };
+}
+
+/** The reply of a quantity whose solver has not delivered: it is the same as no other reply, and is not remembered. */
+export const PENDING: readonly string[] = ['(pending)'];
+
+export function isPending(derived: Derived): boolean {
+  return !derived.known && derived.pending === true;
+}
+
+export function isAbsent(answer: Reply): answer is readonly string[] {
+  return Array.isArray(answer);
+}
+
+class Absent extends Error {}
+class Waiting extends Error {}

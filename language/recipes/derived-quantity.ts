@@ -1,0 +1,109 @@
+/**
+ * What a derived quantity is, what it may ask, and what comes of it. The catalogue of those there are is in
+ * `derived/`; an `Evaluation` works them out for one set of values.
+ */
+import type { Dimension } from '../quantities/dimension.js';
+import type { PlateAnalysis, PlateTask } from './analyst.js';
+import type { Evaluation } from './evaluation.js';
+import type { Value } from './facts.js';
+
+/** Where a number ultimately comes from, weakest last. */
+export type Basis = 'measured' | 'recipe' | 'handbook' | 'assumed';
+
+/** A number nobody computed: a value of the recipe, a reading of a wood set, a handbook figure. */
+export interface Leaf {
+  /** Unique across evaluations when the thing itself is shared (a wood set); otherwise just the path. */
+  readonly id: string;
+  readonly si: number;
+  /** Standard uncertainty, SI. */
+  readonly sigma: number;
+  readonly basis: Basis;
+}
+
+export interface DerivedQuantity {
+  /** `*` stands for one member's name. */
+  readonly path: string;
+  readonly dimension: Dimension;
+  /** Symbol of the unit it is shown in. */
+  readonly unit: string;
+  /** One plain sentence. */
+  readonly sentence: string;
+  /** The formula, in the symbols of its source. */
+  readonly formula: string;
+  readonly source: string;
+  /** A maker hears or feels it: used to count, and to say what is too small to tell. */
+  readonly voicing?: boolean;
+  readonly compute: (ask: Ask) => number;
+  /**
+   * Slopes that the computation knows better than a difference would: d(quantity)/d(input) by the path asked for.
+   * What is not in the map does not move the quantity.
+   */
+  readonly slopes?: (ask: Ask) => ReadonlyMap<string, number>;
+  /**
+   * Share by which two instruments built alike differ in it whatever the numbers say: the prior for a shop without
+   * replicates. A difference inside it is not distinguishable.
+   */
+  readonly scatter?: number;
+  /** Needs the solver: comes after everything else, and never holds it up. */
+  readonly slow?: boolean;
+}
+
+/** What a derived quantity may ask. Everything is SI. */
+export interface Ask {
+  /** The member a `*` in the quantity's path stands for. */
+  readonly member: string;
+  /** A value of the recipe or another derived quantity. Missing: the asker becomes unknown. */
+  number(path: string): number;
+  /** Likewise, with a stated assumption where the recipe is silent. */
+  numberOr(path: string, fallback: number, assumption: string): number;
+  /** The value when there is one; its absence is fine. */
+  numberIf(path: string): number | undefined;
+  /** A word such as `parabolic`. */
+  word(path: string): string | undefined;
+  value(path: string): Value | undefined;
+  /** Names of the members of a part (`bracing` → x-bass, x-treble, …) in the order written. */
+  members(part: string): readonly string[];
+  /** Says that `path` is needed and absent. */
+  missing(path: string): never;
+  /** Records an assumption made. */
+  assume(text: string): void;
+  /** Modes and statics of a plate; what asks is pending until the solver has delivered. */
+  analyse(task: PlateTask): PlateAnalysis;
+}
+
+export interface Known {
+  readonly known: true;
+  /** Stated or weighed, not computed. */
+  readonly given?: boolean;
+  readonly si: number;
+  readonly quantity: DerivedQuantity;
+  readonly basis: ReadonlySet<Basis>;
+  /** Plain sentences: "the grain of brace x-bass is taken to run along it". */
+  readonly assumptions: readonly string[];
+  /** What was asked for, with the number used, in the order asked. */
+  readonly inputs: readonly { readonly path: string; readonly si: number }[];
+}
+
+export interface Unknown {
+  readonly known: false;
+  readonly quantity?: DerivedQuantity;
+  /** Paths that would make it known. */
+  readonly missing: readonly string[];
+  /** Why it cannot be computed although nothing is missing. */
+  readonly trouble?: string;
+  /** The solver is still at it; ask again when it has delivered. */
+  readonly pending?: true;
+}
+
+export type Derived = Known | Unknown;
+
+/** What an evaluation stands on. */
+export interface Ground {
+  leaf(path: string): Leaf | undefined;
+  value(path: string): Value | undefined;
+  members(part: string): readonly string[];
+  /** A path that another evaluation answers: `top.wood.density` is the wood set's `density`. */
+  elsewhere(
+    path: string,
+  ): { readonly evaluation: Evaluation; readonly path: string; readonly prefix: string } | undefined;
+}

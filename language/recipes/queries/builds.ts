@@ -1,0 +1,68 @@
+/** Questions about what was really made, and what it says about the recipes. */
+import { DIMENSION } from '../../quantities/dimension.js';
+import { type BuildRecord, recordOf } from '../builds.js';
+import { type Evidence, evidenceOf } from '../evidence.js';
+import type { Workshop } from '../workshop.js';
+
+export function buildQueries(workshop: Workshop) {
+  const { shelf, catalogue } = workshop;
+  const { memo } = shelf;
+
+  const build = memo.query((name: string): BuildRecord | undefined => {
+    const definition = shelf.find('build', name);
+    if (!definition) return undefined;
+    const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
+    return recordOf(definition, recipe, {
+      canonical: (path) => catalogue.canonical(path, 'build'),
+      isOfInstrument: (path) => catalogue.property(path, 'recipe') !== undefined,
+      evaluate: (values) => workshop.evaluate(values),
+    });
+  });
+
+  /** By the first of the recipes that are built alike. */
+  const alike = memo.query((root: string): readonly BuildRecord[] => {
+    const recipes = [root];
+    for (const name of recipes) {
+      const children = shelf.targeting('recipe', name).map((child) => child.name.text);
+      recipes.push(
+        ...children.filter((child) => workshop.parentOf(child) === name && workshop.count(child).total === 0),
+      );
+    }
+    return recipes.flatMap((name) =>
+      workshop.buildsOf(name).flatMap(({ name: { text } }) => workshop.build(text) ?? []),
+    );
+  });
+
+  const evidence = memo.query((name: string): readonly Evidence[] => {
+    const made = workshop.build(name);
+    const recipe = made?.recipe?.name;
+    const ancestor = recipe === undefined ? undefined : workshop.lastBuiltAncestor(recipe);
+    if (!made || recipe === undefined || ancestor === undefined) return [];
+    const root = rootOfReplicates(ancestor);
+    // An instrument built like its ancestor is one more replicate, and shows no effect.
+    if (rootOfReplicates(recipe) === root) return [];
+    const roots = new Set(workshop.lineage(recipe).recipes.map((one) => rootOfReplicates(one.name.text)));
+    const shop = shelf.shop();
+    const scatter = shop && workshop.stated(shop).get('scatter.frequency')?.value;
+    return evidenceOf(made, alike.get(root), {
+      groups: [...roots].map((one) => alike.get(one)),
+      stated:
+        scatter?.kind === 'quantity' && scatter.quantity.si > 0
+          ? { share: scatter.quantity.si, basis: 'shop' }
+          : { share: 0.02, basis: 'common practice' },
+      isFrequency: (path) => catalogue.property(path, 'build')?.dimension?.name === DIMENSION.frequency.name,
+    });
+  });
+
+  /** The first of the recipes that lead here without a counted change. */
+  function rootOfReplicates(recipe: string): string {
+    let root = recipe;
+    for (let parent = workshop.parentOf(root); parent !== undefined && workshop.count(root).total === 0;) {
+      root = parent;
+      parent = workshop.parentOf(root);
+    }
+    return root;
+  }
+
+  return { build, evidence, replicates: (recipe: string) => alike.get(rootOfReplicates(recipe)) };
+}

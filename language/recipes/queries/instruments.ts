@@ -1,0 +1,86 @@
+/** Questions about models and recipes: their line, their values with holds solved, their changes. */
+import { type Count, countChanges } from '../counting.js';
+import type { Evaluation } from '../evaluation.js';
+import { checkExpectations, type Expectation } from '../expectations.js';
+import { solveHolds } from '../hold.js';
+import { applyModel, applyRecipe, type Held, type Instrument, sameValues } from '../instrument.js';
+import { lineageOf, ringOf } from '../lineage.js';
+import { remembered } from '../remembered.js';
+import type { Solved, Workshop } from '../workshop.js';
+
+export function instrumentQueries(workshop: Workshop) {
+  const { shelf, catalogue } = workshop;
+  const { memo } = shelf;
+
+  const context = {
+    canonical: remembered((path: string) => catalogue.canonical(path)),
+    appointments: (name: string) => shelf.find('appointments', name),
+    model: (name: string) => workshop.model(name),
+  };
+
+  const lineage = memo.query((recipe: string) => lineageOf(shelf, recipe));
+
+  const ring = memo.query((recipe: string) => ringOf(shelf, recipe));
+
+  const model = memo.query((name: string): Instrument | undefined => {
+    const definition = shelf.find('model', name);
+    return definition && applyModel(definition, context);
+  });
+
+  const instrument = memo.query((name: string): Solved | undefined => {
+    const definition = shelf.find('recipe', name);
+    if (!definition) return undefined;
+    const start = workshop.startOf(name);
+    const unsolved = applyRecipe(start, definition, context);
+    const { values, holds } = solve(unsolved, start && evaluationOf(start));
+    return { ...unsolved, values, solvedHolds: holds };
+  });
+
+  /** Apart from the instrument, so that an edit which leaves every value as it was ends here. */
+  const values = memo.query((recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
+    equal: sameValues,
+  });
+
+  const evaluation = memo.query((recipe: string): Evaluation | undefined => {
+    if (!shelf.find('recipe', recipe)) return undefined;
+    return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
+  });
+
+  const modelValues = memo.query((name: string) => workshop.model(name)?.values ?? NO_VALUES, { equal: sameValues });
+
+  const modelEvaluation = memo.query((name: string) => workshop.evaluate(modelValues.get(name)));
+
+  const count = memo.query((recipe: string): Count => {
+    const child = workshop.instrument(recipe);
+    const parentName = workshop.parentOf(recipe);
+    const parent = parentName === undefined ? undefined : workshop.instrument(parentName);
+    if (!child || !parent) return { variables: [], total: 0 };
+    return countChanges(child, evaluationOf(parent), {
+      classOf: workshop.classOf,
+      speciesOf: (wood) => workshop.speciesOf(wood)?.name.text,
+      evaluateWith: (changes) => workshop.evaluateWith(child, parent, changes),
+    });
+  });
+
+  const expectations = memo.query((recipe: string): readonly Expectation[] => {
+    const definition = shelf.find('recipe', recipe);
+    const evaluated = workshop.evaluation(recipe);
+    return definition && evaluated ? checkExpectations(definition, evaluated, context.canonical) : [];
+  });
+
+  function evaluationOf({ definition: { kind, name } }: Instrument): Evaluation | undefined {
+    return kind === 'model' ? modelEvaluation.get(name.text) : evaluation.get(name.text);
+  }
+
+  function solve(unsolved: Instrument, parent: Evaluation | undefined) {
+    return solveHolds(unsolved, {
+      parent,
+      evaluate: (values) => workshop.evaluate(values, workshop.analystFor(unsolved.name)),
+      range: (path) => catalogue.plausibleSpan(path),
+    });
+  }
+
+  return { lineage, ring, model, instrument, evaluation, count, expectations, evaluationOf, solve };
+}
+
+const NO_VALUES: ReadonlyMap<string, Held> = new Map();
