@@ -76,6 +76,24 @@ module.exports = {
       to: { path: '^language/', pathNot: '^language/server/protocol\\.ts$' },
     },
     {
+      name: 'pages-know-messages-only',
+      comment:
+        'A page of a panel runs in a browser frame: no VS Code, and of the extension and the language types alone.',
+      severity: 'error',
+      from: { path: '^extension/panels/page/' },
+      to: {
+        path: ['^language/', '^extension/', '^vscode$', 'node_modules/vscode'],
+        pathNot: ['^extension/panels/page/', '^extension/panels/[a-z-]*messages\\.ts$'],
+        dependencyTypesNot: ['type-only'],
+      },
+    },
+    {
+      name: 'pages-know-types-of-the-protocol-only',
+      severity: 'error',
+      from: { path: ['^extension/panels/page/', '^extension/panels/[a-z-]*messages\\.ts$'] },
+      to: { path: '^language/', pathNot: '^language/server/protocol\\.ts$' },
+    },
+    {
       name: 'language-knows-no-extension',
       severity: 'error',
       from: { path: '^language/' },

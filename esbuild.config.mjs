@@ -14,11 +14,23 @@ const GROUP_BY =
 const REQUIRE =
   "import{createRequire as createRequire_}from'node:module';const require=createRequire_(import.meta.url);";
 
+/** A page of a panel, with the stylesheet it imports beside it. It runs in the editor's own browser. */
+const page = (name) => ({
+  entry: `extension/panels/page/${name}.ts`,
+  file: `dist/panels/${name}.js`,
+  limit: 120_000,
+  options: {
+    ...{ platform: 'browser', target: 'es2022', format: 'iife', banner: {}, plugins: [] },
+    ...{ mainFields: ['browser', 'module', 'main'], conditions: ['browser', 'import', 'production'] },
+  },
+});
+
 const BUNDLES = [
   { entry: 'extension/extension.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
   { entry: 'language/server/main-node.ts', file: 'dist/server.cjs', limit: 1_200_000, options: {} },
   { entry: 'language/server/solver-thread.ts', file: 'dist/solver.cjs', limit: 300_000, options: {} },
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
+  page('drawing'),
 ];
 
 /** The species library and other texts travel inside the bundle: `import text from './species.bookmatch'`. */

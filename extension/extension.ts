@@ -5,6 +5,7 @@ import { registerShowResolved } from './commands/show-resolved.js';
 import { Instruments } from './instruments.js';
 import { languageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
+import { registerDrawing } from './panels/drawing.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { showServerState } from './server-state.js';
@@ -28,6 +29,7 @@ export function activate(context: ExtensionContext): void {
     inHand,
     registerLineage(client, instruments, inHand),
     registerWoods(client, inHand),
+    registerDrawing(context, client, instruments, inHand),
   );
   // A failed start is shown by the state item and in the output channel.
   client.start().catch(() => undefined);

@@ -59,6 +59,8 @@ export const COMMANDS = {
   compareWithParent: 'bookmatch.compareWithParent',
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
+  /** Argument: name. Without it, the instrument at the cursor. */
+  showDrawing: 'bookmatch.showDrawing',
 } as const;
 
 // ---- beside the text ------------------------------------------------------------------------------------------------
