@@ -93,19 +93,30 @@ const matchTimes: Match = (text, offset, before) => {
 const NUMBER_STARTS = EVERY_START.filter((code) => code >= 0x80 || /[0-9.+-]/.test(String.fromCharCode(code)));
 /** `1 3/4`, `1-3/4`, `7/64`, `1½`, `2,85` (to be told off), `1,200.5` (too), `2.85`, `.110`, `1e-3`. */
 const NUMBER =
-  /[+\-\u2212\u2013]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?!,?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
-const WHOLE_OR_DECIMAL = /[+\-\u2212\u2013]?\d*\.?\d+(?:[eE][+-]?\d+)?/y;
+  /[+\-\u2212\u2013]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d+,\d+(?:\.\d+)?(?![,/]?\d)|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
+/** Behind the comma of a list: `1 mm,7/64 in`, `1,2,3`. */
+const NO_COMMA =
+  /[+\-\u2212\u2013]?(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d*[ ]?[\u00BC-\u00BE\u2153\u2154\u215B-\u215E]|\d*\.?\d+(?:[eE][+-]?\d+)?)/y;
 
 const matchNumber: Match = (text, offset, before) => {
   const last = before[before.length - 1];
   // `sitka–118` is a name with the wrong dash, not a name and a negative number.
   if (text[offset] === '\u2013' && last?.tokenType.name === 'PATH' && endOffset(last) === offset) return null;
   // In `1,2,3` the commas part a list; only a lone comma between figures is taken for a decimal comma.
-  const pattern = text[offset - 1] === ',' ? WHOLE_OR_DECIMAL : NUMBER;
+  const parts = text[offset - 1] === ',' || (last?.image === '(' && matchesAt(TWO_NUMBERS, text, endOffset(last)));
+  const pattern = parts ? NO_COMMA : NUMBER;
   pattern.lastIndex = offset;
   const found = pattern.exec(text);
   return found ? [found[0]] : null;
 };
+
+/** A point of two bare numbers, `(78,150 mm)`: its one comma parts them. */
+const TWO_NUMBERS = /[^,()\n]*,[^,()\n]*\)/y;
+
+function matchesAt(pattern: RegExp, text: string, offset: number): boolean {
+  pattern.lastIndex = offset;
+  return pattern.test(text);
+}
 
 /** What no other pattern knows: one sign, however many code units it takes. */
 const matchAnything: Match = (text, offset) => [String.fromCodePoint(text.codePointAt(offset) ?? 0)];

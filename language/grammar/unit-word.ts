@@ -38,12 +38,15 @@ const SPACED =
 const LETTER =
   'A-Za-z_\\u00AA\\u00B5\\u00BA\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u212A\\u212B\\u2126\\u00B0%\\u2030\\u2032\\u2033\\u2103\\u2109\\u00A2';
 const FIGURE = '0-9\\u00B2\\u00B3\\u00B9\\u2070-\\u2079\\u207B';
+/** A number stands next, perhaps after a blank. */
+const NUMBER_NEXT = '(?=[ \\t]*[-+\\u2212\\u2013]?(?:\\.?\\d|[\\u00BC-\\u00BE\\u2153\\u2154\\u215B-\\u215E]))';
+/** `560mmx212mm` is two sizes: no unit has an x before a figure. */
 const UNIT = new RegExp(
-  `[${LETTER}](?:[${LETTER}${FIGURE}]|[/\\u00B7\\u22C5*.-](?=[${LETTER}0-9])|/\\([${LETTER}${FIGURE}\u00B7\u22C5*.^]+\\)|\\^-?(?=\\d))*`,
+  `[${LETTER}](?:(?!x${NUMBER_NEXT})[${LETTER}${FIGURE}]|[/\\u00B7\\u22C5*.-](?=[${LETTER}0-9])|/\\([${LETTER}${FIGURE}\u00B7\u22C5*.^]+\\)|\\^-?(?=\\d))*`,
   'y',
 );
 const STARTS_STATEMENT = /[ \t]*[:{]/y;
-const TIMES = /[x\u00D7](?=[ \t]*[-+\u2212\u2013]?\.?\d)/y;
+const TIMES = new RegExp(`[x\u00D7]${NUMBER_NEXT}`, 'y');
 
 function matchAt(pattern: RegExp, text: string, offset: number): number {
   pattern.lastIndex = offset;

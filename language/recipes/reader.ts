@@ -13,6 +13,7 @@ import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
 import type * as Facts from './facts.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
+import { doubtfulRange } from './written-range.js';
 import { type WrittenPart, quantityOf } from './written-quantity.js';
 
 export { createParser, type BookmatchParser } from '../grammar/parse.js';
@@ -270,7 +271,10 @@ class DefinitionReader {
       case 'Between': {
         const [low, high] = this.quantities([node.low, node.high]);
         if (low?.kind !== 'quantity' || high?.kind !== 'quantity') return this.unreadable(node);
-        return { kind: 'range', low, high, span };
+        const doubt = doubtfulRange(this.written(node));
+        if (!doubt) return { kind: 'range', low, high, span };
+        this.problem('bad-number', doubt.message, span, doubt.suggestions);
+        return this.unreadable(node);
       }
       case 'Size': {
         const parts = this.quantities(node.parts).filter((part) => part.kind === 'quantity');

@@ -44,7 +44,7 @@ interface ReferenceFile {
 
 /** CalculiX 2.20 solutions with all inputs (quadratic shells and solids, three or more meshes each). */
 export const reference = JSON.parse(
-  readFileSync(new URL('../data/braced-top-cases.json', import.meta.url), 'utf8'),
+  readFileSync('tests/published/data/braced-top-cases.json', 'utf8'),
 ) as ReferenceFile;
 
 export const spruce = woodOf(reference.materials.spruce);
