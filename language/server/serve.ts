@@ -16,6 +16,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
+import { LEGEND, serveColouring } from './colouring.js';
 import { serveBesideTheText } from './beside-the-text.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
@@ -35,13 +36,16 @@ export interface Serving {
   /** The version of a text open in the editor; null for one that is not. */
   readonly versionOf: (uri: string) => number | null;
   readonly answer: Answer;
+  /** Calls back whenever a text open in the editor is closed. */
+  readonly closed: (listener: (uri: string) => void) => void;
 }
 
 export function serve(connection: Connection, folder: FolderReader, worker?: PlateWorker): void {
   const documents = new TextDocuments(NEWEST);
   const session = new Session(folder, worker && { worker, delivered: () => publisher.refresh() });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
-  const serving: Serving = { connection, session, versionOf, answer: answering(connection) };
+  const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
+  const serving: Serving = { connection, session, versionOf, answer: answering(connection), closed };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
@@ -90,6 +94,7 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
 
   serveNavigation(serving);
   serveInsight(serving);
+  serveColouring(serving);
   serveLayout(serving);
   serveHelpWhileTyping(serving);
   serveInstruments(serving);
@@ -124,6 +129,7 @@ const CAPABILITIES: InitializeResult = {
     documentLinkProvider: { resolveProvider: false },
     inlayHintProvider: { resolveProvider: false },
     codeLensProvider: { resolveProvider: false },
+    semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true },
     documentFormattingProvider: true,
     completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
     codeActionProvider: {

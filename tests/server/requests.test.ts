@@ -243,6 +243,7 @@ it('offers what it answers, and nothing it does not', () => {
     'referencesProvider',
     'renameProvider',
     'selectionRangeProvider',
+    'semanticTokensProvider',
     'typeHierarchyProvider',
     'workspaceSymbolProvider',
   ]);
