@@ -2,7 +2,7 @@
 // node esbuild.config.mjs run FILE [ARG…]   bundles one script into .cache/ and runs it with this Node
 import { build } from 'esbuild';
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
 
 /** Langium groups with `Object.groupBy`, which Node 20 and the editors built on it lack. */
@@ -126,6 +126,7 @@ function options(file) {
 }
 
 async function bundleAll({ minify, complete }) {
+  writeTranslations();
   let tooLarge = false;
   for (const { entry, file, limit, options: own } of BUNDLES) {
     if (!existsSync(entry)) {
@@ -143,6 +144,16 @@ async function bundleAll({ minify, complete }) {
     if (process.argv.includes('--largest')) largest(result.metafile.outputs[file]);
   }
   if (tooLarge) throw new Error('A bundle is over its limit; see which parts are largest with --largest.');
+}
+
+/** The translations, kept in files by area, as one table for each language beside the programs that read it. */
+function writeTranslations() {
+  for (const [language, folder] of Object.entries({ de: 'language/wording/german' })) {
+    const areas = readdirSync(folder).sort();
+    const tables = areas.map((file) => JSON.parse(readFileSync(join(folder, file), 'utf8')));
+    mkdirSync('dist/wording', { recursive: true });
+    writeFileSync(`dist/wording/${language}.json`, JSON.stringify(Object.assign({}, ...tables)));
+  }
 }
 
 function largest(output) {

@@ -1,4 +1,5 @@
 /** What a command may touch of the world outside: handed in, so that a test can stand in for a terminal and a disk. */
+import type { Translations, Wording } from '../wording/wording.js';
 import type { Files } from './folder.js';
 
 export interface Io {
@@ -14,6 +15,15 @@ export interface Io {
   readonly busy: <T>(what: string, work: () => T) => T;
   readonly cwd: string;
   readonly files: Files;
+  readonly wording: Wording;
+}
+
+/** The same before it is known which language to speak. */
+export interface Surroundings extends Omit<Io, 'wording'> {
+  /** As the terminal has it: `de_DE.UTF-8`. */
+  readonly locale?: string;
+  /** The table of a language other than English. */
+  readonly translations: (language: string) => Promise<Translations>;
 }
 
 /** The maker asked for something that cannot be done; `message` says what to do instead. Ends in exit code 2. */

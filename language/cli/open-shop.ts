@@ -37,9 +37,9 @@ export class Opener {
   }
 
   private async read(folder: string, paths: readonly string[]): Promise<Shop> {
-    this.parser ??= createParser();
+    this.parser ??= createParser({ wording: this.io.wording });
     const { parser, io } = this;
-    const opened = openWorkshop({ parser, analyst: () => new ImmediateAnalyst() });
+    const opened = openWorkshop({ wording: io.wording, parser, analyst: () => new ImmediateAnalyst() });
     const texts = new Map<string, string>();
     const names = new Map<string, string>();
     let unread = 0;

@@ -1,10 +1,12 @@
 /** The terminal and disk of this process. */
+import { join } from 'node:path';
 import { DISK } from './folder.js';
-import type { Io } from './io.js';
+import type { Surroundings } from './io.js';
+import { translationsIn } from '../wording/translation-files.js';
 
 const ERASE_LINE = '\r\u001B[2K';
 
-export function processIo(): Io {
+export function processIo(): Surroundings {
   // A reader that has seen enough (`bookmatch show … | head`) is no trouble.
   process.stdout.on('error', () => process.exit(0));
   return {
@@ -23,5 +25,7 @@ export function processIo(): Io {
     },
     cwd: process.cwd(),
     files: DISK,
+    locale: process.env['LC_ALL'] || process.env['LC_MESSAGES'] || process.env['LANG'],
+    translations: translationsIn(join(import.meta.dirname, 'wording')),
   };
 }

@@ -6,14 +6,16 @@ import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
 import { format, type FormatOptions } from './format-command.js';
-import { EXIT, type Io, WrongUse } from './io.js';
+import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { rules } from './rules-command.js';
 import { type PlaceOptions, show } from './show-command.js';
+import { languageOf, Wording } from '../wording/wording.js';
 
 /** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
-export async function run(args: readonly string[], io: Io): Promise<number> {
+export async function run(args: readonly string[], surroundings: Surroundings): Promise<number> {
   let code: number = EXIT.fine;
+  const io: Io = { ...surroundings, wording: await wordingFor(args, surroundings) };
   const program = programFor(io, async (work) => {
     code = await work;
   });
@@ -35,6 +37,9 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
   const program = new Command('bookmatch')
     .description('Checks, shows and compares build recipes for acoustic guitars.')
     .version(version, '--version', 'print the version')
+    .addOption(
+      new Option('--language <language>', 'speak this language; otherwise that of the terminal').choices(['en', 'de']),
+    )
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
     .exitOverride()
@@ -95,6 +100,13 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
   program.command('demo', { hidden: true }).action(() => done(demonstrate(io)));
 
   return program;
+}
+
+/** What `--language` asks for, or else the language of the terminal. Commands explain themselves in it, so it comes first. */
+async function wordingFor(args: readonly string[], { locale, translations }: Surroundings): Promise<Wording> {
+  const asked = /(?:^| )--language[= ](\S+)/.exec(args.join(' '))?.[1];
+  const language = languageOf(asked ?? locale);
+  return new Wording(language === 'en' ? {} : await translations(language), language);
 }
 
 function placed(command: Command): Command {

@@ -7,6 +7,7 @@ import { Bookshelf } from '../recipes/bookshelf.js';
 import type { Memo } from '../recipes/memo.js';
 import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
 import { Workshop } from '../recipes/workshop.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export interface OpenWorkshop {
   readonly parser: BookmatchParser;
@@ -20,14 +21,17 @@ export const SPECIES_URI = 'bookmatch-library:/species.bookmatch';
 export const SPECIES_TEXT: string = species;
 
 export interface WorkshopOptions {
+  /** The language it answers in; a parser given here must speak it too. */
+  readonly wording?: Wording;
   readonly parser?: BookmatchParser;
   /** Who works out resonances; nobody, when absent. */
   readonly analyst?: (memo: Memo) => Analyst;
 }
 
-export function openWorkshop({ parser = createParser(), analyst }: WorkshopOptions = {}): OpenWorkshop {
+export function openWorkshop(options: WorkshopOptions = {}): OpenWorkshop {
+  const { wording = ENGLISH, parser = createParser({ wording }), analyst } = options;
   const shelf = new Bookshelf();
   shelf.putLibrary(readFile(SPECIES_URI, species, parser));
-  const workshop = new Workshop(shelf, catalogue, analyst?.(shelf.memo));
+  const workshop = new Workshop(shelf, catalogue, analyst?.(shelf.memo), wording);
   return { parser, shelf, workshop, checks: new Checks(workshop) };
 }

@@ -11,10 +11,13 @@ import { type ParserServices, createParserServices } from './services.js';
 import { type Token, itemAt } from './token.js';
 import { settleOpenTexts } from './unclosed-text.js';
 import { unfitText } from './unfit-text.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export type { CutDefinition } from './segments.js';
 
 export interface BookmatchParser {
+  /** The language in which it says what is wrong. */
+  readonly wording: Wording;
   /** The definitions of a text and their syntax trees. Never throws, whatever the text. */
   parse(text: string): ParsedFile;
   /** The cheap half: where the definitions are. */
@@ -45,16 +48,24 @@ export interface ParsedFile {
   readonly problems: readonly TextProblem[];
 }
 
+export interface ParserOptions {
+  readonly selfCheck?: boolean;
+  readonly wording?: Wording;
+}
+
 /**
  * Builds a parser from the grammar. This is the expensive part, so make one and keep it. With `selfCheck` the grammar is
  * checked first, and places where it allows two readings are written to the console; a test does that.
  */
-export function createParser(options: { readonly selfCheck?: boolean } = {}): BookmatchParser {
-  return new GrammarParser(createParserServices(options.selfCheck ?? false));
+export function createParser(options: ParserOptions = {}): BookmatchParser {
+  return new GrammarParser(createParserServices(options.selfCheck ?? false), options.wording ?? ENGLISH);
 }
 
 class GrammarParser implements BookmatchParser {
-  constructor(private readonly services: ParserServices) {}
+  constructor(
+    private readonly services: ParserServices,
+    readonly wording: Wording,
+  ) {}
 
   parse(text: string): ParsedFile {
     const file = this.cut(text);

@@ -20,6 +20,7 @@ import { LEGEND, serveColouring } from './colouring.js';
 import { serveBesideTheText } from './beside-the-text.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
+import { languageOf, type Translations, Wording } from '../wording/wording.js';
 import type { FolderReader } from './folder.js';
 import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
@@ -40,7 +41,15 @@ export interface Serving {
   readonly closed: (listener: (uri: string) => void) => void;
 }
 
-export function serve(connection: Connection, folder: FolderReader, worker?: PlateWorker): void {
+/** The table of a language other than English. */
+export type TranslationsFor = (language: string) => Promise<Translations>;
+
+export function serve(
+  connection: Connection,
+  folder: FolderReader,
+  worker?: PlateWorker,
+  translations?: TranslationsFor,
+): void {
   const documents = new TextDocuments(NEWEST);
   const session = new Session(folder, worker && { worker, delivered: () => publisher.refresh() });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
@@ -55,7 +64,9 @@ export function serve(connection: Connection, folder: FolderReader, worker?: Pla
   let folders: readonly string[] = [];
   let watches = false;
 
-  connection.onInitialize((params) => {
+  connection.onInitialize(async (params) => {
+    const language = languageOf(params.locale);
+    if (translations && language !== 'en') session.speak(new Wording(await translations(language), language));
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     return CAPABILITIES;

@@ -11,12 +11,13 @@ import type { Desk } from '../editing/desk.js';
 import { DeferredAnalyst, type PlateWorker } from '../recipes/deferred-analyst.js';
 import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
 import { type BookmatchParser, readFile } from '../recipes/reader.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 import type { FolderReader } from './folder.js';
 
 export class Session {
-  readonly desk: Desk;
-  private readonly workshop: OpenWorkshop;
-  private readonly analyst: DeferredAnalyst | undefined;
+  private wording = ENGLISH;
+  private opened: { readonly workshop: OpenWorkshop; readonly desk: Desk } | undefined;
+  private analyst: DeferredAnalyst | undefined;
   /** Texts open in the editor. */
   private readonly typed = new Map<string, string>();
   /** Texts as last read from disk. */
@@ -25,15 +26,35 @@ export class Session {
   /** With a worker, resonances are worked out in the background; `delivered` is called whenever some have come. */
   constructor(
     private readonly folder: FolderReader,
-    solver?: { readonly worker: PlateWorker; readonly delivered: () => void },
-  ) {
-    let analyst: DeferredAnalyst | undefined;
-    this.workshop = openWorkshop({
-      analyst: solver && ((memo) => (analyst = new DeferredAnalyst(memo, solver.worker, solver.delivered))),
+    private readonly solver?: { readonly worker: PlateWorker; readonly delivered: () => void },
+  ) {}
+
+  get desk(): Desk {
+    return this.open().desk;
+  }
+
+  private get workshop(): OpenWorkshop {
+    return this.open().workshop;
+  }
+
+  /** The language to answer in; to be said before anything is asked. */
+  speak(wording: Wording): void {
+    this.wording = wording;
+    this.opened = undefined;
+  }
+
+  /** Once the language is known, since every answer is in it. */
+  private open() {
+    if (this.opened) return this.opened;
+    const { solver, wording } = this;
+    const opened = openWorkshop({
+      wording,
+      analyst: solver && ((memo) => (this.analyst = new DeferredAnalyst(memo, solver.worker, solver.delivered))),
     });
-    this.analyst = analyst;
-    const { shelf, workshop, checks } = this.workshop;
-    this.desk = { shelf, workshop, checks, text: (uri) => this.typed.get(uri) ?? this.stored.get(uri) };
+    const { shelf, workshop, checks } = opened;
+    const desk = { shelf, workshop, checks, text: (uri: string) => this.typed.get(uri) ?? this.stored.get(uri) };
+    this.opened = { workshop: opened, desk };
+    return this.opened;
   }
 
   get parser(): BookmatchParser {

@@ -22,8 +22,44 @@ export class Wording {
 
   /** A sentence without parts, as a table of properties or rules has it. Not translated: the English one. */
   readonly text = (english: string): string => this.translations[english] ?? english;
+
+  /** `a`, `a and b`, `a, b and c`. */
+  readonly and = (items: readonly string[]): string => listed(items, this.text('and'));
+
+  /** `a`, `a or b`, `a, b or c`. */
+  readonly or = (items: readonly string[]): string => listed(items, this.text('or'));
+
+  /** Like `and`, but cut short: `a, b, c, d and 3 more`. */
+  readonly some = (items: readonly string[], most = 4): string =>
+    items.length <= most
+      ? this.and(items)
+      : this.say`${items.slice(0, most).join(', ')} and ${items.length - most} more`;
 }
 
 const PART = /\{(\d+)\}/g;
 
 export const ENGLISH = new Wording();
+
+/** Marks the English words of a table, to be said later with `text`. What is marked must have its translations. */
+export function english<T extends string>(words: T): T {
+  return words;
+}
+
+/** Whole sentences one after the other; empty ones are left out. */
+export function sentences(...all: readonly string[]): string {
+  return all.filter((sentence) => sentence !== '').join(' ');
+}
+
+/** Languages there is a table for, beside English. */
+const TRANSLATED = ['de'];
+
+/** The language to speak for a locale as editors and terminals give it: `de`, `de-AT`, `de_DE.UTF-8`, `C`. */
+export function languageOf(locale: string | undefined): string {
+  const language = /^[a-z]{2,3}(?=$|[-_.@])/i.exec(locale ?? '')?.[0].toLowerCase() ?? 'en';
+  return TRANSLATED.includes(language) ? language : 'en';
+}
+
+function listed(items: readonly string[], joining: string): string {
+  if (items.length < 2) return items[0] ?? '';
+  return `${items.slice(0, -1).join(', ')} ${joining} ${items[items.length - 1]}`;
+}

@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demonstrate, EXAMPLE_SHOP } from '../../language/cli/demo.js';
+import { ENGLISH } from '../../language/wording/wording.js';
 import { DISK } from '../../language/cli/folder.js';
 
 const ROOT = new URL('../../', import.meta.url).pathname.replace(/\/$/, '');
@@ -46,6 +47,7 @@ describe('the main job', () => {
       busy: (_, work) => work(),
       cwd: ROOT,
       files: DISK,
+      wording: ENGLISH,
     });
     expect(err).toBe('');
     expect(code).toBe(0);

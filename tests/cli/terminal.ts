@@ -1,7 +1,8 @@
 /** A terminal and a disk made of strings: `await bookmatch(files, 'check')` answers with exit code and output. */
 import type { Files } from '../../language/cli/folder.js';
-import type { Io } from '../../language/cli/io.js';
+import type { Surroundings } from '../../language/cli/io.js';
 import { run } from '../../language/cli/run.js';
+import { translationsOf } from '../wording/translations.js';
 
 /** Texts by path; a `Trouble` for one that cannot be read. */
 export type Disk = Readonly<Record<string, string | Trouble>>;
@@ -22,9 +23,13 @@ export async function bookmatch(disk: Disk, ...args: readonly string[]): Promise
   return bookmatchIn({}, disk, ...args);
 }
 
-export async function bookmatchIn(more: Partial<Io>, disk: Disk, ...args: readonly string[]): Promise<Outcome> {
+export async function bookmatchIn(
+  more: Partial<Surroundings>,
+  disk: Disk,
+  ...args: readonly string[]
+): Promise<Outcome> {
   let [out, err] = ['', ''];
-  const io: Io = {
+  const surroundings: Surroundings = {
     write: (text) => void (out += text),
     complain: (text) => void (err += text),
     colour: false,
@@ -32,9 +37,10 @@ export async function bookmatchIn(more: Partial<Io>, disk: Disk, ...args: readon
     busy: (_, work) => work(),
     cwd: HERE,
     files: filesOf(disk),
+    translations: (language) => Promise.resolve(translationsOf(language)),
     ...more,
   };
-  const code = await run(args, io);
+  const code = await run(args, surroundings);
   return { code, out, err };
 }
 

@@ -26,6 +26,7 @@ import {
 } from 'vscode-languageserver/node';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 import { serve } from '../../language/server/serve.js';
+import { translationsOf } from '../wording/translations.js';
 
 export class Editor {
   /** The last findings sent for each file, with the version they were sent for. */
@@ -104,18 +105,23 @@ export interface OpenEditor {
 }
 
 /** Starts a server on a folder with these files, by URI, and waits for the first round of findings. */
-export async function openEditor(files: Readonly<Record<string, string>>): Promise<OpenEditor> {
+export async function openEditor(files: Readonly<Record<string, string>>, locale?: string): Promise<OpenEditor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const disk = new Map(Object.entries(files));
   const served = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
   // The server's own connection would end this process with the editor's; a test has other plans.
   served.onExit(() => undefined);
-  serve(served, { list: () => Promise.resolve([...disk.keys()]), read: (uri) => Promise.resolve(disk.get(uri)) });
+  const folder = {
+    list: () => Promise.resolve([...disk.keys()]),
+    read: (uri: string) => Promise.resolve(disk.get(uri)),
+  };
+  serve(served, folder, undefined, (language) => Promise.resolve(translationsOf(language)));
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
   const editor = new Editor(connection, disk);
   connection.listen();
   const initialized = await connection.sendRequest(InitializeRequest.type, {
     processId: null,
+    locale,
     ...NO_ROOT,
     capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } },
     workspaceFolders: [{ uri: 'file:///shop', name: 'shop' }],

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { ENGLISH, Wording } from '../../language/wording/wording.js';
+import { ENGLISH, languageOf, Wording } from '../../language/wording/wording.js';
 
 describe('the words people read', () => {
   const german = new Wording({ '{0} is thinner than {1}.': '{0} ist dünner als {1}.', Top: 'Decke' }, 'de');
@@ -19,5 +19,25 @@ describe('the words people read', () => {
 
   it('take a part for what it is, whatever is written in it', () => {
     expect(ENGLISH.say`${'{1}'} and ${'b'}`).toBe('{1} and b');
+  });
+});
+
+describe('the language to speak', () => {
+  it('is that of the editor or terminal where there is a table for it', () => {
+    expect(['de', 'de-AT', 'de_DE.UTF-8', 'DE'].map(languageOf)).toEqual(['de', 'de', 'de', 'de']);
+  });
+
+  it('is English otherwise', () => {
+    expect(['en', 'fr_FR.UTF-8', 'C', 'POSIX', '', undefined, 'denmark'].map(languageOf)).toEqual(Array(7).fill('en'));
+  });
+});
+
+describe('lists', () => {
+  it('are joined in words, and cut short', () => {
+    expect(ENGLISH.and(['a', 'b', 'c'])).toBe('a, b and c');
+    expect(ENGLISH.or(['a', 'b'])).toBe('a or b');
+    expect(ENGLISH.and(['a'])).toBe('a');
+    expect(ENGLISH.some(['a', 'b', 'c', 'd'], 2)).toBe('a, b and 2 more');
+    expect(new Wording({ and: 'und' }, 'de').and(['a', 'b', 'c'])).toBe('a, b und c');
   });
 });

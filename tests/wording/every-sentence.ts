@@ -1,0 +1,41 @@
+/** Every English sentence that is said somewhere, taken from the code itself and from the tables it speaks of. */
+import { globSync, readFileSync } from 'node:fs';
+import ts from 'typescript';
+
+/** Each sentence with the file it stands in. */
+export type Sentences = ReadonlyMap<string, string>;
+
+/** say`…`, text('…') and english('…') anywhere under a folder. */
+export function sentencesInCode(folder: string): Sentences {
+  const found = new Map<string, string>();
+  for (const file of globSync(`${folder}/**/*.ts`).sort()) {
+    if (file.includes('/generated/')) continue;
+    const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
+    const visit = (node: ts.Node): void => {
+      const sentence = said(node);
+      if (sentence !== undefined && !found.has(sentence)) found.set(sentence, file);
+      ts.forEachChild(node, visit);
+    };
+    visit(source);
+  }
+  return found;
+}
+
+function said(node: ts.Node): string | undefined {
+  if (ts.isTaggedTemplateExpression(node)) return nameOf(node.tag) === 'say' ? inPlaces(node.template) : undefined;
+  if (!ts.isCallExpression(node)) return undefined;
+  const only = node.arguments.length === 1 ? node.arguments[0] : undefined;
+  const isSaid = ['text', 'english'].includes(nameOf(node.expression));
+  return isSaid && only && ts.isStringLiteralLike(only) ? only.text : undefined;
+}
+
+function nameOf(expression: ts.Expression): string {
+  if (ts.isIdentifier(expression)) return expression.text;
+  return ts.isPropertyAccessExpression(expression) ? expression.name.text : '';
+}
+
+/** `{0} is thinner than {1}`, as the wording looks it up. */
+function inPlaces(template: ts.TemplateLiteral): string {
+  if (ts.isNoSubstitutionTemplateLiteral(template)) return template.text;
+  return template.templateSpans.reduce((text, { literal }, i) => `${text}{${i}}${literal.text}`, template.head.text);
+}
