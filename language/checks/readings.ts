@@ -81,7 +81,7 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
       said.add(response);
       report(
         read.from.span,
-        `${response} is not compared with ${outcome.against}: ${reasons(outcome, reading)}. Read it under the same conditions.`,
+        `${response} is not compared with ${outcome.against}: ${reasonsInWords(outcome, reading)}. Read it under the same conditions.`,
       );
     }
   },
@@ -164,7 +164,8 @@ function basisOf({ scatter, against }: Compared): string {
   return same ? '' : ` (scatter of ${someOf(scatter.builds, 4)})`;
 }
 
-function reasons({ reasons: all, reading: there }: NotComparable, here: Reading): string {
+/** Why two readings are not compared: what differs in how they were taken. */
+export function reasonsInWords({ reasons: all, reading: there }: NotComparable, here: Reading): string {
   return inWords(all.map((one) => (one.condition === 'days-strung' ? ages(here, there) : reason(one))));
 }
 

@@ -1,74 +1,62 @@
-/** Two instruments side by side, written out: what differs in the recipe, what that makes of the computed values. */
-import { shown, shownDifference } from '../checks/phrases.js';
-import type { DerivedDifference, Difference } from '../recipes/comparison.js';
+/**
+ * Two instruments side by side, written out: what differs in the recipe part by part, what that makes of the computed
+ * values, what was read beside what was computed, and what the builds say of the difference.
+ */
+import type { Comparison } from '../recipes/comparison.js';
 import type { Workshop } from '../recipes/workshop.js';
-import { shareOf } from './figures.js';
-import { writeInShopUnit } from './shop-values.js';
+import { type ChangeRow, changeRows, countedInWords } from './compared-changes.js';
+import { type ComparedEvidence, comparedEvidence } from './compared-evidence.js';
+import { type DerivedRow, derivedRows } from './compared-quantities.js';
+import { comparedReadings, type ReadingRow } from './compared-readings.js';
+import { byPart } from './parts-in-order.js';
+
+export type { ChangedPath, ChangeRow } from './compared-changes.js';
+export type { ComparedEvidence, EvidenceRow } from './compared-evidence.js';
+export type { DerivedRow } from './compared-quantities.js';
+export type { ReadingRow } from './compared-readings.js';
 
 export interface ComparisonTable {
   readonly a: string;
   readonly b: string;
+  readonly kinds: { readonly a: Kind; readonly b: Kind };
   readonly ancestor?: string;
-  readonly changes: readonly {
-    readonly label: string;
-    readonly paths: readonly { readonly path: string; readonly a?: string; readonly b?: string }[];
-  }[];
+  /** What the one is to the other: `vennick-40 comes from vennick-38.` */
+  readonly relation: string;
+  /** `2 changes, and 1 is allowed`. */
+  readonly counted: string;
+  /** In the order of the catalogue, those of one part together. */
+  readonly changes: readonly ChangeRow[];
+  /** Likewise; what either recipe states is among the changes and not here. */
   readonly derived: readonly DerivedRow[];
+  /** Readings of the builds of either side, beside what those builds compute to. */
+  readonly readings: readonly ReadingRow[];
+  /** Absent where not both have been built. */
+  readonly evidence?: ComparedEvidence;
 }
 
-export interface DerivedRow {
-  readonly path: string;
-  readonly a?: string;
-  readonly b?: string;
-  readonly difference?: string;
-  readonly percent?: string;
-  readonly missing: readonly string[];
-  readonly contributions: readonly { readonly label: string; readonly amount: string }[];
-}
-
-/** What the changes do together beyond what each does by itself. */
-const TOGETHER = 'together';
+type Kind = 'recipe' | 'model' | 'build';
 
 export function comparisonTable(workshop: Workshop, a: string, b: string): ComparisonTable | undefined {
   const comparison = workshop.compare(a, b);
   if (!comparison) return undefined;
+  const evidence = comparedEvidence(workshop, comparison);
   return {
     a,
     b,
+    kinds: { a: comparison.a.kind, b: comparison.b.kind },
     ...(comparison.ancestor === undefined ? {} : { ancestor: comparison.ancestor }),
-    changes: comparison.differences.map(changeRow),
-    derived: comparison.derived.map(derivedRow),
+    relation: relationOf(workshop, comparison),
+    counted: countedInWords(workshop, comparison),
+    changes: byPart(changeRows(workshop, comparison), ({ part }) => part, ['recipe']),
+    derived: byPart(derivedRows(workshop, comparison), ({ part }) => part, ['recipe', 'build']),
+    readings: comparedReadings(workshop, comparison),
+    ...(evidence ? { evidence } : {}),
   };
 }
 
-function changeRow({ label, paths }: Difference): ComparisonTable['changes'][number] {
-  return {
-    label,
-    paths: paths.map(({ path, a, b }) => ({
-      path,
-      ...(a ? { a: writeInShopUnit(path, a.value) } : {}),
-      ...(b ? { b: writeInShopUnit(path, b.value) } : {}),
-    })),
-  };
-}
-
-function derivedRow(row: DerivedDifference): DerivedRow {
-  const { path, quantity, missing, difference, contributions, remainder } = row;
-  const written = (name: 'a' | 'b') => {
-    const si = row[name];
-    return si === undefined ? {} : { [name]: shown(si, quantity) };
-  };
-  const isMoved = difference !== undefined && contributions.length > 0;
-  // A remainder smaller than a thousandth of the difference is the rounding of the shares, not something to report.
-  const hasRest = isMoved && contributions.length > 1 && Math.abs(remainder) > 1e-3 * Math.abs(difference);
-  const shares = hasRest ? [...contributions, { label: TOGETHER, amount: remainder }] : contributions;
-  return {
-    path,
-    ...written('a'),
-    ...written('b'),
-    ...(difference === undefined ? {} : { difference: isMoved ? shownDifference(difference, quantity) : 'the same' }),
-    ...(isMoved && row.percent !== undefined ? { percent: shareOf(row.percent / 100) } : {}),
-    missing,
-    contributions: shares.map(({ label, amount }) => ({ label, amount: shownDifference(amount, quantity) })),
-  };
+function relationOf({ wording: { say } }: Workshop, { a, b, ancestor }: Comparison): string {
+  if (ancestor === undefined) return say`They have no recipe in common.`;
+  if (ancestor === a.name) return say`${b.name} comes from ${a.name}.`;
+  if (ancestor === b.name) return say`${a.name} comes from ${b.name}.`;
+  return say`Both come from ${ancestor}.`;
 }

@@ -39,6 +39,10 @@ export interface DerivedDifference {
   readonly a?: number;
   readonly b?: number;
   readonly missing: readonly string[];
+  /** Why it cannot be computed although nothing is missing. */
+  readonly trouble?: string;
+  /** The solver is still at one of the two, or at what each change does by itself. */
+  readonly pending?: true;
   readonly difference?: number;
   readonly percent?: number;
   /** What would have to be exceeded to be told apart (k = 2), SI. */
@@ -127,31 +131,50 @@ function compareDerived(
     const [x, y] = [a.evaluation.derived(path)!, b.evaluation.derived(path)!];
     if (!x.known || !y.known) {
       const missing = [...new Set([...(x.known ? [] : x.missing), ...(y.known ? [] : y.missing)])];
+      const trouble = (x.known ? undefined : x.trouble) ?? (y.known ? undefined : y.trouble);
+      const pending = [x, y].some((side) => !side.known && side.pending);
       return {
         path,
         quantity,
         a: x.known ? x.si : undefined,
         b: y.known ? y.si : undefined,
         missing,
+        ...(trouble === undefined ? {} : { trouble }),
+        ...(pending ? { pending: true } : {}),
         contributions: [],
         remainder: 0,
       };
     }
     const difference = y.si - x.si;
     const moved = Math.abs(difference) > 1e-9 * Math.max(Math.abs(x.si), Math.abs(y.si));
-    const contributions = moved ? shares(path, x.si, y.si, steps) : [];
+    const pending = moved && steps.length > 1 && steps.some((step) => isPending(path, step));
+    const contributions = moved && !pending ? shares(path, x.si, y.si, steps) : [];
     return {
       path,
       quantity,
       a: x.si,
       b: y.si,
       missing: [],
+      ...(pending ? { pending: true } : {}),
       difference,
       percent: x.si === 0 ? undefined : (100 * difference) / x.si,
       discernible: discernibleDifference(path, a.evaluation, b.evaluation),
       contributions,
-      remainder: difference - contributions.reduce((sum, { amount }) => sum + amount, 0),
+      remainder: pending ? 0 : difference - contributions.reduce((sum, { amount }) => sum + amount, 0),
     };
+  });
+}
+
+interface Step {
+  readonly label: string;
+  readonly forward: Evaluation;
+  readonly backward: Evaluation;
+}
+
+function isPending(path: string, { forward, backward }: Step): boolean {
+  return [forward, backward].some((evaluation) => {
+    const answer = evaluation.derived(path);
+    return answer?.known === false && answer.pending === true;
   });
 }
 
@@ -163,7 +186,7 @@ function shares(
   path: string,
   a: number,
   b: number,
-  steps: readonly { label: string; forward: Evaluation; backward: Evaluation }[],
+  steps: readonly Step[],
 ): readonly { label: string; amount: number }[] {
   if (steps.length === 1) return [{ label: steps[0]!.label, amount: b - a }];
   const result: { label: string; amount: number }[] = [];

@@ -11,8 +11,17 @@ describe('a comparison', () => {
 
   it('names the recipe both come from and what differs, in one unit', () => {
     expect(lighter).toMatchObject({ a: 'v-31', b: 'v-32', ancestor: 'v-31' });
-    expect(lighter.changes).toEqual([
-      { label: 'top.thickness', paths: [{ path: 'top.thickness', a: '2.8 mm', b: '2.54 mm' }] },
+    expect(lighter).toMatchObject({ relation: 'v-32 comes from v-31.', counted: '1 change; 1 is allowed' });
+    expect(lighter.changes).toMatchObject([
+      {
+        label: 'top.thickness',
+        title: 'Top',
+        standing: 'counted',
+        // 2.54 − 2.80 = −0.26 mm, a share of 9.3 %.
+        paths: [
+          { name: 'thickness', a: '2.8 mm', b: '2.54 mm', difference: '−0.26 mm', percent: '−9.3 %', word: 'thinner' },
+        ],
+      },
     ]);
   });
 
@@ -20,7 +29,9 @@ describe('a comparison', () => {
     // m ∝ h: 2.54/2.80 − 1 = −9.3 %.
     const mass = lighter.derived.find(({ path }) => path === 'top.mass')!;
     expect(mass).toMatchObject({ difference: '−14.3 g', percent: '−9.3 %', missing: [] });
-    expect(mass.contributions).toEqual([{ label: 'top.thickness', amount: '−14.3 g' }]);
+    expect(mass.contributions).toMatchObject([{ label: 'top.thickness', amount: '−14.3 g' }]);
+    expect(mass.contributions[0]!.size).toBeCloseTo(-14.3, 1);
+    expect(mass).toMatchObject({ word: 'lighter', verdict: 'distinct' });
   });
 
   it('says which are the same, and what is missing for those that are not known', () => {
@@ -42,6 +53,42 @@ describe('a comparison', () => {
       Number(text.replace('−', '-').replace(' g', '')),
     );
     expect(grams[1]! + grams[2]!).toBeCloseTo(grams[0]!, 0);
+  });
+
+  it('tells in words when a difference is too small, and what it would take', () => {
+    const slight = table('recipe v-32 from v-31 { change top.thickness: by -0.01 mm }', 'v-31', 'v-32')!;
+    const mass = slight.derived.find(({ path }) => path === 'top.mass')!;
+    expect(mass.verdict).toBe('too-small');
+    expect(mass.verdictInWords).toBe(`too small to tell apart: it would take ${mass.discernible}`);
+  });
+
+  it('says of a value known for one only which of the two lacks what', () => {
+    const lacking = table('recipe v-32 from v-31 { drop bridge.mass }', 'v-31', 'v-32')!;
+    const moving = lacking.derived.find(({ path }) => path === 'bridge.moving-mass')!;
+    expect(moving).toMatchObject({ verdict: 'one-only' });
+    expect(moving.verdictInWords).toMatch(/^known for v-31 only; v-32 needs bridge\./);
+  });
+
+  it('has a word for what comes, goes and moves', () => {
+    const words = (text: string) =>
+      table(`recipe v-32 from v-31 { ${text} }`, 'v-31', 'v-32')!.changes.flatMap(({ paths }) =>
+        paths.map(({ word }) => word),
+      );
+    expect(words('drop saddle.protrusion')).toEqual(['dropped']);
+    expect(words('back.thickness: 2.4 mm')).toEqual(['added']);
+    expect(words('change bracing.x-bass.from: (78 mm, -150 mm) -> (80 mm, -150 mm)')).toEqual(['moved']);
+    expect(words('change bracing.x-bass.height: by 1 mm')).toEqual(['higher']);
+    expect(words('change top.wood: sitka-31 -> sitka-32')).toEqual(['another set']);
+  });
+
+  it('sets a reading beside what the build computes to, and says when nothing is computed', () => {
+    const text = `build no-1 of v-31 { top { thickness: 2.80 mm  mass: 190 g }
+      reading plate { stage: free-plate  deflection.along: 7.3 mm } }`;
+    const { readings } = table(text, 'v-31', 'no-1')!;
+    const of = (path: string) => readings.find((row) => row.side === 'b' && row.path === path)!;
+    expect(of('top.mass')).toMatchObject({ reading: '190 g', word: 'heavier', verdict: 'outside' });
+    expect(of('top.mass').verdictInWords).toMatch(/^not as computed: outside ±/);
+    expect(of('deflection.along')).toMatchObject({ conditions: 'free plate', verdict: 'not-predicted' });
   });
 
   it('compares a build or a model just as well, and has no answer for an unknown name', () => {

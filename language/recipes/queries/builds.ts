@@ -1,7 +1,7 @@
 /** Questions about what was really made, and what it says about the recipes. */
-import { DIMENSION } from '../../quantities/dimension.js';
 import { type BuildRecord, recordOf } from '../builds.js';
 import { type Evidence, evidenceOf } from '../evidence.js';
+import { evidenceContext } from '../evidence-context.js';
 import type { Workshop } from '../workshop.js';
 
 export function buildQueries(workshop: Workshop) {
@@ -42,16 +42,8 @@ export function buildQueries(workshop: Workshop) {
     // An instrument built like its ancestor is one more replicate, and shows no effect.
     if (rootOfReplicates(recipe) === root) return [];
     const roots = new Set(workshop.lineage(recipe).recipes.map((one) => rootOfReplicates(one.name.text)));
-    const shop = shelf.shop();
-    const scatter = shop && workshop.stated(shop).get('scatter.frequency')?.value;
-    return evidenceOf(made, alike.get(root), {
-      groups: [...roots].map((one) => alike.get(one)),
-      stated:
-        scatter?.kind === 'quantity' && scatter.quantity.si > 0
-          ? { share: scatter.quantity.si, basis: 'shop' }
-          : { share: 0.02, basis: 'common practice' },
-      isFrequency: (path) => catalogue.property(path, 'build')?.dimension?.name === DIMENSION.frequency.name,
-    });
+    const groups = [...roots].map((one) => alike.get(one));
+    return evidenceOf(made, alike.get(root), evidenceContext(workshop, groups));
   });
 
   /** The first of the recipes that lead here without a counted change. */
