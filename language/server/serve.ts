@@ -69,6 +69,7 @@ export function serve(
     if (translations && language !== 'en') session.speak(new Wording(await translations(language), language));
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
+    answerRequests(serving);
     return CAPABILITIES;
   });
 
@@ -103,6 +104,12 @@ export function serve(
     }),
   );
 
+  documents.listen(connection);
+  connection.listen();
+}
+
+/** Only once the language is known: every group of handlers takes up the session's desk. */
+function answerRequests(serving: Serving): void {
   serveNavigation(serving);
   serveInsight(serving);
   serveColouring(serving);
@@ -110,9 +117,6 @@ export function serve(
   serveHelpWhileTyping(serving);
   serveInstruments(serving);
   serveBesideTheText(serving);
-
-  documents.listen(connection);
-  connection.listen();
 }
 
 /** Texts as the editor has them. A change made to an older text than the one at hand came too late and is left out. */

@@ -11,6 +11,7 @@ import {
   type MarkupContent,
   ReferencesRequest,
   ResponseError,
+  SemanticTokensRequest,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver/node';
 import { answering, steadily } from '../../language/server/answering.js';
@@ -164,6 +165,17 @@ describe('places and names that make no sense', () => {
       );
     }
   });
+});
+
+it('in another language the same folder is answered for', async () => {
+  const german = (await openEditor(SHOP, 'de-AT')).editor;
+  const { connection } = german;
+  const hover = await connection.sendRequest(HoverRequest.type, at(LINE_URI, LINE, 'thickness: 2.80'));
+  expect((hover!.contents as MarkupContent).value).toContain('2.80 mm');
+  const tokens = await connection.sendRequest(SemanticTokensRequest.type, { textDocument: { uri: LINE_URI } });
+  expect(tokens!.data.length).toBeGreaterThan(100);
+  expect(german.log).toEqual([]);
+  await german.quit();
 });
 
 describe('a handler', () => {
