@@ -26,12 +26,27 @@ const page = (name) => ({
 });
 
 const BUNDLES = [
-  { entry: 'extension/extension.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
+  { entry: 'extension/main-node.ts', file: 'dist/extension.cjs', limit: 400_000, options: { external: ['vscode'] } },
   { entry: 'language/server/main-node.ts', file: 'dist/server.cjs', limit: 1_200_000, options: {} },
   { entry: 'language/server/solver-thread.ts', file: 'dist/solver.cjs', limit: 300_000, options: {} },
+  { entry: 'extension/main-browser.ts', file: 'dist/web/extension.js', limit: 400_000, options: inBrowser('cjs') },
+  { entry: 'language/server/main-browser.ts', file: 'dist/web/server.js', limit: 1_200_000, options: inBrowser('iife') },
+  { entry: 'language/server/solver-worker.ts', file: 'dist/web/solver.js', limit: 300_000, options: inBrowser('iife') },
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
   page('drawing'),
 ];
+
+/** VS Code in the browser loads the extension as CommonJS and workers as plain scripts. */
+function inBrowser(format) {
+  return {
+    platform: 'browser',
+    target: 'es2022',
+    format,
+    external: ['vscode'],
+    mainFields: ['browser', 'module', 'main'],
+    conditions: ['browser', 'import'],
+  };
+}
 
 /** The species library and other texts travel inside the bundle: `import text from './species.bookmatch'`. */
 const TEXTS = {

@@ -3,7 +3,8 @@ import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
 import { Instruments } from './instruments.js';
-import { languageClient } from './language-client.js';
+import { serveEditorFiles } from './editor-files.js';
+import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
 import { registerDrawing } from './panels/drawing.js';
 import { RecipeInHand } from './recipe-in-hand.js';
@@ -12,13 +13,16 @@ import { showServerState } from './server-state.js';
 import { registerLineage } from './trees/lineage.js';
 import { registerWoods } from './trees/woods.js';
 
-/** Called by VS Code when a folder holds recipes or one is opened. The server starts beside; nothing here waits for it. */
-export function activate(context: ExtensionContext): void {
-  const client = languageClient(context);
+/**
+ * Called when a folder holds recipes or one is opened, with a client not yet started. The server starts beside; nothing
+ * here waits for it.
+ */
+export function start(context: ExtensionContext, client: LanguageClient): void {
   const instruments = new Instruments(client);
   const inHand = new RecipeInHand(instruments);
   context.subscriptions.push(
     client,
+    serveEditorFiles(client),
     showServerState(client),
     new ResolvedTexts(client, instruments),
     new LibraryTexts(client),

@@ -1,5 +1,5 @@
 import { type Event, type TextEditor, Disposable, EventEmitter, Position, Range } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from './language-client.js';
 import { type InstrumentEntry, InstrumentsChanged, ListInstruments } from '../language/server/protocol.js';
 
 /** The models, recipes and builds of the open folders, as the server knows them now. */

@@ -1,22 +1,24 @@
 import { type ExtensionContext, workspace } from 'vscode';
-import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { LIBRARY_SCHEME } from '../language/server/protocol.js';
 
-/** Documents the server is told about. Resolved texts are not among them: they would define every recipe twice. */
-export const DOCUMENTS = ['file', 'untitled', LIBRARY_SCHEME].map((scheme) => ({ scheme, language: 'bookmatch' }));
+/** The client, of whichever kind this VS Code can run. */
+export type LanguageClient = BaseLanguageClient;
 
-/** A client of the language server in `dist/server.cjs`, not yet started. */
-export function languageClient(context: ExtensionContext): LanguageClient {
-  const module = context.asAbsolutePath('dist/server.cjs');
+/**
+ * Documents the server is told about: those of the disk and of whatever else a folder was opened from. Resolved texts are
+ * not among them: they would define every recipe twice; nor are older versions shown by source control.
+ */
+export function documents() {
+  const opened = (workspace.workspaceFolders ?? []).map(({ uri }) => uri.scheme);
+  return [...new Set(['file', 'untitled', LIBRARY_SCHEME, ...opened])].map((scheme) => ({
+    scheme,
+    language: 'bookmatch',
+  }));
+}
+
+export function clientOptions(context: ExtensionContext): LanguageClientOptions {
   const files = workspace.createFileSystemWatcher('**/*.bookmatch');
   context.subscriptions.push(files);
-  return new LanguageClient(
-    'bookmatch',
-    'Bookmatch',
-    {
-      run: { module, transport: TransportKind.ipc },
-      debug: { module, transport: TransportKind.ipc, options: { execArgv: ['--nolazy', '--inspect=6009'] } },
-    },
-    { documentSelector: DOCUMENTS, synchronize: { fileEvents: files } },
-  );
+  return { documentSelector: documents(), synchronize: { fileEvents: files } };
 }

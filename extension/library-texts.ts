@@ -1,5 +1,5 @@
 import { type TextDocumentContentProvider, type Uri, Disposable, l10n, workspace } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from './language-client.js';
 import { GetLibraryText, LIBRARY_SCHEME } from '../language/server/protocol.js';
 
 /** Shows the built-in species library, read-only, when "go to definition" leads there. */

@@ -1,5 +1,5 @@
 import { type Event, type TextDocumentContentProvider, Disposable, EventEmitter, Uri, l10n, workspace } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from './language-client.js';
 import { GetResolvedText } from '../language/server/protocol.js';
 import type { Instruments } from './instruments.js';
 

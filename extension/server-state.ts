@@ -1,10 +1,10 @@
 import { Disposable, LanguageStatusSeverity, l10n, languages } from 'vscode';
-import { type LanguageClient, State } from 'vscode-languageclient/node';
-import { DOCUMENTS } from './language-client.js';
+import { State } from 'vscode-languageclient';
+import { documents, type LanguageClient } from './language-client.js';
 
 /** Says beside the language mode whether the recipes are being checked. */
 export function showServerState(client: LanguageClient): Disposable {
-  const item = languages.createLanguageStatusItem('bookmatch.server', DOCUMENTS);
+  const item = languages.createLanguageStatusItem('bookmatch.server', documents());
   item.name = 'Bookmatch';
   const show = (state: State) => {
     item.busy = state === State.Starting;

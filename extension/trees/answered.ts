@@ -1,5 +1,6 @@
 import { type Disposable, type Event, EventEmitter } from 'vscode';
-import { type LanguageClient, State } from 'vscode-languageclient/node';
+import { State } from 'vscode-languageclient';
+import type { LanguageClient } from '../language-client.js';
 
 /**
  * The server's newest answer to one question. It tells of a new answer only when that says something else than the last:

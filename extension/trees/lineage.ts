@@ -11,7 +11,7 @@ import {
   l10n,
   window,
 } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from '../language-client.js';
 import { COMMANDS, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
 import type { Instruments } from '../instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';

@@ -9,7 +9,7 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from '../language-client.js';
 import { makerCommand } from '../commands/maker-command.js';
 import { GetWoodChoice, GetWoodUse, type RankedSet, type WoodChoice } from '../../language/server/protocol.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';

@@ -1,10 +1,12 @@
-/** The server as a Node process: the connection from the command line, files from the disk. */
+/** The server as a Node process: the connection from the command line, files from the disk or through the editor. */
 import { join } from 'node:path';
 import { ProposedFeatures, createConnection } from 'vscode-languageserver/node';
 import { diskFolder } from './disk-folder.js';
+import { editorFolder, eitherFolder } from './editor-folder.js';
 import { serve } from './serve.js';
 import { translationsIn } from '../wording/translation-files.js';
 import { ThreadWorker } from './thread-worker.js';
 
-const translations = translationsIn(join(__dirname, 'wording'));
-serve(createConnection(ProposedFeatures.all), diskFolder, new ThreadWorker(), translations);
+const connection = createConnection(ProposedFeatures.all);
+const folder = eitherFolder(diskFolder, editorFolder(connection));
+serve(connection, folder, new ThreadWorker(), translationsIn(join(__dirname, 'wording')));

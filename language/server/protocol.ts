@@ -51,6 +51,23 @@ export const LIBRARY_SCHEME = 'bookmatch-library';
 /** Sent by the server after an edit has been worked in: texts and tables asked for before may be out of date. */
 export const InstrumentsChanged = new NotificationType0('bookmatch/instrumentsChanged');
 
+// ---- asked by the server --------------------------------------------------------------------------------------------
+
+/** The recipe files in folders, given and answered as URIs; asked for folders the server cannot read by itself. */
+export const ListFiles = new RequestType<{ readonly folders: readonly string[] }, readonly string[], void>(
+  'bookmatch/listFiles',
+);
+
+/** The text of a file; `null` when it cannot be read. */
+export const ReadFile = new RequestType<{ readonly uri: string }, { readonly text: string } | null, void>(
+  'bookmatch/readFile',
+);
+
+/** Where the server, itself a worker in a browser, finds the script of the plate solver. */
+export const GetSolverAddress = new RequestType0<string, void>('bookmatch/solverAddress');
+
+// ---- commands -------------------------------------------------------------------------------------------------------
+
 /** Commands the server may put behind a lens or a fix; the extension carries them out. */
 export const COMMANDS = {
   /** Arguments: name of the one, name of the other. Asks for what is not given. */

@@ -1,0 +1,65 @@
+/**
+ * A solver in a browser, a worker of the server's own. Browsers share no memory between workers unless the page is set up
+ * for it, so that one is told to stop by ending it; the next plate gets a new one.
+ */
+import type { PlateAnalysis, PlateTask } from '../recipes/analyst.js';
+import type { PlateWorker } from '../recipes/deferred-analyst.js';
+
+export class NestedWorker implements PlateWorker {
+  private worker: Promise<Worker> | undefined;
+  private done: ((analysis: PlateAnalysis | undefined) => void) | undefined;
+
+  constructor(
+    /** Where the script lies. Asked once for each worker started. */
+    private readonly address: () => Promise<string>,
+  ) {}
+
+  solve(task: PlateTask, done: (analysis: PlateAnalysis | undefined) => void): void {
+    this.done = done;
+    this.worker ??= this.start();
+    const { worker } = this;
+    worker.then(
+      // Stopped before it was there: the task has been let go of.
+      (started) => worker === this.worker && started.postMessage(task),
+      () => worker === this.worker && this.giveUp(),
+    );
+  }
+
+  stop(): void {
+    this.end();
+    this.finish(undefined);
+  }
+
+  private async start(): Promise<Worker> {
+    const script = `importScripts(${JSON.stringify(await this.address())})`;
+    // An extension may come from another address than the page, and a worker may not: so it fetches the script itself.
+    const own = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
+    const worker = new Worker(own, { name: 'Bookmatch solver' });
+    worker.onmessage = ({ data }: MessageEvent<PlateAnalysis>) => this.finish(data);
+    worker.onerror = () => this.giveUp();
+    return worker;
+  }
+
+  private giveUp(): void {
+    this.end();
+    const problem = { severity: 'error', path: '', message: 'The solver gave up on this plate.' } as const;
+    this.finish({ ok: false, problems: [problem] });
+  }
+
+  private end(): void {
+    this.worker?.then(
+      (started) => {
+        started.onmessage = null; // an answer may be on its way already
+        started.terminate();
+      },
+      () => undefined, // it never started
+    );
+    this.worker = undefined;
+  }
+
+  private finish(analysis: PlateAnalysis | undefined): void {
+    const { done } = this;
+    this.done = undefined;
+    done?.(analysis);
+  }
+}

@@ -1,0 +1,78 @@
+import { build } from 'esbuild';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { chromium } from 'playwright-core';
+import type { TestProject } from 'vitest/node';
+import { findChromium, HOW_TO_GET_CHROMIUM } from '../host/chromium.js';
+import { installExtension } from '../host/install.js';
+import { prepareHost } from '../host/prepare.js';
+import { servePage } from './serve-page.js';
+
+const SHOP = 'examples/hollin-reach';
+const KEPT = '.cache/workbench-web';
+const SIZE = { width: 1280, height: 800 };
+
+/** Before the journeys: VS Code for the web with the packaged extension, on a folder that is on no disk. */
+export default async function openWebWorkbench(project: TestProject): Promise<() => Promise<void>> {
+  const executablePath = findChromium();
+  if (executablePath === undefined) throw new Error(`No Chromium on this machine. ${HOW_TO_GET_CHROMIUM}`);
+  const vsix = resolve('bookmatch.vsix');
+  if (!existsSync(vsix)) throw new Error('bookmatch.vsix is missing; make it with "npm run package".');
+  const host = prepareHost(console.log);
+
+  rmSync(KEPT, { recursive: true, force: true });
+  mkdirSync(KEPT, { recursive: true });
+  const runFolder = mkdtempSync(resolve('.cache/run-'));
+  const bookmatch = installExtension(host, vsix, runFolder);
+  const shelf = await makeShelf(join(runFolder, 'shelf'));
+  const served = await servePage(host, { bookmatch, shelf }, 'shelf:/hollin-reach');
+
+  const profile = join(runFolder, 'browser');
+  const args = ['--remote-debugging-port=0', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
+  const context = await chromium.launchPersistentContext(profile, { executablePath, args, viewport: SIZE });
+  const page = context.pages()[0] ?? (await context.newPage());
+  const log: string[] = [];
+  page.on('console', (message) => log.push(`${message.type()}: ${message.text()}`));
+  const close = async () => {
+    await context.close();
+    await served.stop();
+    writeFileSync(join(KEPT, 'console.log'), log.join('\n'));
+    rmSync(runFolder, { recursive: true, force: true });
+  };
+  try {
+    await page.goto(served.address);
+    await page
+      .locator('.monaco-workbench .explorer-folders-view .monaco-list-row')
+      .first()
+      .waitFor({ timeout: 90_000 });
+  } catch (error) {
+    await page.screenshot({ path: join(KEPT, 'not-opened.png') });
+    await close();
+    throw error;
+  }
+  const [port] = readFileSync(join(profile, 'DevToolsActivePort'), 'utf8').split('\n');
+  project.provide('browser', `http://127.0.0.1:${port}`);
+  project.provide('shop', resolve(SHOP));
+  return close;
+}
+
+/** The extension that keeps the folder, with the example shop in it. */
+async function makeShelf(folder: string): Promise<string> {
+  const source = 'tests/workbench/web/shelf';
+  mkdirSync(folder, { recursive: true });
+  cpSync(join(source, 'package.json'), join(folder, 'package.json'));
+  await build({
+    entryPoints: [join(source, 'shelf.ts')],
+    outfile: join(folder, 'shelf.js'),
+    bundle: true,
+    format: 'cjs',
+    platform: 'browser',
+    external: ['vscode'],
+    logLevel: 'warning',
+  });
+  const texts = readdirSync(SHOP)
+    .filter((name) => name.endsWith('.bookmatch'))
+    .map((name) => [`/hollin-reach/${name}`, readFileSync(join(SHOP, name), 'utf8')]);
+  writeFileSync(join(folder, 'files.json'), JSON.stringify(Object.fromEntries(texts)));
+  return folder;
+}
