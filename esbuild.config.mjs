@@ -30,7 +30,12 @@ const BUNDLES = [
   { entry: 'language/server/main-node.ts', file: 'dist/server.cjs', limit: 1_200_000, options: {} },
   { entry: 'language/server/solver-thread.ts', file: 'dist/solver.cjs', limit: 300_000, options: {} },
   { entry: 'extension/main-browser.ts', file: 'dist/web/extension.js', limit: 400_000, options: inBrowser('cjs') },
-  { entry: 'language/server/main-browser.ts', file: 'dist/web/server.js', limit: 1_200_000, options: inBrowser('iife') },
+  {
+    entry: 'language/server/main-browser.ts',
+    file: 'dist/web/server.js',
+    limit: 1_200_000,
+    options: inBrowser('iife'),
+  },
   { entry: 'language/server/solver-worker.ts', file: 'dist/web/solver.js', limit: 300_000, options: inBrowser('iife') },
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
   page('drawing'),

@@ -6,6 +6,7 @@ import {
   createConnection,
 } from 'vscode-languageserver/browser';
 import { editorFolder } from './editor-folder.js';
+import { fetchedTranslations } from './fetched-translations.js';
 import { NestedWorker } from './nested-worker.js';
 import { GetSolverAddress } from './protocol.js';
 import { serve } from './serve.js';
@@ -17,4 +18,5 @@ const connection = createConnection(
   new BrowserMessageReader(port),
   new BrowserMessageWriter(port),
 );
-serve(connection, editorFolder(connection), new NestedWorker(() => connection.sendRequest(GetSolverAddress)));
+const solver = new NestedWorker(() => connection.sendRequest(GetSolverAddress));
+serve(connection, editorFolder(connection), solver, fetchedTranslations);

@@ -63,6 +63,12 @@ export const ReadFile = new RequestType<{ readonly uri: string }, { readonly tex
   'bookmatch/readFile',
 );
 
+/** Options for a server that is a worker in a browser, which cannot find out where it comes from. */
+export interface InBrowserOptions {
+  /** Address of the folder its program lies in. */
+  readonly program: string;
+}
+
 /** Where the server, itself a worker in a browser, finds the script of the plate solver. */
 export const GetSolverAddress = new RequestType0<string, void>('bookmatch/solverAddress');
 

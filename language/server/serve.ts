@@ -41,8 +41,8 @@ export interface Serving {
   readonly closed: (listener: (uri: string) => void) => void;
 }
 
-/** The table of a language other than English. */
-export type TranslationsFor = (language: string) => Promise<Translations>;
+/** The table of a language other than English. `options`: what the editor gave the server on its way. */
+export type TranslationsFor = (language: string, options: unknown) => Promise<Translations>;
 
 export function serve(
   connection: Connection,
@@ -51,7 +51,11 @@ export function serve(
   translations?: TranslationsFor,
 ): void {
   const documents = new TextDocuments(NEWEST);
-  const session = new Session(folder, worker && { worker, delivered: () => publisher.refresh() });
+  const delivered = () => {
+    publisher.refresh();
+    hintsAnew();
+  };
+  const session = new Session(folder, worker && { worker, delivered });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
   const serving: Serving = { connection, session, versionOf, answer: answering(connection), closed };
@@ -63,12 +67,20 @@ export function serve(
   });
   let folders: readonly string[] = [];
   let watches = false;
+  let refreshes = false;
+  // What the solver found out stands in hints too, and without an edit the editor would not ask for those again.
+  const hintsAnew = () => {
+    if (refreshes) connection.languages.inlayHint.refresh().catch(() => undefined);
+  };
 
   connection.onInitialize(async (params) => {
     const language = languageOf(params.locale);
-    if (translations && language !== 'en') session.speak(new Wording(await translations(language), language));
+    if (translations && language !== 'en') {
+      session.speak(new Wording(await translations(language, params.initializationOptions), language));
+    }
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
+    refreshes = params.capabilities.workspace?.inlayHint?.refreshSupport ?? false;
     answerRequests(serving);
     return CAPABILITIES;
   });

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { EDITOR } from './editor.js';
 
 /** Open the side bar's page with the family tree and the woods. */
 export async function openBookmatchViews(page: Page): Promise<void> {
@@ -11,6 +12,13 @@ export async function openBookmatchViews(page: Page): Promise<void> {
 export async function openFiles(page: Page): Promise<void> {
   await page.locator('.activitybar [aria-label^="Explorer"]').first().click();
   await page.locator('.explorer-folders-view').waitFor();
+}
+
+/** Open a file from the list of files, to stay. */
+export async function openFromList(page: Page, name: string): Promise<void> {
+  await page.locator('.explorer-folders-view .monaco-list-row', { hasText: name }).dblclick();
+  await page.locator('.tab.active', { hasText: name }).waitFor();
+  await page.locator(`${EDITOR}.focused`).waitFor();
 }
 
 /** The rows of one view, as read aloud. */

@@ -1,4 +1,4 @@
-import { build } from 'esbuild';
+import * as esbuild from 'esbuild';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { chromium } from 'playwright-core';
@@ -6,6 +6,7 @@ import type { TestProject } from 'vitest/node';
 import { findChromium, HOW_TO_GET_CHROMIUM } from '../host/chromium.js';
 import { installExtension } from '../host/install.js';
 import { prepareHost } from '../host/prepare.js';
+import { prepareBuild } from './prepare-build.js';
 import { servePage } from './serve-page.js';
 
 const SHOP = 'examples/hollin-reach';
@@ -19,13 +20,14 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
   const vsix = resolve('bookmatch.vsix');
   if (!existsSync(vsix)) throw new Error('bookmatch.vsix is missing; make it with "npm run package".');
   const host = prepareHost(console.log);
+  const build = prepareBuild(console.log);
 
   rmSync(KEPT, { recursive: true, force: true });
   mkdirSync(KEPT, { recursive: true });
   const runFolder = mkdtempSync(resolve('.cache/run-'));
   const bookmatch = installExtension(host, vsix, runFolder);
   const shelf = await makeShelf(join(runFolder, 'shelf'));
-  const served = await servePage(host, { bookmatch, shelf }, 'shelf:/hollin-reach');
+  const served = await servePage({ build, extensions: { bookmatch, shelf } }, 'shelf:/hollin-reach');
 
   const profile = join(runFolder, 'browser');
   const args = ['--remote-debugging-port=0', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
@@ -33,6 +35,10 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
   const page = context.pages()[0] ?? (await context.newPage());
   const log: string[] = [];
   page.on('console', (message) => log.push(`${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => log.push(`error: ${error.stack ?? error.message}`));
+  page.on('response', (answer) => {
+    if (!answer.ok()) log.push(`${answer.status()}: ${answer.url()}`);
+  });
   const close = async () => {
     await context.close();
     await served.stop();
@@ -61,7 +67,7 @@ async function makeShelf(folder: string): Promise<string> {
   const source = 'tests/workbench/web/shelf';
   mkdirSync(folder, { recursive: true });
   cpSync(join(source, 'package.json'), join(folder, 'package.json'));
-  await build({
+  await esbuild.build({
     entryPoints: [join(source, 'shelf.ts')],
     outfile: join(folder, 'shelf.js'),
     bundle: true,

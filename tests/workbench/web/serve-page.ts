@@ -1,37 +1,36 @@
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { dirname, extname, join, normalize } from 'node:path';
+import { extname, join, normalize } from 'node:path';
 import { QUIET_SETTINGS } from '../host/settings.js';
-import type { PreparedHost } from '../host/prepare.js';
 
 export interface ServedPage {
   readonly address: string;
   stop(): Promise<void>;
 }
 
-/**
- * VS Code for the web: the same workbench as the server's, but with no server behind it, only files to be fetched.
- * Extensions run in the browser's own workers. `extensions`: folders, by a name of one's choosing.
- */
-export async function servePage(
-  host: PreparedHost,
-  extensions: Readonly<Record<string, string>>,
-  folderUri: string,
-): Promise<ServedPage> {
-  const build = dirname(dirname(host.serverMain));
-  const template = await readFile(join(build, 'out/vs/code/browser/workbench/workbench.html'), 'utf8');
-  const shared: Readonly<Record<string, string>> = { build, ...extensions };
+/** What the page is made of: folders below which files are fetched, by the first part of their address. */
+export interface Shared {
+  /** The build of VS Code for the web. */
+  readonly build: string;
+  /** Extensions, by a name of one's choosing. */
+  readonly extensions: Readonly<Record<string, string>>;
+}
+
+/** VS Code for the web, with nothing behind it but files to be fetched. Extensions run in the browser's own workers. */
+export async function servePage({ build, extensions }: Shared, folderUri: string): Promise<ServedPage> {
+  const template = await readFile(join(build, 'index.html'), 'utf8');
+  const folders = new Map(Object.entries({ build, ...extensions }));
 
   const server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? '/', 'http://127.0.0.1');
+    const { pathname } = new URL(request.url ?? '/', 'http://localhost');
     const [, name = '', ...rest] = decodeURIComponent(pathname).split('/');
-    const folder = shared[name];
+    const folder = folders.get(name);
     const send = (status: number, type: string, body: string | Buffer) => {
-      // Webviews and workers are of another origin to a browser.
+      // Workers and webviews are of another origin to a browser.
       response.writeHead(status, { 'content-type': type, 'access-control-allow-origin': '*' }).end(body);
     };
-    if (pathname === '/') send(200, 'text/html', page(template, request.headers.host ?? '', extensions, folderUri));
+    if (pathname === START) send(200, 'text/html', page(template, request.headers.host ?? '', extensions, folderUri));
     else if (folder === undefined) send(404, 'text/plain', 'not here');
     else {
       readFile(join(folder, normalize(`/${rest.join('/')}`))).then(
@@ -43,8 +42,8 @@ export async function servePage(
   await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
   const { port } = server.address() as AddressInfo;
   return {
-    // Browsers treat this name as safe, which workers and webviews ask for.
-    address: `http://localhost:${port}/`,
+    // Browsers take this name for safe, which workers and webviews ask for.
+    address: `http://localhost:${port}${START}`,
     stop: () =>
       new Promise((stopped) => {
         server.close(() => stopped());
@@ -53,35 +52,27 @@ export async function servePage(
   };
 }
 
-function page(template: string, authority: string, extensions: Readonly<Record<string, string>>, folderUri: string) {
-  const configuration = {
-    folderUri: uriParts(folderUri),
-    additionalBuiltinExtensions: Object.keys(extensions).map((name) => ({
-      scheme: 'http',
-      authority,
-      path: `/${name}`,
-    })),
-    configurationDefaults: QUIET_SETTINGS,
-    productConfiguration: { enableTelemetry: false, extensionsGallery: undefined },
-  };
-  const values: Readonly<Record<string, string>> = {
-    WORKBENCH_WEB_CONFIGURATION: JSON.stringify(configuration).replaceAll('"', '&quot;'),
-    WORKBENCH_WEB_BASE_URL: '/build',
-    WORKBENCH_NLS_FALLBACK_URL: '/build/out/nls.messages.js',
-    WORKBENCH_NLS_URL: '/build/out/nls.messages.js',
-  };
-  return template.replace(/\{\{([^}]+)\}\}/g, (_, key: string) => values[key] ?? '');
-}
+/** The page refers to its parts from here. */
+const START = '/build/';
 
-function uriParts(uri: string): { readonly scheme: string; readonly path: string } {
-  const { protocol, pathname } = new URL(uri);
-  return { scheme: protocol.slice(0, -1), path: pathname };
+function page(template: string, authority: string, extensions: Shared['extensions'], folderUri: string): string {
+  const { protocol, pathname } = new URL(folderUri);
+  const addresses = Object.keys(extensions).map((name) => ({ scheme: 'http', authority, path: `/${name}` }));
+  const configuration = {
+    folderUri: { scheme: protocol.slice(0, -1), path: pathname },
+    additionalBuiltinExtensions: addresses,
+    configurationDefaults: QUIET_SETTINGS,
+    productConfiguration: { enableTelemetry: false },
+  };
+  const written = JSON.stringify(configuration).replaceAll('"', '&quot;');
+  return template.replace('{{WORKBENCH_WEB_CONFIGURATION}}', written).replace(/\{\{[^}]+\}\}/g, '');
 }
 
 const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',
   '.html': 'text/html',
   '.js': 'text/javascript',
+  '.mjs': 'text/javascript',
   '.json': 'application/json',
   '.png': 'image/png',
   '.svg': 'image/svg+xml',
