@@ -1,5 +1,5 @@
 import { type ExtensionContext, Disposable, l10n } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from '../language-client.js';
 import { COMMANDS, GetDrawing } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import { makerCommand } from '../commands/maker-command.js';

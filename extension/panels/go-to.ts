@@ -1,5 +1,5 @@
 import { type Range, window, workspace } from 'vscode';
-import type { LanguageClient } from 'vscode-languageclient/node';
+import type { LanguageClient } from '../language-client.js';
 
 type Place = {
   readonly uri: string;
