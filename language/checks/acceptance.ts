@@ -3,8 +3,9 @@ import { didYouMean } from '../quantities/suggest.js';
 import type { AcceptStatement, Definition } from '../recipes/facts.js';
 import type { Finding } from './finding.js';
 import { remove, replace } from './mending.js';
-import { inWords } from './phrases.js';
+import { suggestion } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
+import { sentences, type Wording } from '../wording/wording.js';
 
 export const ACCEPTANCE_WITHOUT_REASON: Rule = {
   code: 'acceptance-without-reason',
@@ -15,17 +16,22 @@ export const ACCEPTANCE_WITHOUT_REASON: Rule = {
   bad: `model tarn { top.thickness: 4.4 mm  accept implausible }`,
   good: `model tarn { top.thickness: 4.4 mm  accept implausible because "A laminated top." }`,
   of: EVERY_KIND,
-  check(definition, _, report) {
+  check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const statement of definition.statements) {
       if (statement.kind !== 'accept' || (statement.reason && statement.reason.text.trim() !== '')) continue;
-      report(statement.span, `Say why: \`accept ${statement.code.text} because "…"\`. Until then the finding stays.`, {
-        fixes: [
-          {
-            title: 'Add `because`',
-            edits: [replace(definition, statement.span, `accept ${statement.code.text} because ""`)],
-          },
-        ],
-      });
+      report(
+        statement.span,
+        say`Say why: \`accept ${statement.code.text} because "…"\`. Until then the finding stays.`,
+        {
+          fixes: [
+            {
+              title: say`Add \`because\``,
+              edits: [replace(definition, statement.span, `accept ${statement.code.text} because ""`)],
+            },
+          ],
+        },
+      );
     }
   },
 };
@@ -39,16 +45,17 @@ export function acceptanceOfUnknownCode(codes: () => readonly string[]): Rule {
     bad: `model tarn { top.thickness: 4.4 mm  accept implausable because "A laminated top." }`,
     good: `model tarn { top.thickness: 4.4 mm  accept implausible because "A laminated top." }`,
     of: EVERY_KIND,
-    check(definition, _, report) {
+    check(definition, workshop, report) {
+      const { say } = workshop.wording;
       for (const statement of definition.statements) {
         if (statement.kind !== 'accept' || codes().includes(statement.code.text)) continue;
         const near = didYouMean(statement.code.text, codes());
         report(
           statement.code.span,
-          `No finding is called ${statement.code.text}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`,
+          sentences(say`No finding is called ${statement.code.text}.`, suggestion(near, workshop.wording)),
           {
             fixes: near.map((text, i) => ({
-              title: `Write ${text}`,
+              title: say`Write ${text}`,
               edits: [replace(definition, statement.code.span, text)],
               preferred: i === 0,
             })),
@@ -67,14 +74,14 @@ export const STALE_ACCEPTANCE = {
   reason: 'The finding it silenced is gone. Left standing, it would hide the next one.',
   bad: `model tarn { top.thickness: 2.8 mm  accept implausible because "A laminated top." }`,
   good: `model tarn { top.thickness: 2.8 mm }`,
-  finding(definition: Definition, accept: AcceptStatement): Finding {
+  finding(definition: Definition, accept: AcceptStatement, { say }: Wording): Finding {
     return {
       code: 'stale-acceptance',
       severity: 'information',
-      message: `There is no ${accept.code.text} here any more to accept.`,
+      message: say`There is no ${accept.code.text} here any more to accept.`,
       place: { definition, span: accept.span },
       related: [],
-      fixes: [{ title: 'Take the line out', edits: [remove(definition, accept)], preferred: true }],
+      fixes: [{ title: say`Take the line out`, edits: [remove(definition, accept)], preferred: true }],
       tag: 'unnecessary',
     };
   },

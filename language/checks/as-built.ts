@@ -10,8 +10,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import { BOX } from './example-box.js';
 import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
-import { inWords, percent, shown, shownEffect, writeValue } from './phrases.js';
+import { percent, shown, shownEffect, writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
+import { sentences } from '../wording/wording.js';
 
 export const AS_BUILT_DIFFERS: Rule = {
   code: 'as-built-differs',
@@ -23,6 +24,7 @@ export const AS_BUILT_DIFFERS: Rule = {
   good: `${BOX}build no-31 of tarn-1 { top.thickness: 2.87 mm }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const build = recordOf(definition, workshop);
     if (!build?.recipe) return;
     const before = workshop.evaluation(build.recipe.name);
@@ -32,10 +34,13 @@ export const AS_BUILT_DIFFERS: Rule = {
         if (b.kind === 'unknown' || b.kind === 'unreadable') continue;
         report(
           made.from.span,
-          `${build.recipe.name} says ${writeValue(a)} here; this was built with ${writeValue(b)}.${effects([made])}`,
+          sentences(
+            say`${build.recipe.name} says ${writeValue(a)} here; this was built with ${writeValue(b)}.`,
+            effects([made]),
+          ),
           {
             severity: workshop.classOf(path) === 'voicing' ? 'warning' : 'information',
-            related: [{ place: placeOf(meant.from), message: `${path} is ${writeValue(a)} here` }],
+            related: [{ place: placeOf(meant.from), message: say`${path} is ${writeValue(a)} here` }],
           },
         );
         continue;
@@ -49,8 +54,14 @@ export const AS_BUILT_DIFFERS: Rule = {
       }).replace(/^\+/, '');
       report(
         made.from.span,
-        `${difference} ${by > 0 ? 'more' : 'less'} than ${build.recipe.name} says (${writeValue(a)}).${effects([made])}${remedy(path, by, writeValue(a), workshop, definition)}`,
-        { related: [{ place: placeOf(meant.from), message: `${path} is ${writeValue(a)} here` }] },
+        sentences(
+          by > 0
+            ? say`${difference} more than ${build.recipe.name} says (${writeValue(a)}).`
+            : say`${difference} less than ${build.recipe.name} says (${writeValue(a)}).`,
+          effects([made]),
+          remedy(path, by, writeValue(a), workshop, definition),
+        ),
+        { related: [{ place: placeOf(meant.from), message: say`${path} is ${writeValue(a)} here` }] },
       );
     }
 
@@ -59,7 +70,7 @@ export const AS_BUILT_DIFFERS: Rule = {
       const values = new Map(build.recipe.values);
       for (const one of held) values.set(one.path, one);
       const found = effectsBetween(before, workshop.evaluate(values)).slice(0, 3);
-      return found.length === 0 ? '' : ` That makes ${inWords(found.map(shownEffect))}.`;
+      return found.length === 0 ? '' : say`That makes ${workshop.wording.and(found.map(shownEffect))}.`;
     }
   },
 };
@@ -74,6 +85,7 @@ export const MEASURED_DIFFERS: Rule = {
   good: `${BOX}build no-31 of tarn-1 { top { thickness: 2.85 mm  mass: 161 g } }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const build = recordOf(definition, workshop);
     if (!build) return;
     for (const reading of build.readings) {
@@ -88,7 +100,7 @@ export const MEASURED_DIFFERS: Rule = {
         const share = computed.si === 0 ? '' : ` (${percent(by / computed.si)})`;
         report(
           held.from.span,
-          `Read ${writeValue(held.value)}${share}; as built, ${path} computes to ${shown(computed.si, computed.quantity, spread)}. Check the reading and the sizes as built.`,
+          say`Read ${writeValue(held.value)}${share}; as built, ${path} computes to ${shown(computed.si, computed.quantity, spread)}. Check the reading and the sizes as built.`,
         );
       }
     }
@@ -107,14 +119,20 @@ function allowed(path: string, meant: Held, workshop: Workshop): number {
 
 /** What would bring it back, while wood can still be taken off: plates and braces only get thinner, a soundhole only larger. */
 function remedy(path: string, by: number, meant: string, workshop: Workshop, build: Definition): string {
+  const { say } = workshop.wording;
+  const tooLate = say`That can no longer be changed.`;
   const property = workshop.catalogue.property(path, 'recipe');
   const open = property?.freeze?.easier;
-  if (!open) return isFrozen(property?.freeze?.impossible, build, workshop) ? ' That can no longer be changed.' : '';
+  if (!open) return isFrozen(property?.freeze?.impossible, build, workshop) ? tooLate : '';
   const wayBack = by > 0 ? 'smaller' : 'larger';
   if (wayBack !== open.way)
-    return ` It cannot be put back: ${open.way === 'smaller' ? 'wood only comes off' : 'a hole only gets larger'}.`;
-  if (isFrozen(open.impossible, build, workshop)) return ' That can no longer be changed.';
-  return ` ${open.way === 'smaller' ? 'Taking it down' : 'Opening it'} to ${meant} would bring it back.`;
+    return open.way === 'smaller'
+      ? say`It cannot be put back: wood only comes off.`
+      : say`It cannot be put back: a hole only gets larger.`;
+  if (isFrozen(open.impossible, build, workshop)) return tooLate;
+  return open.way === 'smaller'
+    ? say`Taking it down to ${meant} would bring it back.`
+    : say`Opening it to ${meant} would bring it back.`;
 }
 
 /** Whether the build has passed the stage after which a thing cannot be changed. */

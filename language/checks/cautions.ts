@@ -16,6 +16,7 @@ model tarn { back.wood: indian-rosewood }`,
 model tarn { back.wood: black-walnut }`,
   of: ['model', 'recipe', 'appointments', 'order', 'build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const shop = workshop.shelf.shop();
     const listed = shop ? wordsOf(workshop.stated(shop).get('sensitised')?.value) : [];
     if (!shop || listed.length === 0) return;
@@ -29,9 +30,9 @@ model tarn { back.wood: black-walnut }`,
           const what = species === word ? word : `${word} (${species})`;
           report(
             value.span,
-            `${what}: ${shop.name.text} lists ${item} among what someone there no longer tolerates. Use another, or let someone else cut and sand it under extraction.`,
+            say`${what}: ${shop.name.text} lists ${item} among what someone there no longer tolerates. Use another, or let someone else cut and sand it under extraction.`,
             {
-              related: [{ place: { definition: shop, span: shop.name.span }, message: 'the shop’s list' }],
+              related: [{ place: { definition: shop, span: shop.name.span }, message: say`the shop’s list` }],
             },
           );
         }
@@ -50,13 +51,18 @@ export const DUST_CAUTION: Rule = {
   good: `wood fir-2 is douglas-fir { use: brace }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, text } = workshop.wording;
     for (const { species, span } of speciesMet(definition, workshop)) {
       const dust = textOf(species, 'dust', workshop);
       if (dust === undefined) continue;
-      report(span, `${species.name.text}: ${sentence(dust)} Take its dust off at the source and wear a mask.`, {
-        severity: dust.includes('(mild)') ? 'hint' : 'information',
-        related: [{ place: { definition: species, span: species.name.span }, message: 'with its source' }],
-      });
+      report(
+        span,
+        say`${species.name.text}: ${sentence(text(dust))} Take its dust off at the source and wear a mask.`,
+        {
+          severity: dust.includes('(mild)') ? 'hint' : 'information',
+          related: [{ place: { definition: species, span: species.name.span }, message: say`with its source` }],
+        },
+      );
     }
   },
 };
@@ -71,11 +77,12 @@ export const TRADE_CAUTION: Rule = {
   good: `wood walnut-22 is black-walnut { use: back }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, text } = workshop.wording;
     for (const { species, span } of speciesMet(definition, workshop)) {
       const trade = textOf(species, 'trade', workshop);
       if (trade === undefined || /^not listed\b/i.test(trade)) continue;
-      report(span, `${species.name.text}: ${sentence(trade)}`, {
-        related: [{ place: { definition: species, span: species.name.span }, message: 'with its source' }],
+      report(span, `${species.name.text}: ${sentence(workshop.wording.text(trade))}`, {
+        related: [{ place: { definition: species, span: species.name.span }, message: say`with its source` }],
       });
     }
   },
@@ -101,7 +108,7 @@ export const MATERIAL_CAUTION: Rule = {
           for (const { key, text } of cautionsOnValue(canonical, word)) {
             if (said.has(key)) continue;
             said.add(key);
-            report(value.span, sentence(text));
+            report(value.span, sentence(workshop.wording.text(text)));
           }
         }
       }
@@ -127,7 +134,7 @@ recipe tarn-1 for tarn { expect top.mass: below 190 g }`,
       for (const { key, text } of cautionsOnQuantity(canonical)) {
         if (said.has(key)) continue;
         said.add(key);
-        report(path.span, sentence(text));
+        report(path.span, sentence(workshop.wording.text(text)));
       }
     }
   },

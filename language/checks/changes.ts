@@ -22,6 +22,7 @@ export const STALE_CHANGE: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.7 mm }`,
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       const { stated, before } = change;
       if (!stated || !before || stated.kind === 'unreadable' || agrees(stated, before.value)) continue;
@@ -30,7 +31,7 @@ export const STALE_CHANGE: Rule = {
       const start = startOf(definition, workshop);
       const fixes: Fix[] = [
         {
-          title: `Start from ${now}, as ${before.from.definition.name.text} says`,
+          title: say`Start from ${now}, as ${before.from.definition.name.text} says`,
           edits: [replace(definition, stated.span, now)],
           preferred: true,
         },
@@ -38,14 +39,14 @@ export const STALE_CHANGE: Rule = {
       if (before.via !== 'solved' && isWrittenOut(before.value)) {
         const owner = before.from.definition;
         fixes.push({
-          title: `Put ${written} back in ${owner.name.text}`,
+          title: say`Put ${written} back in ${owner.name.text}`,
           edits: [replace(owner, before.value.span, written)],
         });
       }
       report(
         stated.span,
-        `${start} has ${now} for ${change.path}, not ${written}. Did the step start from ${now}, or should ${before.from.definition.name.text} go back to ${written}?`,
-        { fixes, related: [{ place: placeOf(before.from), message: `${change.path} is ${now} here` }] },
+        say`${start} has ${now} for ${change.path}, not ${written}. Did the step start from ${now}, or should ${before.from.definition.name.text} go back to ${written}?`,
+        { fixes, related: [{ place: placeOf(before.from), message: say`${change.path} is ${now} here` }] },
       );
     }
   },
@@ -61,6 +62,7 @@ export const SILENT_OVERRIDE: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.7 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const recipe = recipeOf(definition, workshop);
     const fromRecipe = workshop.parentOf(definition.name.text) !== undefined;
     for (const change of recipe?.changes ?? []) {
@@ -73,13 +75,13 @@ export const SILENT_OVERRIDE: Rule = {
       const head = { start: statement.span.start, end: statement.value.span.start };
       report(
         statement.span,
-        `This replaces ${old}, which ${before.from.definition.name.text} gives. Write it as a change.`,
+        say`This replaces ${old}, which ${before.from.definition.name.text} gives. Write it as a change.`,
         {
           severity: fromRecipe ? 'warning' : 'information',
-          related: [{ place: placeOf(before.from), message: `${change.path} is ${old} here` }],
+          related: [{ place: placeOf(before.from), message: say`${change.path} is ${old} here` }],
           fixes: [
             {
-              title: `Write \`change ${path}: ${old} -> ${value}\``,
+              title: say`Write \`change ${path}: ${old} -> ${value}\``,
               edits: [replace(definition, head, `change ${path}: ${old} -> `)],
               preferred: true,
             },
@@ -100,14 +102,15 @@ export const NO_CHANGE: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Thinner top."  change top.thickness: 2.85 mm -> 2.7 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       const { before, after, statement } = change;
       if (change.kind !== 'value' || change.written === 'with' || !before || !after) continue;
       if (!sameValue(before.value, after.value)) continue;
-      report(statement.span, `${before.from.definition.name.text} already has ${writeValue(before.value)} here.`, {
+      report(statement.span, say`${before.from.definition.name.text} already has ${writeValue(before.value)} here.`, {
         tag: 'unnecessary',
-        related: [{ place: placeOf(before.from), message: 'already said here' }],
-        fixes: [{ title: 'Take the line out', edits: [remove(definition, statement)], preferred: true }],
+        related: [{ place: placeOf(before.from), message: say`already said here` }],
+        fixes: [{ title: say`Take the line out`, edits: [remove(definition, statement)], preferred: true }],
       });
     }
   },
@@ -123,6 +126,7 @@ export const CHANGE_OF_NOTHING: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Thinner edge."  top.edge-thickness: 2.3 mm }`,
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       const { statement, before } = change;
       if (statement.kind !== 'change' || before || !statement.new) continue;
@@ -130,11 +134,11 @@ export const CHANGE_OF_NOTHING: Rule = {
       const value = textAt(definition, statement.new.span);
       report(
         statement.span,
-        `${startOf(definition, workshop)} has no ${change.path} to change. If it is new, write it as a plain value.`,
+        say`${startOf(definition, workshop)} has no ${change.path} to change. If it is new, write it as a plain value.`,
         {
           fixes: [
             {
-              title: `Write \`${path}: ${value}\``,
+              title: say`Write \`${path}: ${value}\``,
               edits: [replace(definition, { start: statement.span.start, end: statement.new.span.start }, `${path}: `)],
               preferred: true,
             },
@@ -155,14 +159,17 @@ export const CHANGE_MISSING_OLD: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.7 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { statement, before } of recipeOf(definition, workshop)?.changes ?? []) {
       if (statement.kind !== 'change' || statement.old || !statement.new || !before) continue;
       const old = writeValue(before.value);
       const gap = { start: statement.path.span.end, end: statement.new.span.start };
       if (!/^:\s*(?:->|→)\s*$/.test(textAt(definition, gap))) continue;
-      report(statement.path.span, `The old value is ${old}; written down, it is checked.`, {
-        related: [{ place: placeOf(before.from), message: `${old} here` }],
-        fixes: [{ title: `Write \`${old} ->\``, edits: [replace(definition, gap, `: ${old} -> `)], preferred: true }],
+      report(statement.path.span, say`The old value is ${old}; written down, it is checked.`, {
+        related: [{ place: placeOf(before.from), message: say`${old} here` }],
+        fixes: [
+          { title: say`Write \`${old} ->\``, edits: [replace(definition, gap, `: ${old} -> `)], preferred: true },
+        ],
       });
     }
   },
@@ -177,18 +184,19 @@ export const STEP_WITHOUT_BASE: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: by -0.15 mm }`,
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       const { statement, before, after, path } = change;
       if (statement.kind !== 'change' || !statement.by || after) continue;
       const start = startOf(definition, workshop);
       const why = !before
-        ? `${start} has no ${path} to step from. Write the value itself.`
+        ? say`${start} has no ${path} to step from. Write the value itself.`
         : before.value.kind === 'quantity'
-          ? `${writeValue(before.value)} cannot be moved by ${writeValue(statement.by)}. Write a step of the same kind, or per cent.`
-          : `${path} is ${writeValue(before.value)} in ${start}, which is no number to step from.`;
+          ? say`${writeValue(before.value)} cannot be moved by ${writeValue(statement.by)}. Write a step of the same kind, or per cent.`
+          : say`${path} is ${writeValue(before.value)} in ${start}, which is no number to step from.`;
       report(statement.by.span, why, {
         related: before
-          ? [{ place: placeOf(before.from), message: `${path} is ${writeValue(before.value)} here` }]
+          ? [{ place: placeOf(before.from), message: say`${path} is ${writeValue(before.value)} here` }]
           : [],
       });
     }

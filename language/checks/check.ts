@@ -8,6 +8,7 @@ import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Place, Severity } from './finding.js';
 import { run } from './rule.js';
 import { CODES, PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
+import { type Wording } from '../wording/wording.js';
 
 export class Checks {
   private readonly ofDefinition: Query<Definition, readonly Finding[]>;
@@ -21,7 +22,7 @@ export class Checks {
     const facts = this.workshop.shelf.file(uri);
     if (!facts) return [];
     return [
-      ...facts.problems.map((problem) => ofProblem(problem, { uri, span: problem.span })),
+      ...facts.problems.map((problem) => ofProblem(problem, { uri, span: problem.span }, this.workshop.wording)),
       ...facts.definitions.flatMap(({ definition }) => this.ofDefinition.get(definition)),
     ];
   }
@@ -32,14 +33,16 @@ export class Checks {
 }
 
 function findingsOf(definition: Definition, workshop: Workshop): readonly Finding[] {
-  const problems = definition.problems.map((problem) => ofProblem(problem, { definition, span: problem.span }));
+  const problems = definition.problems.map((problem) =>
+    ofProblem(problem, { definition, span: problem.span }, workshop.wording),
+  );
   const found = RULES.filter((rule) => rule.of.includes(definition.kind)).flatMap((rule) =>
     run(rule, definition, workshop),
   );
-  return accepted(definition, [...problems, ...found]);
+  return accepted(definition, [...problems, ...found], workshop.wording);
 }
 
-function accepted(definition: Definition, findings: readonly Finding[]): readonly Finding[] {
+function accepted(definition: Definition, findings: readonly Finding[], wording: Wording): readonly Finding[] {
   const acceptances = definition.statements.filter((statement) => statement.kind === 'accept');
   if (acceptances.length === 0) return findings;
   // An error cannot be accepted away: it would leave a number wrong or a name without meaning.
@@ -52,7 +55,7 @@ function accepted(definition: Definition, findings: readonly Finding[]): readonl
   );
   return [
     ...findings.filter((finding) => !isAccepted(finding)),
-    ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept)),
+    ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept, wording)),
   ];
 }
 
@@ -60,7 +63,7 @@ function acceptsIt(accept: AcceptStatement, finding: Finding): boolean {
   return accept.code.text === finding.code && finding.severity !== 'error';
 }
 
-function ofProblem(problem: Problem, place: Place): Finding {
+function ofProblem(problem: Problem, place: Place, { say }: Wording): Finding {
   const severity: Severity = PROBLEM_RULES[problem.code].severity;
   return {
     code: problem.code,
@@ -69,7 +72,7 @@ function ofProblem(problem: Problem, place: Place): Finding {
     place,
     related: [],
     fixes: problem.suggestions.map((text, i) => ({
-      title: text === '' ? 'Remove it' : `Write ${text}`,
+      title: text === '' ? say`Remove it` : say`Write ${text}`,
       edits: [{ place, text }],
       preferred: i === 0,
     })),

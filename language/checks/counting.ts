@@ -7,9 +7,9 @@ import { groupAsOne, splitIntoChain } from './fewer-changes.js';
 import type { Fix } from './finding.js';
 import { diffOf } from './in-force.js';
 import { insertLine, placeOf, replace, textAt } from './mending.js';
-import { someOf } from './phrases.js';
 import type { Rule } from './rule.js';
 import { doing } from './variables.js';
+import { sentences, type Wording } from '../wording/wording.js';
 
 export const TOO_MANY_CHANGES: Rule = {
   code: 'too-many-changes',
@@ -32,27 +32,31 @@ recipe tarn-3 from tarn-2 {
 }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const diff = diffOf(definition, workshop);
     if (!diff) return;
     const count = workshop.count(diff.recipe.name);
     const limit = workshop.limit(definition);
     if (count.total <= limit.count) return;
     const counted = countedIn(count);
-    const allowed = limit.by === 'shop' ? `the shop allows ${limit.count}` : `this recipe allows ${limit.count}`;
-    const list = counted.map((variable) => `${variable.label} (${doing(variable)})`).join('; ');
+    const allowed = limit.by === 'shop' ? say`the shop allows ${limit.count}` : say`this recipe allows ${limit.count}`;
+    const list = counted.map((variable) => `${variable.label} (${doing(variable, workshop.wording)})`).join('; ');
     const alone =
       count.total > 2
-        ? ' With more than two, no difference in the result can be attributed.'
-        : ' A difference in the result could come from either.';
-    const message = `${count.total === 1 ? '1 change' : `${count.total} changes`}, and ${allowed}: ${list}.${count.total > 1 ? alone : ''}`;
+        ? say`With more than two, no difference in the result can be attributed.`
+        : say`A difference in the result could come from either.`;
+    const message =
+      count.total === 1
+        ? say`1 change, and ${allowed}: ${list}.`
+        : sentences(say`${count.total} changes, and ${allowed}: ${list}.`, alone);
     report(headOf(definition), message, {
       related: counted.flatMap(({ label, changes }) =>
-        changes.slice(0, 1).map(({ from }) => ({ place: placeOf(from), message: `changes ${label}` })),
+        changes.slice(0, 1).map(({ from }) => ({ place: placeOf(from), message: say`changes ${label}` })),
       ),
       fixes: [
         ...splitIntoChain(definition, diff.recipe, counted, workshop),
-        ...groupAsOne(definition, counted),
-        allow(definition, count.total),
+        ...groupAsOne(definition, counted, workshop.wording),
+        allow(definition, count.total, workshop.wording),
       ],
     });
   },
@@ -71,6 +75,7 @@ recipe tarn-3 from tarn-2 { because "Lower air."  change soundhole.diameter: 100
 recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.6 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const diff = diffOf(definition, workshop);
     if (!diff || workshop.buildsOf(diff.parentName).length > 0) return;
     const builtName = workshop.lastBuiltAncestor(diff.recipe.name);
@@ -84,11 +89,16 @@ recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm ->
     );
     if (counted.length === 0) return;
     const limit = workshop.limit(definition).count;
-    const names = someOf(counted.map(({ label }) => label));
+    const names = workshop.wording.some(counted.map(({ label }) => label));
     const beyond = counted.length > limit;
     report(
       definition.relation?.target.span ?? definition.name.span,
-      `${diff.parentName} has not been built. Against ${built.name}, the last one that was, this is ${counted.length} ${counted.length === 1 ? 'change' : 'changes'}: ${names}.${beyond ? ' What is heard will be the sum of them.' : ''}`,
+      sentences(
+        counted.length === 1
+          ? say`${diff.parentName} has not been built. Against ${built.name}, the last one that was, this is 1 change: ${names}.`
+          : say`${diff.parentName} has not been built. Against ${built.name}, the last one that was, this is ${counted.length} changes: ${names}.`,
+        beyond ? say`What is heard will be the sum of them.` : '',
+      ),
       { severity: beyond ? 'warning' : 'information' },
     );
   },
@@ -113,13 +123,14 @@ export const ALLOWANCE_WITHOUT_REASON: Rule = {
   change soundhole.diameter: 100 mm -> 94 mm
 }`,
   of: ['recipe'],
-  check(definition, _, report) {
+  check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const statement of definition.statements) {
       if (statement.kind !== 'allow' || (statement.reason && statement.reason.text.trim() !== '')) continue;
-      report(statement.span, 'Say why more changes are allowed here: `allow 2 because "…"`.', {
+      report(statement.span, say`Say why more changes are allowed here: \`allow 2 because "…"\`.`, {
         fixes: [
           {
-            title: 'Add `because`',
+            title: say`Add \`because\``,
             edits: [replace(definition, statement.span, `allow ${statement.count} because ""`)],
           },
         ],
@@ -145,6 +156,7 @@ export const ALLOWANCE_UNUSED: Rule = {
 }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const allow = definition.statements.find((statement) => statement.kind === 'allow');
     const diff = diffOf(definition, workshop);
     if (!allow || !diff) return;
@@ -153,7 +165,11 @@ export const ALLOWANCE_UNUSED: Rule = {
     if (total > needed || allow.count <= needed) return;
     report(
       allow.span,
-      `Not needed: ${total === 0 ? 'nothing is' : total === 1 ? 'one change is' : `${total} changes are`} counted here, and the shop allows ${needed}.`,
+      total === 0
+        ? say`Not needed: nothing is counted here, and the shop allows ${needed}.`
+        : total === 1
+          ? say`Not needed: one change is counted here, and the shop allows ${needed}.`
+          : say`Not needed: ${total} changes are counted here, and the shop allows ${needed}.`,
       {
         tag: 'unnecessary',
       },
@@ -169,8 +185,8 @@ function headOf(definition: Definition): Span {
   return { start: definition.head.start, end: definition.relation?.target.span.end ?? definition.name.span.end };
 }
 
-function allow(definition: Definition, count: number): Fix {
-  const title = `Allow ${count} changes here, with a reason`;
+function allow(definition: Definition, count: number, { say }: Wording): Fix {
+  const title = say`Allow ${count} changes here, with a reason`;
   const present = definition.statements.find((statement) => statement.kind === 'allow');
   if (!present) return { title, edits: [insertLine(definition, `allow ${count} because ""`)] };
   const rest = textAt(definition, present.span).replace(/^allow\s+\S+/, `allow ${count}`);

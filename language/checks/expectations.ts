@@ -7,9 +7,10 @@ import type { Expectation } from '../recipes/expectations.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce } from './in-force.js';
 import { replace } from './mending.js';
-import { whatIsMissing } from './missing.js';
-import { inWords, shown, someOf, writeValue } from './phrases.js';
+import { whatIsMissing, whyUnknown } from './missing.js';
+import { shown, writeValue, suggestion } from './phrases.js';
 import type { Rule } from './rule.js';
+import { sentences } from '../wording/wording.js';
 
 const RECIPE = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
 model tarn { scale: 645 mm }
@@ -25,6 +26,7 @@ export const EXPECTATION_MISSED: Rule = {
   good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const expectation of of(definition, workshop, 'missed')) {
       const { path, low, high } = expectation;
       const si = valueOf(expectation, definition, workshop);
@@ -33,12 +35,15 @@ export const EXPECTATION_MISSED: Rule = {
       const dimension = workshop.catalogue.property(path)?.dimension ?? DIMENSION.number;
       const write = (value: number) =>
         derived?.quantity ? shown(value, derived.quantity) : writeQuantity(value, dimension);
-      const off = high !== undefined && si > high ? `${write(si - high)} above` : `${write((low ?? si) - si)} below`;
+
       const spread = derived?.known ? (workshop.evaluation(definition.name.text)?.uncertainty(path) ?? 0) : 0;
       const value = derived?.known ? shown(si, derived.quantity, spread) : write(si);
+      const expected = writeValue(expectation.statement.value);
       report(
         expectation.statement.span,
-        `${path} comes to ${value}: ${off} what is expected (${writeValue(expectation.statement.value)}).`,
+        high !== undefined && si > high
+          ? say`${path} comes to ${value}: ${write(si - high)} above what is expected (${expected}).`
+          : say`${path} comes to ${value}: ${write((low ?? si) - si)} below what is expected (${expected}).`,
       );
     }
   },
@@ -53,14 +58,12 @@ export const EXPECTATION_UNKNOWN: Rule = {
   good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { statement, path, derived } of of(definition, workshop, 'unknown')) {
       if (!derived || derived.known) continue;
       const missing = whatIsMissing(derived.missing, workshop.evaluation(definition.name.text), workshop);
-      const why =
-        missing.length > 0
-          ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing`
-          : (derived.trouble ?? 'it is not known');
-      report(statement.span, `${path} cannot be computed: ${why}.`);
+      const why = whyUnknown(missing, derived.trouble, workshop.wording);
+      report(statement.span, say`${path} cannot be computed: ${why}.`);
     }
   },
 };
@@ -74,9 +77,10 @@ export const EXPECTATION_NOT_A_QUANTITY: Rule = {
   good: `${RECIPE}recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm }  expect top.stiffness.along: below 30 N·m }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { statement, path } of of(definition, workshop, 'not-a-quantity')) {
       if (workshop.catalogue.property(path, 'recipe')) {
-        report(statement.quantity.span, `This recipe has no ${path} to test.`, { severity: 'information' });
+        report(statement.quantity.span, say`This recipe has no ${path} to test.`, { severity: 'information' });
         continue;
       }
       const known = workshop
@@ -84,13 +88,10 @@ export const EXPECTATION_NOT_A_QUANTITY: Rule = {
         .all.map((quantity) => quantity.path)
         .filter((one) => !one.includes('*'));
       const near = didYouMean(path, known);
-      const hint =
-        near.length > 0
-          ? ` Did you mean ${inWords(near, 'or')}?`
-          : ' Test something like top.mass or top.stiffness.along.';
-      report(statement.quantity.span, `${path} is not a quantity that is computed.${hint}`, {
+      const hint = suggestion(near, workshop.wording) || say`Test something like top.mass or top.stiffness.along.`;
+      report(statement.quantity.span, sentences(say`${path} is not a quantity that is computed.`, hint), {
         fixes: near.map((text, i) => ({
-          title: `Write ${text}`,
+          title: say`Write ${text}`,
           edits: [replace(definition, statement.quantity.span, text)],
           preferred: i === 0,
         })),
@@ -100,7 +101,7 @@ export const EXPECTATION_NOT_A_QUANTITY: Rule = {
       if (statement.value.kind === 'unreadable') continue;
       report(
         statement.value.span,
-        'An expectation is a number with its unit: `below 190 g`, `170..185 Hz`, `above 2 deg` or `172 g ± 4 g`.',
+        say`An expectation is a number with its unit: \`below 190 g\`, \`170..185 Hz\`, \`above 2 deg\` or \`172 g ± 4 g\`.`,
       );
     }
   },

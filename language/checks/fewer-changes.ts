@@ -4,9 +4,10 @@ import type { Definition, Statement } from '../recipes/facts.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
 import type { Fix } from './finding.js';
 import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } from './mending.js';
+import { type Wording } from '../wording/wording.js';
 
 /** Wraps the changes in `together`, where the first of them stands. */
-export function groupAsOne(definition: Definition, counted: readonly Variable[]): readonly Fix[] {
+export function groupAsOne(definition: Definition, counted: readonly Variable[], { say }: Wording): readonly Fix[] {
   const statements = movable(definition, counted);
   const [first] = statements;
   if (!first || statements.length < 2 || bringsModel(counted) || counted.some((variable) => variable.group)) return [];
@@ -18,7 +19,7 @@ export function groupAsOne(definition: Definition, counted: readonly Variable[])
   const rest = leaving.filter((one) => one !== at).map((one) => remove(definition, one));
   return [
     {
-      title: 'Group them as one tweak',
+      title: say`Group them as one tweak`,
       edits: leaving.includes(at)
         ? [replace(definition, at.span, group), ...rest]
         : [insertLine(definition, group, at), ...rest],
@@ -49,6 +50,7 @@ export function splitIntoChain(
   counted: readonly Variable[],
   workshop: Workshop,
 ): readonly Fix[] {
+  const { say } = workshop.wording;
   const { relation } = definition;
   if (!relation || counted.length < 2 || counted.length > 12 || bringsModel(counted)) return [];
   const byEffect = [...counted].sort((a, b) => strength(b) - strength(a));
@@ -64,14 +66,15 @@ export function splitIntoChain(
     const statements = variable.group ? [variable.group] : movable(definition, [variable]);
     if (statements.length === 0) return [];
     const body = [...statements.map((statement) => restated(definition, statement)), ...holds];
-    const reason = `because "${variable.label.replace(/["\\]/g, '')}, by itself."`;
+    const alone = say`${variable.label.replace(/["\\]/g, '')}, by itself.`;
+    const reason = `because "${alone}"`;
     steps.push(`recipe ${name} from ${parent} {\n${[reason, ...body].map((line) => `  ${line}`).join('\n')}\n}\n\n`);
     moved.push(...statements);
     parent = name;
   }
   return [
     {
-      title: `Split into ${counted.length} recipes of one change each`,
+      title: say`Split into ${counted.length} recipes of one change each`,
       edits: [
         insertAt(definition, definition.span.start, steps.join('')),
         replace(definition, relation.target.span, parent),

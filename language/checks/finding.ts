@@ -1,5 +1,6 @@
 /** A finding: something a maker should know about a place in the text, with what to do about it. Plain data. */
 import type { Definition, Span } from '../recipes/facts.js';
+import { english } from '../wording/wording.js';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';
 
@@ -39,7 +40,12 @@ export interface Edit {
   readonly text: string;
 }
 
-export const SEVERITIES: readonly Severity[] = ['error', 'warning', 'information', 'hint'];
+export const SEVERITIES: readonly Severity[] = [
+  english('error'),
+  english('warning'),
+  english('information'),
+  english('hint'),
+];
 
 /** Whether `a` is at least as grave as `b`. */
 export function atLeast(a: Severity, b: Severity): boolean {

@@ -6,8 +6,8 @@ import type { HoldOutcome, SolvedHold } from '../recipes/hold.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { recipeOf } from './in-force.js';
 import { insertAt } from './mending.js';
-import { whatIsMissing } from './missing.js';
-import { percent, shown, someOf } from './phrases.js';
+import { whatIsMissing, whyUnknown } from './missing.js';
+import { percent, shown } from './phrases.js';
 import type { Rule } from './rule.js';
 
 const WOODS = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
@@ -35,6 +35,7 @@ export const HOLD_OUT_OF_REACH: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { request, outcome } of holdsOf(definition, workshop, 'out-of-reach')) {
       const quantity = workshop.derivations('recipe').find(request.quantity)?.quantity;
       if (!quantity) continue;
@@ -43,7 +44,7 @@ export const HOLD_OUT_OF_REACH: Rule = {
       const off = outcome.target === 0 ? '' : ` (${percent(outcome.reached / outcome.target - 1)})`;
       report(
         request.statement.span,
-        `${request.quantity} cannot be held at ${shown(outcome.target, quantity)}: between ${size(outcome.low)} and ${size(outcome.high)} the nearest is ${shown(outcome.reached, quantity)}${off}, with ${request.by} at ${size(outcome.closest)}. Choose another wood or hold it at a value within reach.`,
+        say`${request.quantity} cannot be held at ${shown(outcome.target, quantity)}: between ${size(outcome.low)} and ${size(outcome.high)} the nearest is ${shown(outcome.reached, quantity)}${off}, with ${request.by} at ${size(outcome.closest)}. Choose another wood or hold it at a value within reach.`,
       );
     }
   },
@@ -63,13 +64,14 @@ export const HOLD_LOOP: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { request, outcome } of holdsOf(definition, workshop, 'loop')) {
       const alike = outcome.paths.every((path) => path.endsWith(` by ${request.by}`));
       report(
         request.statement.span,
         alike
-          ? `${request.by} cannot serve two holds: ${outcome.paths.join('; ')}. Keep one of them.`
-          : `These holds need each other: ${outcome.paths.join('; ')}. Keep one of them, or hold by something the other does not move.`,
+          ? say`${request.by} cannot serve two holds: ${outcome.paths.join('; ')}. Keep one of them.`
+          : say`These holds need each other: ${outcome.paths.join('; ')}. Keep one of them, or hold by something the other does not move.`,
       );
     }
   },
@@ -89,6 +91,7 @@ export const HOLD_NO_EFFECT: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const idle = holdsOf(definition, workshop, 'no-effect');
     // A hold that happens to be met already is solved whatever it moves; it would fail at the next change.
     const evaluation = workshop.evaluation(definition.name.text);
@@ -98,7 +101,7 @@ export const HOLD_NO_EFFECT: Rule = {
     for (const { request } of [...idle, ...lucky]) {
       report(
         request.statement.span,
-        `${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`,
+        say`${request.quantity} does not depend on ${request.by}. Hold it by a size that moves it.`,
       );
     }
   },
@@ -116,13 +119,11 @@ recipe tarn-2 from tarn-1 { because "Same stiffness."  hold top.stiffness.along 
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { request, outcome } of holdsOf(definition, workshop, 'unknown')) {
       const missing = whatIsMissing(outcome.missing, workshop.evaluation(definition.name.text), workshop);
-      const why =
-        missing.length > 0
-          ? `${someOf(missing)} ${missing.length > 1 ? 'are' : 'is'} missing`
-          : (outcome.trouble ?? 'it is not known');
-      report(request.statement.span, `Cannot hold ${request.quantity}: ${why}.`);
+      const why = whyUnknown(missing, outcome.trouble, workshop.wording);
+      report(request.statement.span, say`Cannot hold ${request.quantity}: ${why}.`);
     }
   },
 };
@@ -136,16 +137,17 @@ export const HOLD_NOT_POSSIBLE: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { request, outcome } of holdsOf(definition, workshop, 'not-possible')) {
       if (outcome.what === 'quantity') {
         report(
           request.statement.quantity.span,
-          `${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`,
+          say`${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`,
         );
       } else if (workshop.catalogue.property(request.by, 'recipe')?.kind === 'quantity') {
         report(
           request.statement.by?.span ?? request.statement.span,
-          `This recipe has no ${request.by} to start from. Give it a value first.`,
+          say`This recipe has no ${request.by} to start from. Give it a value first.`,
         );
       }
     }
@@ -161,18 +163,19 @@ export const HOLD_WITHOUT_BY: Rule = {
   good: GOOD,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
       const { statement } = written;
       if (statement.kind !== 'hold' || statement.by || written.role !== 'quantity') continue;
       const plate = /^(top|back)\./.exec(written.canonical)?.[1];
       const by = plate === undefined ? undefined : `${plate}.thickness`;
-      report(statement.span, `Say what to adjust: \`hold ${statement.quantity.text} by ${by ?? '…'}\`.`, {
+      report(statement.span, say`Say what to adjust: \`hold ${statement.quantity.text} by ${by ?? '…'}\`.`, {
         fixes:
           by === undefined
             ? []
             : [
                 {
-                  title: `Add \`by ${by}\``,
+                  title: say`Add \`by ${by}\``,
                   edits: [insertAt(definition, statement.span.end, ` by ${by}`)],
                   preferred: true,
                 },

@@ -6,6 +6,7 @@ import { propertiesOf } from '../recipes/values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { replace } from './mending.js';
 import type { Rule } from './rule.js';
+import { type Wording } from '../wording/wording.js';
 
 const SHOP = 'shop marram-lane { hygrometer.a.reads-high: 12 %RH }\n';
 
@@ -19,6 +20,7 @@ export const HYGROMETER_OFF: Rule = {
   good: `${SHOP}wood sitka-9 is sitka-spruce { humidity: 45 %RH ± 12 %RH  hygrometer: "A" }`,
   of: ['build', 'wood'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { humidity, hygrometer } of readOn(definition.statements, undefined)) {
       const error = errorOf(hygrometer, workshop);
       if (error === undefined || (humidity.quantity.tolerance ?? 0) >= Math.abs(error)) continue;
@@ -26,8 +28,10 @@ export const HYGROMETER_OFF: Rule = {
       const off = percent(Math.abs(error));
       report(
         humidity.span,
-        `Hygrometer ${hygrometer} reads ${off} ${error > 0 ? 'high' : 'low'}: ${percent(humidity.quantity.si)} on it was about ${truth}.`,
-        { fixes: fixes(definition, humidity, truth, off) },
+        error > 0
+          ? say`Hygrometer ${hygrometer} reads ${off} high: ${percent(humidity.quantity.si)} on it was about ${truth}.`
+          : say`Hygrometer ${hygrometer} reads ${off} low: ${percent(humidity.quantity.si)} on it was about ${truth}.`,
+        { fixes: fixes(definition, humidity, truth, off, workshop.wording) },
       );
     }
   },
@@ -69,11 +73,11 @@ function errorOf(hygrometer: string, workshop: Workshop): number | undefined {
   return undefined;
 }
 
-function fixes(definition: Definition, { span, written }: QuantityValue, truth: string, off: string) {
+function fixes(definition: Definition, { span, written }: QuantityValue, truth: string, off: string, { say }: Wording) {
   return [
-    { title: `Take the error off: ${truth}`, edits: [replace(definition, span, truth)] },
+    { title: say`Take the error off: ${truth}`, edits: [replace(definition, span, truth)] },
     {
-      title: `Keep it, with the doubt: ${written} ± ${off}`,
+      title: say`Keep it, with the doubt: ${written} ± ${off}`,
       edits: [replace(definition, span, `${written} ± ${off}`)],
     },
   ];

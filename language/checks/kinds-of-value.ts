@@ -7,8 +7,9 @@ import type { Definition, Value } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Fix } from './finding.js';
 import { replace, textAt } from './mending.js';
-import { inWords } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
+import { suggestion } from './phrases.js';
 
 export const WRONG_KIND_OF_VALUE: Rule = {
   code: 'wrong-kind-of-value',
@@ -20,12 +21,17 @@ export const WRONG_KIND_OF_VALUE: Rule = {
   good: `model tarn { top.thickness: 2.9 mm }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, text } = workshop.wording;
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (fits(value, property) || isNote(value, property) || isOddDate(value, property) || property.kind === 'choice')
         continue;
-      report(value.span, `${canonical} needs ${WANTED[property.kind]}.${example(property)}`, {
-        fixes: mending(value, property, definition),
-      });
+      report(
+        value.span,
+        sentences(say`${canonical} needs ${text(WANTED[property.kind])}.`, example(property, workshop.wording)),
+        {
+          fixes: mending(value, property, definition, workshop.wording),
+        },
+      );
     }
   },
 };
@@ -39,6 +45,7 @@ export const UNKNOWN_CHOICE: Rule = {
   good: `model tarn { bracing.x-bass.profile: parabolic }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, or } = workshop.wording;
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (property.kind !== 'choice' || fits(value, property)) continue;
       const choices = property.choices ?? [];
@@ -46,10 +53,10 @@ export const UNKNOWN_CHOICE: Rule = {
       const exact = choices.find((choice) => choice === word.toLowerCase().replace(/\s+/g, '-'));
       const near = exact === undefined ? didYouMean(word, choices) : [exact];
       const begun = near.length > 0 ? near : choices.filter((choice) => sharedStart(choice, word) >= 4);
-      const hint = begun.length > 0 ? `Did you mean ${inWords(begun, 'or')}?` : `Choose ${inWords(choices, 'or')}.`;
-      report(value.span, `${word} is no choice for ${canonical}. ${hint}`, {
+      const hint = begun.length > 0 ? suggestion(begun, workshop.wording) : say`Choose ${or(choices)}.`;
+      report(value.span, sentences(say`${word} is no choice for ${canonical}.`, hint), {
         fixes: (begun.length > 0 ? begun : choices.length <= 6 ? choices : []).map((choice, i) => ({
-          title: `Write ${choice}`,
+          title: say`Write ${choice}`,
           edits: [replace(definition, value.span, choice)],
           preferred: i === 0 && begun.length > 0,
         })),
@@ -72,16 +79,17 @@ recipe tarn-1 for tarn { }
 build no-9 of tarn-1 { resonance.top: 185 Hz }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, or } = workshop.wording;
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (!isNote(value, property)) continue;
       const written = noteText(value) ?? '';
       const reading = readNote(written);
       const notes = reading.ok ? [reading.note] : reading.code === 'missing-octave' ? reading.candidates : [];
       const options = notes.map(({ name, hz }) => `${hz.toFixed(1)} Hz (${name})`);
-      const question = options.length === 1 ? `Is it ${options[0]}?` : `Is it ${inWords(options, 'or')}?`;
-      report(value.span, `${written} is a note; ${canonical} is a frequency. ${question}`, {
+      const question = say`Is it ${or(options)}?`;
+      report(value.span, sentences(say`${written} is a note; ${canonical} is a frequency.`, question), {
         fixes: notes.map(({ hz, name }) => ({
-          title: `Write ${hz.toFixed(1)} Hz (${name})`,
+          title: say`Write ${hz.toFixed(1)} Hz (${name})`,
           edits: [replace(definition, value.span, `${hz.toFixed(1)} Hz`)],
         })),
       });
@@ -103,11 +111,12 @@ recipe tarn-1 for tarn { }
 build no-9 of tarn-1 { finished: 2019-04-03 }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, or } = workshop.wording;
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (!isOddDate(value, property)) continue;
       const dates = readingsOfDate(value.kind === 'text' ? value.text : '');
-      report(value.span, `${canonical}: which day is meant? Write it year first: ${inWords(dates, 'or')}.`, {
-        fixes: dates.map((date) => ({ title: `Write ${date}`, edits: [replace(definition, value.span, date)] })),
+      report(value.span, say`${canonical}: which day is meant? Write it year first: ${or(dates)}.`, {
+        fixes: dates.map((date) => ({ title: say`Write ${date}`, edits: [replace(definition, value.span, date)] })),
       });
     }
   },
@@ -162,31 +171,31 @@ function fits(value: Value, property: Property): boolean {
 }
 
 const WANTED: Readonly<Record<Property['kind'], string>> = {
-  quantity: 'a number with its unit',
-  count: 'a whole number',
-  ratio: 'a number',
-  size: 'a length, a width and a thickness',
-  point: 'a place: its station from the tail, then its offset',
-  text: 'words in double quotes',
-  choice: 'one of its choices',
-  date: 'a date',
-  list: 'one or more values with commas between them',
-  wood: 'the name of a wood',
-  species: 'the name of a species',
-  strings: 'the name of a set of strings',
-  rig: 'the name of a rig',
-  model: 'the name of a model',
-  part: 'the name of a part',
+  quantity: english('a number with its unit'),
+  count: english('a whole number'),
+  ratio: english('a number'),
+  size: english('a length, a width and a thickness'),
+  point: english('a place: its station from the tail, then its offset'),
+  text: english('words in double quotes'),
+  choice: english('one of its choices'),
+  date: english('a date'),
+  list: english('one or more values with commas between them'),
+  wood: english('the name of a wood'),
+  species: english('the name of a species'),
+  strings: english('the name of a set of strings'),
+  rig: english('the name of a rig'),
+  model: english('the name of a model'),
+  part: english('the name of a part'),
 };
 
-function example({ kind, unit }: Property): string {
-  if (kind === 'quantity') return ` Write it like 12 ${unit ?? 'mm'}.`;
-  if (kind === 'size') return ' Write it like 560 mm x 212 mm x 4.4 mm.';
-  if (kind === 'point') return ' Write it like (78 mm, -150 mm).';
-  return kind === 'date' ? ' Write it like 2026-03-14.' : '';
+function example({ kind, unit }: Property, { say }: Wording): string {
+  if (kind === 'quantity') return say`Write it like ${`12 ${unit ?? 'mm'}`}.`;
+  if (kind === 'size') return say`Write it like ${'560 mm x 212 mm x 4.4 mm'}.`;
+  if (kind === 'point') return say`Write it like ${'(78 mm, -150 mm)'}.`;
+  return kind === 'date' ? say`Write it like ${'2026-03-14'}.` : '';
 }
 
-function mending(value: Value, property: Property, definition: Definition): readonly Fix[] {
+function mending(value: Value, property: Property, definition: Definition, { say }: Wording): readonly Fix[] {
   const written = textAt(definition, value.span);
   const isName = ['wood', 'species', 'strings', 'rig', 'part'].includes(property.kind);
   if (value.kind === 'text' && (isName || property.kind === 'quantity') && /^[\w.]/.test(value.text)) {
@@ -194,11 +203,13 @@ function mending(value: Value, property: Property, definition: Definition): read
     const right = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
     if (right)
       return [
-        { title: `Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true },
+        { title: say`Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true },
       ];
   }
   if (property.kind === 'text' && !written.includes('"')) {
-    return [{ title: 'Put it in quotes', edits: [replace(definition, value.span, `"${written}"`)], preferred: true }];
+    return [
+      { title: say`Put it in quotes`, edits: [replace(definition, value.span, `"${written}"`)], preferred: true },
+    ];
   }
   return [];
 }

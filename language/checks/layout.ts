@@ -10,6 +10,7 @@ import type { Workshop } from '../recipes/workshop.js';
 import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
 import type { Rule } from './rule.js';
+import { type Wording } from '../wording/wording.js';
 
 const BODY = `body {
     length: 495 mm
@@ -34,6 +35,7 @@ export const OFF_THE_PLATE: Rule = {
 }`,
   of: ['model', 'recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const values = valuesOf(definition, workshop);
     const here = [...(values?.values() ?? [])].some(
       ({ path, from }) => from.definition === definition && LAID_OUT.test(path),
@@ -58,13 +60,13 @@ export const OFF_THE_PLATE: Rule = {
       const at = length(station.quantity.si);
       const why =
         station.quantity.si < 0 || station.quantity.si > outline.length
-          ? `the body runs from 0 to ${length(outline.length)}`
-          : `at station ${at} the body is ${length(half)} wide on each side, and the offset is ${length(offset.quantity.si)}`;
-      report(own ? held.from.span : definition.name.span, `${held.path} lies outside the body: ${why}.`, {
-        related: own ? [] : [{ place: placeOf(held.from), message: `${held.path} is given here` }],
+          ? say`the body runs from 0 to ${length(outline.length)}`
+          : say`at station ${at} the body is ${length(half)} wide on each side, and the offset is ${length(offset.quantity.si)}`;
+      report(own ? held.from.span : definition.name.span, say`${held.path} lies outside the body: ${why}.`, {
+        related: own ? [] : [{ place: placeOf(held.from), message: say`${held.path} is given here` }],
       });
     }
-    hole(values, outline, definition, bodyHere, report);
+    hole(values, outline, definition, bodyHere, report, workshop.wording);
   },
 };
 
@@ -78,9 +80,10 @@ export const SIZES_DISAGREE: Rule = {
   good: `model tarn { top { thickness: 2.85 mm  edge-thickness: 2.4 mm } }`,
   of: ['model', 'recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const values = valuesOf(definition, workshop);
     if (!values) return;
-    for (const [small, large, sentence] of pairsIn(values)) {
+    for (const [small, large, oddity] of pairsIn(values, workshop.wording)) {
       const [a, b] = [values.get(small), values.get(large)];
       if (a?.value.kind !== 'quantity' || b?.value.kind !== 'quantity') continue;
       const own = a.from.definition === definition ? a : b.from.definition === definition ? b : undefined;
@@ -88,9 +91,9 @@ export const SIZES_DISAGREE: Rule = {
       const other = own === a ? b : a;
       report(
         own.from.span,
-        `${sentence}: ${small} is ${length(a.value.quantity.si)}, ${large} is ${length(b.value.quantity.si)}.`,
+        say`${oddity}: ${small} is ${length(a.value.quantity.si)}, ${large} is ${length(b.value.quantity.si)}.`,
         {
-          related: [{ place: placeOf(other.from), message: `${other.path} is given here` }],
+          related: [{ place: placeOf(other.from), message: say`${other.path} is given here` }],
         },
       );
     }
@@ -111,6 +114,7 @@ function hole(
   definition: Definition,
   bodyHere: boolean,
   report: Parameters<Rule['check']>[2],
+  { say }: Wording,
 ): void {
   const station = numberAt(values, 'soundhole.station');
   const diameter = numberAt(values, 'soundhole.diameter');
@@ -128,26 +132,33 @@ function hole(
   const span: Span = own?.from.span ?? definition.name.span;
   report(
     span,
-    `The soundhole, ${length(diameter)} across at station ${length(station)}, does not lie wholly on the top.`,
+    say`The soundhole, ${length(diameter)} across at station ${length(station)}, does not lie wholly on the top.`,
   );
 }
 
 /** Pairs of paths of which the first should not be the larger, with what is odd about it. */
-function* pairsIn(values: Values): Iterable<readonly [string, string, string]> {
-  for (const plate of ['top', 'back']) {
-    yield [`${plate}.edge-thickness`, `${plate}.thickness`, `The ${plate} is thicker at the edge than in the middle`];
-  }
-  for (const bout of ['lower-bout', 'upper-bout'])
-    yield ['body.waist.width', `body.${bout}.width`, `The waist is wider than the ${bout.replace('-', ' ')}`];
-  yield ['body.lower-bout.station', 'body.waist.station', 'The lower bout lies beyond the waist, seen from the tail'];
-  yield ['body.waist.station', 'body.upper-bout.station', 'The waist lies beyond the upper bout, seen from the tail'];
-  yield ['body.upper-bout.station', 'body.length', 'The upper bout lies beyond the end of the body'];
+function* pairsIn(values: Values, { text }: Wording): Iterable<readonly [string, string, string]> {
+  yield ['top.edge-thickness', 'top.thickness', text('The top is thicker at the edge than in the middle')];
+  yield ['back.edge-thickness', 'back.thickness', text('The back is thicker at the edge than in the middle')];
+  yield ['body.waist.width', 'body.lower-bout.width', text('The waist is wider than the lower bout')];
+  yield ['body.waist.width', 'body.upper-bout.width', text('The waist is wider than the upper bout')];
+  yield [
+    'body.lower-bout.station',
+    'body.waist.station',
+    text('The lower bout lies beyond the waist, seen from the tail'),
+  ];
+  yield [
+    'body.waist.station',
+    'body.upper-bout.station',
+    text('The waist lies beyond the upper bout, seen from the tail'),
+  ];
+  yield ['body.upper-bout.station', 'body.length', text('The upper bout lies beyond the end of the body')];
   for (const path of values.keys()) {
     const brace =
       /^((?:back-)?bracing\.[^.]+)\.(end-height|from-height|to-height|scallop\.height|scallop\.peak-height)$/.exec(
         path,
       );
-    if (brace) yield [path, `${brace[1]}.height`, 'The brace is higher there than its full height'];
+    if (brace) yield [path, `${brace[1]}.height`, text('The brace is higher there than its full height')];
   }
 }
 

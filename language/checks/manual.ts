@@ -1,6 +1,7 @@
 /** The page of each rule, as Markdown: what a finding links to, and the chapter of findings in the manual. */
 import type { Severity } from './finding.js';
 import { PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export interface RulePage {
   readonly code: string;
@@ -21,39 +22,44 @@ export function rulePages(): readonly RulePage[] {
 }
 
 /** One page, or undefined for a code that does not exist. */
-export function rulePage(code: string): string | undefined {
+export function rulePage(code: string, wording: Wording = ENGLISH): string | undefined {
   const page = rulePages().find((one) => one.code === code);
-  return page && rendered(page, 1);
+  return page && rendered(page, 1, wording);
 }
 
 /** All pages in one chapter, a list of them first. */
-export function rulesChapter(): string {
+export function rulesChapter(wording: Wording = ENGLISH): string {
+  const { text } = wording;
   const pages = rulePages();
-  const list = pages.map(({ code, severity, title }) => `| [\`${code}\`](#${code}) | ${severity} | ${title} |`);
+  const list = pages.map(
+    ({ code, severity, title }) => `| [\`${code}\`](#${code}) | ${text(severity)} | ${text(title)} |`,
+  );
   return [
-    '# Findings',
+    `# ${text('Findings')}`,
     '',
-    'A finding that is not an error can be accepted where it stands, with a reason: `accept too-many-changes because "…"`.',
+    text(
+      'A finding that is not an error can be accepted where it stands, with a reason: `accept too-many-changes because "…"`.',
+    ),
     '',
-    '| Code | Severity | What it says |',
+    `| ${text('Code')} | ${text('Severity')} | ${text('What it says')} |`,
     '| --- | --- | --- |',
     ...list,
     '',
-    ...pages.map((page) => rendered(page, 2)),
+    ...pages.map((page) => rendered(page, 2, wording)),
   ].join('\n');
 }
 
-function rendered({ code, severity, title, reason, bad, good }: RulePage, depth: number): string {
+function rendered({ code, severity, title, reason, bad, good }: RulePage, depth: number, { text }: Wording): string {
   const heading = '#'.repeat(depth);
   return [
     `${heading} ${code}`,
     '',
-    `**${title}** (${severity})`,
+    `**${text(title)}** (${text(severity)})`,
     '',
-    reason,
+    text(reason),
     '',
-    ...example('Speaks up:', bad),
-    ...example('Fine:', good),
+    ...example(text('Speaks up:'), bad),
+    ...example(text('Fine:'), good),
   ].join('\n');
 }
 

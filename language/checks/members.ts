@@ -4,6 +4,7 @@ import { recipeOf } from './in-force.js';
 import { insertLine, placeOf, remove, replace, textAt } from './mending.js';
 import type { Rule } from './rule.js';
 import { startOf } from './start.js';
+import { sentences } from '../wording/wording.js';
 
 const TARN = `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }
@@ -22,6 +23,7 @@ recipe tarn-1 for tarn { }
 recipe tarn-2 from tarn-1 { because "Stiffer wing."  add bracing.finger-2 { height: 8 mm } }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const start = workshop.startOf(definition.name.text);
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       if (change.statement.kind !== 'add' || !start) continue;
@@ -29,9 +31,9 @@ recipe tarn-2 from tarn-1 { because "Stiffer wing."  add bracing.finger-2 { heig
       if (!there) continue;
       report(
         change.statement.path.span,
-        `${change.path} is already there. Change what differs, or add it under another name.`,
+        say`${change.path} is already there. Change what differs, or add it under another name.`,
         {
-          related: [{ place: placeOf(there.from), message: `${there.path} is given here` }],
+          related: [{ place: placeOf(there.from), message: say`${there.path} is given here` }],
         },
       );
     }
@@ -51,17 +53,21 @@ recipe tarn-1 for tarn { }
 recipe tarn-2 from tarn-1 { because "Freer edge."  drop bracing.finger-1 }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const start = workshop.startOf(definition.name.text);
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       if (change.statement.kind !== 'drop' || change.members.length > 0 || !start) continue;
       const near = nearMembers(change, [...start.values.keys()]);
       report(
         change.statement.path.span,
-        `${startOf(definition, workshop)} has no ${change.path} to drop.${near.length > 0 ? ` It has ${near.join(', ')}.` : ''}`,
+        sentences(
+          say`${startOf(definition, workshop)} has no ${change.path} to drop.`,
+          near.length > 0 ? say`It has ${near.join(', ')}.` : '',
+        ),
         {
           fixes: [
             ...near.map((name) => ({
-              title: `Write ${name}`,
+              title: say`Write ${name}`,
               edits: [
                 replace(
                   definition,
@@ -70,7 +76,7 @@ recipe tarn-2 from tarn-1 { because "Freer edge."  drop bracing.finger-1 }`,
                 ),
               ],
             })),
-            { title: 'Take the line out', edits: [remove(definition, change.statement)] },
+            { title: say`Take the line out`, edits: [remove(definition, change.statement)] },
           ],
         },
       );
@@ -93,7 +99,8 @@ export const EMPTY_TOGETHER: Rule = {
   together "thinner all over" { change top.thickness: 2.85 mm -> 2.7 mm  back.thickness: 2.4 mm }
 }`,
   of: ['recipe'],
-  check(definition, _, report) {
+  check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const statement of definition.statements) {
       if (statement.kind !== 'together') continue;
       const inner = statement.statements.flatMap((one) => (one.kind === 'block' ? one.statements : [one]));
@@ -101,16 +108,18 @@ export const EMPTY_TOGETHER: Rule = {
       const [only] = statement.statements;
       report(
         { start: statement.span.start, end: statement.reason?.span.end ?? statement.span.start },
-        only ? 'This group holds a single change: it counts as one without the group.' : 'This group holds no change.',
+        only
+          ? say`This group holds a single change: it counts as one without the group.`
+          : say`This group holds no change.`,
         {
           tag: 'unnecessary',
           fixes: [
             only
               ? {
-                  title: 'Take the change out of the group',
+                  title: say`Take the change out of the group`,
                   edits: [replace(definition, statement.span, textAt(definition, only.span))],
                 }
-              : { title: 'Take the group out', edits: [remove(definition, statement)] },
+              : { title: say`Take the group out`, edits: [remove(definition, statement)] },
           ],
         },
       );
@@ -128,15 +137,16 @@ export const NO_REASON: Rule = {
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Carry less weight."  change top.thickness: 2.85 mm -> 2.7 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const recipe = recipeOf(definition, workshop);
     if (!recipe || workshop.parentOf(recipe.name) === undefined) return;
     if (definition.statements.some((statement) => statement.kind === 'because' || statement.kind === 'note')) return;
     const unexplained = recipe.changes.filter((change) => !change.group?.reason && change.written !== 'with');
     if (unexplained.length === 0) return;
-    report(definition.name.span, 'Say why: a line `because "…"` is worth more than the numbers in a year.', {
+    report(definition.name.span, say`Say why: a line \`because "…"\` is worth more than the numbers in a year.`, {
       fixes: [
         {
-          title: 'Add a line for the reason',
+          title: say`Add a line for the reason`,
           edits: [insertLine(definition, 'because ""')],
         },
       ],

@@ -1,6 +1,7 @@
 /** What is missing, told as the one thing to give: the wood, not each of its moduli. */
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { type Wording } from '../wording/wording.js';
 
 /** Paths that would make something known, those inside an unnamed wood or string set drawn together into it. */
 export function whatIsMissing(
@@ -9,6 +10,16 @@ export function whatIsMissing(
   workshop: Workshop,
 ): readonly string[] {
   return [...new Set(missing.map((path) => outermost(path, evaluation, workshop)))];
+}
+
+/** Why something is not known, as part of a sentence. */
+export function whyUnknown(
+  missing: readonly string[],
+  trouble: string | undefined,
+  { say, some, text }: Wording,
+): string {
+  if (missing.length > 1) return say`${some(missing)} are missing`;
+  return missing.length === 1 ? say`${some(missing)} is missing` : (trouble ?? text('it is not known'));
 }
 
 function outermost(path: string, evaluation: Evaluation | undefined, workshop: Workshop): string {

@@ -5,8 +5,9 @@ import type { Definition, DefinitionKind, Span, Value, Word } from '../recipes/f
 import { KINDS_OF_VALUE, wantedKinds } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { textAt, replace } from './mending.js';
-import { aKind, inWords, someOf } from './phrases.js';
+import { aKind, suggestion } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
 
 interface Naming {
   readonly name: string;
@@ -26,20 +27,24 @@ model tarn { top.wood: spruce-21 }`,
 model tarn { top.wood: spruce-12 }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, or } = workshop.wording;
     for (const { name, kinds, span } of namingsIn(definition, workshop)) {
       if (kinds.some((kind) => workshop.shelf.find(kind, name)) || otherKinds(name, kinds, workshop).length > 0)
         continue;
       const known = kinds.flatMap((kind) => workshop.shelf.names(kind));
       const near = didYouMean(name, known);
-      const what = inWords(kinds.map(aKind), 'or');
-      const hint = near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ` ${define(kinds, name)}`;
-      report(span, `There is no ${withoutArticle(what)} called ${name}.${hint}`, {
-        fixes: near.map((text, i) => ({
-          title: `Write ${text}`,
-          edits: [replace(definition, span, text)],
-          preferred: i === 0,
-        })),
-      });
+      const hint = suggestion(near, workshop.wording) || define(kinds, name, workshop.wording);
+      report(
+        span,
+        sentences(say`There is no ${or(kinds.map((kind) => bareKind(kind, workshop.wording)))} called ${name}.`, hint),
+        {
+          fixes: near.map((text, i) => ({
+            title: say`Write ${text}`,
+            edits: [replace(definition, span, text)],
+            preferred: i === 0,
+          })),
+        },
+      );
     }
   },
 };
@@ -56,6 +61,7 @@ recipe tarn-1 from tarn { }`,
 recipe tarn-1 for tarn { }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say, or } = workshop.wording;
     const { relation } = definition;
     if (definition.kind === 'recipe' && relation) {
       const { target, word } = relation;
@@ -65,9 +71,11 @@ recipe tarn-1 for tarn { }`,
       if (!has(wanted) && has(other)) {
         report(
           target.span,
-          `${target.text} is ${aKind(other)}: a recipe is made \`${right}\` ${other === 'model' ? 'a model' : 'another recipe'}.`,
+          other === 'model'
+            ? say`${target.text} is a model: a recipe is made \`for\` a model.`
+            : say`${target.text} is a recipe: a recipe is made \`from\` another recipe.`,
           {
-            fixes: relationFix(definition, right),
+            fixes: relationFix(definition, right, workshop.wording),
           },
         );
         return;
@@ -78,7 +86,10 @@ recipe tarn-1 for tarn { }`,
       const others = otherKinds(name, kinds, workshop);
       const [other] = others;
       if (other === undefined) continue;
-      report(span, `${name} is ${aKind(other)}; ${inWords(kinds.map(aKind), 'or')} is needed here.`);
+      report(
+        span,
+        say`${name} is ${aKind(other, workshop.wording)}; ${or(kinds.map((kind) => aKind(kind, workshop.wording)))} is needed here.`,
+      );
     }
   },
 };
@@ -95,18 +106,24 @@ wood spruce-12 is sitka-spruce { mass: 220 g }`,
 wood spruce-13 is sitka-spruce { mass: 220 g }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const { kind, name } = definition;
     if (name.text === '') return;
     const all = workshop.shelf.named(kind, name.text);
     if (all.length < 2 || !all.includes(definition)) return;
     const others = all.filter((other) => other !== definition);
-    const count = others.length === 1 ? 'Another' : `${others.length} other`;
-    const things = others.length === 1 ? withoutArticle(aKind(kind)) : `definitions of this kind`;
-    const first = all[0] === definition ? 'This one counts' : 'The first one counts';
-    report(name.span, `${count} ${things} is called ${name.text} too. ${first}; give each its own name.`, {
+    const too =
+      others.length === 1
+        ? say`Another ${bareKind(kind, workshop.wording)} is called ${name.text} too.`
+        : say`${others.length} other definitions of this kind is called ${name.text} too.`;
+    const first =
+      all[0] === definition
+        ? say`This one counts; give each its own name.`
+        : say`The first one counts; give each its own name.`;
+    report(name.span, sentences(too, first), {
       related: others.map((other) => ({
         place: { definition: other, span: other.name.span },
-        message: `${other.name.text} is defined here too`,
+        message: say`${other.name.text} is defined here too`,
       })),
     });
   },
@@ -131,6 +148,7 @@ export const UNKNOWN_PART: Rule = {
 }`,
   of: ['model', 'recipe', 'build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const values = partsOf(definition, workshop);
     if (!values) return;
     for (const { property, canonical, values: stated } of workshop.written(definition)) {
@@ -144,10 +162,10 @@ export const UNKNOWN_PART: Rule = {
         const near = didYouMean(value.name, [...siblings, ...workshop.catalogue.parts.map((part) => part.path)]);
         report(
           value.span,
-          `This instrument has no part called ${value.name}.${near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : ''}`,
+          sentences(say`This instrument has no part called ${value.name}.`, suggestion(near, workshop.wording)),
           {
             fixes: near.map((text, i) => ({
-              title: `Write ${text}`,
+              title: say`Write ${text}`,
               edits: [replace(definition, value.span, text)],
               preferred: i === 0,
             })),
@@ -169,14 +187,15 @@ shop tarn-side { vary at most 2 }`,
   good: `shop marram { vary at most 1 }`,
   of: ['shop'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const names = workshop.shelf.names('shop');
     const inForce = workshop.shelf.shop();
     if (names.length < 2 || !inForce || inForce === definition) return;
     report(
       definition.name.span,
-      `There are ${names.length} shops here: ${someOf(names)}. Only ${inForce.name.text} is read; keep one in a folder.`,
+      say`There are ${names.length} shops here: ${workshop.wording.some(names)}. Only ${inForce.name.text} is read; keep one in a folder.`,
       {
-        related: [{ place: { definition: inForce, span: inForce.name.span }, message: 'this shop is read' }],
+        related: [{ place: { definition: inForce, span: inForce.name.span }, message: say`this shop is read` }],
       },
     );
   },
@@ -218,7 +237,7 @@ function otherKinds(name: string, kinds: readonly DefinitionKind[], workshop: Wo
   return workshop.shelf.kindsOf(name).filter((kind) => !kinds.includes(kind));
 }
 
-function relationFix(definition: Definition, word: string) {
+function relationFix(definition: Definition, word: string, { say }: Wording) {
   const { relation, head } = definition;
   const text = textAt(definition, head);
   const at = relation ? text.lastIndexOf(` ${relation.word} `) : -1;
@@ -226,7 +245,11 @@ function relationFix(definition: Definition, word: string) {
   const start = { line: head.start.line, character: head.start.character + at + 1 };
   const span = { start, end: { line: start.line, character: start.character + relation.word.length } };
   return [
-    { title: `Write \`${word} ${relation.target.text}\``, edits: [replace(definition, span, word)], preferred: true },
+    {
+      title: say`Write \`${word} ${relation.target.text}\``,
+      edits: [replace(definition, span, word)],
+      preferred: true,
+    },
   ];
 }
 
@@ -253,10 +276,24 @@ function hasMember(values: ReadonlyMap<string, unknown>, part: string): boolean 
   return false;
 }
 
-function withoutArticle(words: string): string {
-  return words.replace(/^an? /, '').replace(/ or an? /g, ' or ');
+/** `recipe`, `set of strings`: after "there is no" or "another". */
+function bareKind(kind: DefinitionKind, { text }: Wording): string {
+  return text(BARE_KINDS[kind]);
 }
 
-function define([kind]: readonly DefinitionKind[], name: string): string {
-  return `Define it: \`${kind} ${name}${kind === 'wood' ? ' is …' : ''} { … }\`.`;
+const BARE_KINDS: Readonly<Record<DefinitionKind, string>> = {
+  shop: english('shop'),
+  species: english('species'),
+  wood: english('wood'),
+  model: english('model'),
+  recipe: english('recipe'),
+  build: english('build'),
+  rig: english('rig'),
+  strings: english('set of strings'),
+  appointments: english('set of appointments'),
+  order: english('order'),
+};
+
+function define([kind]: readonly DefinitionKind[], name: string, { say }: Wording): string {
+  return say`Define it: \`${`${kind} ${name}${kind === 'wood' ? ' is …' : ''} { … }`}\`.`;
 }

@@ -5,8 +5,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import type { Fix } from './finding.js';
 import { isInForce } from './in-force.js';
 import { insertAt, replace } from './mending.js';
-import { inWords } from './phrases.js';
 import type { Rule } from './rule.js';
+import { sentences } from '../wording/wording.js';
+import { suggestion } from './phrases.js';
 
 export const MISSING_PARENT: Rule = {
   code: 'missing-parent',
@@ -21,13 +22,15 @@ recipe tarn-1 for tarn { }
 recipe tarn-2 from tarn-1 { }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const { relation } = definition;
     if (!relation || relation.target.text === '') return;
     const kind: DefinitionKind = relation.word === 'for' ? 'model' : 'recipe';
     const name = relation.target.text;
     if (workshop.shelf.kindsOf(name).some((known) => known === 'recipe' || known === 'model')) return;
     const { hint, fixes } = suggestions(definition, kind, workshop);
-    report(relation.target.span, `There is no ${kind} called ${name}.${hint}`, { fixes });
+    const none = kind === 'model' ? say`There is no model called ${name}.` : say`There is no recipe called ${name}.`;
+    report(relation.target.span, sentences(none, hint), { fixes });
   },
 };
 
@@ -43,6 +46,7 @@ recipe tarn-1 { top.thickness: 2.8 mm }`,
 recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     if (definition.relation && definition.relation.target.text !== '') return;
     if (definition.name.text === '') return;
     const stem = definition.name.text.replace(/-?\d+$/, '');
@@ -51,10 +55,10 @@ recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
     const words = model === undefined ? [] : [`for ${model}`];
     report(
       definition.name.span,
-      'This recipe has neither a model nor a parent: write `for` and a model, or `from` and the recipe it changes.',
+      say`This recipe has neither a model nor a parent: write \`for\` and a model, or \`from\` and the recipe it changes.`,
       {
         fixes: words.map((text) => ({
-          title: `Write \`${text}\``,
+          title: say`Write \`${text}\``,
           edits: [insertAt(definition, definition.name.span.end, ` ${text}`)],
           preferred: true,
         })),
@@ -76,6 +80,7 @@ recipe tarn-1 for tarn { }
 recipe tarn-2 from tarn-1 { }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     if (!isInForce(definition, workshop) || !definition.relation) return;
     const name = definition.name.text;
     const ring = workshop.ring(name);
@@ -86,13 +91,13 @@ recipe tarn-2 from tarn-1 { }`,
     report(
       definition.relation.target.span,
       ring.length === 1
-        ? `${name} cannot be its own parent.`
-        : `These recipes go round in a ring: ${fromHere.join(' from ')}. One of them must start from a model or from another recipe.`,
+        ? say`${name} cannot be its own parent.`
+        : say`These recipes go round in a ring: ${fromHere.join(' from ')}. One of them must start from a model or from another recipe.`,
       {
         related: others.flatMap((other) => {
           const recipe = workshop.shelf.find('recipe', other);
           const place = recipe?.relation && { definition: recipe, span: recipe.relation.target.span };
-          return place ? [{ place, message: `${other} is part of the ring` }] : [];
+          return place ? [{ place, message: say`${other} is part of the ring` }] : [];
         }),
       },
     );
@@ -111,15 +116,16 @@ recipe tarn-1 for tarn { }
 build no-31 of tarn-1 { resonance.top: 181 Hz }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const target = definition.relation?.target;
     if (!target || target.text === '') {
       if (definition.name.text === '') return;
-      report(definition.name.span, 'Say which recipe this was built to: `build no-31 of tarn-7`.');
+      report(definition.name.span, say`Say which recipe this was built to: \`build no-31 of tarn-7\`.`);
       return;
     }
     if (workshop.shelf.kindsOf(target.text).length > 0) return;
     const { hint, fixes } = suggestions(definition, 'recipe', workshop);
-    report(target.span, `There is no recipe called ${target.text}.${hint}`, { fixes });
+    report(target.span, sentences(say`There is no recipe called ${target.text}.`, hint), { fixes });
   },
 };
 
@@ -128,13 +134,14 @@ function suggestions(
   kind: DefinitionKind,
   workshop: Workshop,
 ): { hint: string; fixes: readonly Fix[] } {
+  const { say } = workshop.wording;
   const target = definition.relation?.target ?? definition.name;
   const names = workshop.shelf.names(kind).filter((name) => name !== definition.name.text);
   const near = didYouMean(target.text, names);
   return {
-    hint: near.length > 0 ? ` Did you mean ${inWords(near, 'or')}?` : '',
+    hint: suggestion(near, workshop.wording),
     fixes: near.map((text, i) => ({
-      title: `Write ${text}`,
+      title: say`Write ${text}`,
       edits: [replace(definition, target.span, text)],
       preferred: i === 0,
     })),

@@ -5,8 +5,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
 import type { Fix } from './finding.js';
 import { remove, replace, textAt } from './mending.js';
-import { aKind, inWords, writeValue } from './phrases.js';
+import { aKind, writeValue, suggestion } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
+import { sentences } from '../wording/wording.js';
 
 export const UNKNOWN_PATH: Rule = {
   code: 'unknown-path',
@@ -18,29 +19,27 @@ export const UNKNOWN_PATH: Rule = {
   good: `model tarn { top.thickness: 2.8 mm }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
       if (written.role === 'quantity' || isKnown(written, definition, workshop)) continue;
       if (workshop.catalogue.property(written.canonical)) continue; // misplaced
       if (reachesInto(written, workshop)) continue;
       const near = nearPaths(written, definition, workshop);
-      const hint =
-        near.length > 0
-          ? ` Did you mean ${inWords(
-              near.map(({ path }) => path),
-              'or',
-            )}?`
-          : '';
-      report(
-        written.path.span,
-        `There is no ${written.role === 'part' ? 'part' : 'property'} ${written.canonical}.${hint}`,
-        {
-          fixes: near.map(({ text }, i) => ({
-            title: `Write ${text}`,
-            edits: [replace(definition, written.path.span, text)],
-            preferred: i === 0,
-          })),
-        },
+      const none =
+        written.role === 'part'
+          ? say`There is no part ${written.canonical}.`
+          : say`There is no property ${written.canonical}.`;
+      const hint = suggestion(
+        near.map(({ path }) => path),
+        workshop.wording,
       );
+      report(written.path.span, sentences(none, hint), {
+        fixes: near.map(({ text }, i) => ({
+          title: say`Write ${text}`,
+          edits: [replace(definition, written.path.span, text)],
+          preferred: i === 0,
+        })),
+      });
     }
   },
 };
@@ -54,16 +53,18 @@ export const MISPLACED: Rule = {
   good: `wood spruce-12 is sitka-spruce { tap.along: 69 Hz }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value' || written.property || written.derived) continue;
       if (!workshop.catalogue.property(written.canonical)) continue;
-      const where = inWords(
-        EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map(aKind),
-        'or',
+      const where = workshop.wording.or(
+        EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map((kind) =>
+          aKind(kind, workshop.wording),
+        ),
       );
       report(
         written.path.span,
-        `${written.canonical} is not read in ${aKind(definition.kind)}; it belongs in ${where}.`,
+        say`${written.canonical} is not read in ${aKind(definition.kind, workshop.wording)}; it belongs in ${where}.`,
       );
     }
   },
@@ -81,6 +82,7 @@ recipe tarn-1 for tarn { top.mass: 160 g }`,
 recipe tarn-1 for tarn { expect top.mass: below 160 g }`,
   of: ['model', 'recipe', 'appointments', 'order'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { role, property, derived, canonical, path, statement } of workshop.written(definition)) {
       if (role !== 'value' || property || !derived) continue;
       const fixes: Fix[] = [];
@@ -88,14 +90,14 @@ recipe tarn-1 for tarn { expect top.mass: below 160 g }`,
         statement.kind === 'property' ? statement.value : statement.kind === 'change' ? statement.new : undefined;
       if (definition.kind === 'recipe' && value && definition.statements.includes(statement)) {
         fixes.push({
-          title: `Expect it instead`,
+          title: say`Expect it instead`,
           edits: [replace(definition, { start: statement.span.start, end: value.span.start }, `expect ${path.text}: `)],
           preferred: true,
         });
       }
       report(
         path.span,
-        `${canonical} is computed and cannot be set. Use \`expect ${canonical}: …\` to test it, or \`hold ${canonical} by …\` to keep it.`,
+        say`${canonical} is computed and cannot be set. Use \`expect ${canonical}: …\` to test it, or \`hold ${canonical} by …\` to keep it.`,
         { fixes },
       );
     }
@@ -114,12 +116,13 @@ recipe tarn-1 for tarn { hold top.stiffness.along at 40 N·m by top.mass }`,
 recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { role, property, derived, canonical, path } of workshop.written(definition)) {
       if (role !== 'by') continue;
       if (!property && derived)
-        report(path.span, `${canonical} is computed; a hold adjusts a size such as top.thickness.`);
+        report(path.span, say`${canonical} is computed; a hold adjusts a size such as top.thickness.`);
       else if (property && property.kind !== 'quantity')
-        report(path.span, `${canonical} is not a size that can be adjusted.`);
+        report(path.span, say`${canonical} is not a size that can be adjusted.`);
     }
   },
 };
@@ -134,12 +137,15 @@ export const SYNONYM: Rule = {
   good: `model tarn { top { thickness: 2.8 mm } }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
       const meant = localPart(written);
       if (meant === undefined || meant === asWritten(written)) continue;
       if (!isKnown(written, definition, workshop)) continue;
-      report(written.path.span, `The catalogue’s word for ${asWritten(written)} is ${meant}.`, {
-        fixes: [{ title: `Write ${meant}`, edits: [replace(definition, written.path.span, meant)], preferred: true }],
+      report(written.path.span, say`The catalogue’s word for ${asWritten(written)} is ${meant}.`, {
+        fixes: [
+          { title: say`Write ${meant}`, edits: [replace(definition, written.path.span, meant)], preferred: true },
+        ],
       });
     }
   },
@@ -159,6 +165,7 @@ export const SET_TWICE: Rule = {
 }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const seen = new Map<string, Written>();
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value') continue;
@@ -171,10 +178,12 @@ export const SET_TWICE: Rule = {
       const value = first.values[first.values.length - 1]?.value;
       report(
         written.path.span,
-        `${written.canonical} is given twice here. This one counts${value ? `, not ${writeValue(value)}` : ''}.`,
+        value
+          ? say`${written.canonical} is given twice here. This one counts, not ${writeValue(value)}.`
+          : say`${written.canonical} is given twice here. This one counts.`,
         {
-          related: [{ place: { definition, span: first.path.span }, message: 'given here first' }],
-          fixes: [{ title: 'Take the first one out', edits: [remove(definition, first.statement)] }],
+          related: [{ place: { definition, span: first.path.span }, message: say`given here first` }],
+          fixes: [{ title: say`Take the first one out`, edits: [remove(definition, first.statement)] }],
         },
       );
     }
@@ -191,6 +200,7 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
   good: `wood spruce-12 is sitka-spruce { mass: 220 g }`,
   of: EVERY_KIND.filter((kind) => kind !== 'recipe' && kind !== 'order'),
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { statement, path } of workshop.written(definition)) {
       if (statement.kind === 'property' || statement.kind === 'block') continue;
       const word = textAt(definition, { start: statement.span.start, end: path.span.start }).trim();
@@ -198,7 +208,7 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
         statement.kind === 'change' && statement.new
           ? [
               {
-                title: 'Write the value by itself',
+                title: say`Write the value by itself`,
                 edits: [
                   replace(
                     definition,
@@ -212,14 +222,14 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
           : statement.kind === 'add' && statement.statements.length > 0
             ? [
                 {
-                  title: 'Write the part by itself',
+                  title: say`Write the part by itself`,
                   edits: [replace(definition, { start: statement.span.start, end: path.span.start }, '')],
                 },
               ]
             : [];
       report(
         statementHead(statement),
-        `\`${word}\` belongs in a recipe; ${aKind(definition.kind)} just states values.`,
+        say`\`${word}\` belongs in a recipe; ${aKind(definition.kind, workshop.wording)} just states values.`,
         { fixes: plain },
       );
     }

@@ -4,6 +4,7 @@ import { writeAsText, writeQuantity } from '../quantities/write.js';
 import type { Effect } from '../recipes/effects.js';
 import type { DerivedQuantity } from '../recipes/evaluation.js';
 import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import { english, type Wording } from '../wording/wording.js';
 
 /** A value as recipe text: what was written, or for a computed one the figure with the digits it deserves. */
 export function writeValue(value: Value): string {
@@ -74,6 +75,11 @@ function unitOf(quantity: DerivedQuantity): string | undefined {
   return quantity.unit === '' ? undefined : quantity.unit;
 }
 
+/** A question after near matches; nothing where there are none. */
+export function suggestion(near: readonly string[], { say, or }: Wording): string {
+  return near.length > 0 ? say`Did you mean ${or(near)}?` : '';
+}
+
 /** `a`, `a and b`, `a, b and c`. */
 export function inWords(items: readonly string[], joining = 'and'): string {
   if (items.length < 2) return items[0] ?? '';
@@ -87,19 +93,19 @@ export function someOf(items: readonly string[], most = 4): string {
 }
 
 /** `a recipe`, `an order`, `a set of strings`. */
-export function aKind(kind: DefinitionKind): string {
-  return KIND_WORDS[kind];
+export function aKind(kind: DefinitionKind, { text }: Wording): string {
+  return text(KIND_WORDS[kind]);
 }
 
 const KIND_WORDS: Readonly<Record<DefinitionKind, string>> = {
-  shop: 'a shop',
-  species: 'a species',
-  wood: 'a wood',
-  model: 'a model',
-  recipe: 'a recipe',
-  build: 'a build',
-  rig: 'a rig',
-  strings: 'a set of strings',
-  appointments: 'a set of appointments',
-  order: 'an order',
+  shop: english('a shop'),
+  species: english('a species'),
+  wood: english('a wood'),
+  model: english('a model'),
+  recipe: english('a recipe'),
+  build: english('a build'),
+  rig: english('a rig'),
+  strings: english('a set of strings'),
+  appointments: english('a set of appointments'),
+  order: english('an order'),
 };

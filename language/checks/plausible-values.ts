@@ -7,8 +7,9 @@ import { writeQuantity } from '../quantities/write.js';
 import type { QuantityValue } from '../recipes/facts.js';
 import { type Amount, amountsIn, hasItsDimension, isWorthAsking, rangeFor } from './amounts.js';
 import { replace } from './mending.js';
-import { inWords } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
+import { sentences, type Wording } from '../wording/wording.js';
+import { suggestion } from './phrases.js';
 
 export const IMPLAUSIBLE: Rule = {
   code: 'implausible',
@@ -20,6 +21,7 @@ export const IMPLAUSIBLE: Rule = {
   good: `model tarn { top.thickness: 0.110 in }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const amount of amountsIn(definition, workshop)) {
       if (!isNew(amount) || !hasItsDimension(amount) || !isWorthAsking(amount, definition, workshop)) continue;
       const range = rangeFor(amount, definition, workshop);
@@ -28,19 +30,24 @@ export const IMPLAUSIBLE: Rule = {
       const readings = isNumber(dimension) ? [] : otherReadings(value, amount, range);
       const what = part === undefined ? written.canonical : `${written.canonical}, ${part}`;
       const hint =
-        readings.length > 0
-          ? ` Did you mean ${inWords(
-              readings.map(({ text }) => text),
-              'or',
-            )}?`
-          : ' Is it meant?';
+        suggestion(
+          readings.map(({ text }) => text),
+          workshop.wording,
+        ) || say`Is it meant?`;
+      const span = usual(range, value, workshop.wording);
+      const source = sourceOf(range, workshop.wording);
       report(
         value.span,
-        `${value.written} is ${isAbove(value, range) ? 'above' : 'below'} the usual for ${what}: ${usual(range, value)} (${sourceOf(range)}).${hint}`,
+        sentences(
+          isAbove(value, range)
+            ? say`${value.written} is above the usual for ${what}: ${span} (${source}).`
+            : say`${value.written} is below the usual for ${what}: ${span} (${source}).`,
+          hint,
+        ),
         {
           severity: readings.length > 0 || isFarOut(value.quantity.si, range) ? 'warning' : 'information',
           fixes: readings.map(({ text, replacement }) => ({
-            title: `Write ${text}`,
+            title: say`Write ${text}`,
             edits: [replace(definition, value.span, replacement)],
           })),
         },
@@ -59,16 +66,17 @@ export const NEGATIVE_SIZE: Rule = {
   good: `model tarn { top.thickness: 2.8 mm }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const amount of amountsIn(definition, workshop)) {
       if (!isNew(amount) || !hasItsDimension(amount)) continue;
       const range = rangeFor(amount, definition, workshop);
       const { value, written } = amount;
       if (!range || !isImpossible(amount, range)) continue;
       const positive = value.written.replace(/^[-−]\s*/, '');
-      report(value.span, `${written.canonical} cannot be ${value.written}.`, {
+      report(value.span, say`${written.canonical} cannot be ${value.written}.`, {
         fixes:
           value.quantity.si < 0
-            ? [{ title: `Write ${positive}`, edits: [replace(definition, value.span, positive)] }]
+            ? [{ title: say`Write ${positive}`, edits: [replace(definition, value.span, positive)] }]
             : [],
       });
     }
@@ -108,17 +116,17 @@ function otherReadings(value: QuantityValue, { dimension }: Amount, range: Plaus
     .slice(0, 2);
 }
 
-function usual({ low, high }: PlausibleRange, value: QuantityValue): string {
+function usual({ low, high }: PlausibleRange, value: QuantityValue, { say }: Wording): string {
   const { dimension, unit } = value.quantity;
   // Told in the unit the value was written in, unless that makes an odd number of it.
   const write = (si: number) => writeQuantity(si, dimension, { unit: unit?.symbol === 'mil' ? undefined : unit });
   const [from, to] = [write(low), write(high)];
   const [, number, symbol] = /^(\S+) (\D.*)$/.exec(from) ?? [];
-  return symbol !== undefined && to.endsWith(` ${symbol}`) ? `${number} to ${to}` : `${from} to ${to}`;
+  return say`${symbol !== undefined && to.endsWith(` ${symbol}`) ? (number ?? from) : from} to ${to}`;
 }
 
 /** The first of the sources, when there are many: the manual lists them all. */
-function sourceOf({ source }: PlausibleRange): string {
-  const all = [...new Set(source.split('; '))];
-  return all.length <= 2 ? all.join('; ') : `${all[0]} and others`;
+function sourceOf({ source }: PlausibleRange, { say, text }: Wording): string {
+  const all = [...new Set(source.split('; '))].map(text);
+  return all.length <= 2 ? all.join('; ') : say`${all[0] ?? ''} and others`;
 }

@@ -15,8 +15,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import { recordOf } from './as-built.js';
 import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
-import { inWords, someOf, writeValue } from './phrases.js';
+import { writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
 
 const LINE = `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }
@@ -39,6 +40,7 @@ build no-33 of tarn-1 { reading day-1 { resonance.top: 181 Hz } }
 build no-34 of tarn-2 { reading day-1 { resonance.top: 168 Hz } }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const compared = new Map<string, { readonly read: Held; readonly outcome: Compared }>();
     for (const { response, read, outcome } of evidenceFor(definition, workshop)) {
       // Of several occasions the last counts, when the guitar has settled. Masses and sags are means, not results.
@@ -49,12 +51,15 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 168 Hz } }`,
     if (!first) return;
     const list = alike.map(([response, { read, outcome }]) => {
       const share = `${(outcome.scatter.share * 100).toPrecision(2)} %`;
-      return `${response} ${write(outcome.difference, read, true)} (±${write(outcome.band, read)}, from a scatter of ${share})`;
+      return say`${response} ${write(outcome.difference, read, true)} (±${write(outcome.band, read)}, from a scatter of ${share})`;
     });
     const [, { read, outcome }] = first;
     report(
       read.from.span,
-      `Not distinguishable from ${namesOf(outcome)}: ${inWords(list)}. Builds alike differ as much${basisOf(outcome)}.`,
+      sentences(
+        say`Not distinguishable from ${namesOf(outcome, workshop.wording)}: ${workshop.wording.and(list)}.`,
+        basisOf(outcome, workshop.wording),
+      ),
     );
   },
 };
@@ -71,6 +76,7 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
 build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const evidence = evidenceFor(definition, workshop);
     const compared = new Set(
       evidence.filter(({ outcome }) => outcome.kind === 'compared').map(({ response }) => response),
@@ -81,7 +87,7 @@ build no-34 of tarn-2 { reading day-1 { resonance.top: 181 Hz } }`,
       said.add(response);
       report(
         read.from.span,
-        `${response} is not compared with ${outcome.against}: ${reasonsInWords(outcome, reading)}. Read it under the same conditions.`,
+        say`${response} is not compared with ${outcome.against}: ${reasonsInWords(outcome, reading, workshop.wording)}. Read it under the same conditions.`,
       );
     }
   },
@@ -99,6 +105,7 @@ build no-34 of tarn-2 { billet.braces: "B-5"  resonance.top: 175 Hz }`,
 build no-34 of tarn-2 { billet.braces: "B-4"  resonance.top: 175 Hz }`,
   of: ['build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const build = recordOf(definition, workshop);
     const before = build && referenceOf(build, workshop);
     if (!build || !before || before.length === 0) return;
@@ -112,9 +119,9 @@ build no-34 of tarn-2 { billet.braces: "B-4"  resonance.top: 175 Hz }`,
       const { name, there } = last;
       report(
         here.from.span,
-        `${path} is ${writeValue(here.value)} here and ${writeValue(there.value)} in ${name}: a change nobody declared.`,
+        say`${path} is ${writeValue(here.value)} here and ${writeValue(there.value)} in ${name}: a change nobody declared.`,
         {
-          related: [{ place: placeOf(there.from), message: `${writeValue(there.value)} in ${name}` }],
+          related: [{ place: placeOf(there.from), message: say`${writeValue(there.value)} in ${name}` }],
         },
       );
     }
@@ -152,45 +159,54 @@ function recordsOf(build: BuildRecord, workshop: Workshop): ReadonlyMap<string, 
 /** What a maker hears, or feels under the hand. */
 const RESULT = /^(?:resonance|resonance-gap|bridge)\./;
 
-function namesOf({ against }: Compared): string {
-  return against.length === 1 ? someOf(against) : `the mean of ${someOf(against, 3)}`;
+function namesOf({ against }: Compared, { say, some }: Wording): string {
+  return against.length === 1 ? some(against) : say`the mean of ${some(against, 3)}`;
 }
 
-function basisOf({ scatter, against }: Compared): string {
-  if (scatter.basis === 'shop') return '; no replicates yet, so the shop’s own figure is taken for their scatter';
+function basisOf({ scatter, against }: Compared, { say, some }: Wording): string {
+  if (scatter.basis === 'shop')
+    return say`Builds alike differ as much; no replicates yet, so the shop’s own figure is taken for their scatter.`;
   if (scatter.basis === 'common practice')
-    return '; no replicates yet, so 2 % from common practice is taken for their scatter';
+    return say`Builds alike differ as much; no replicates yet, so 2 % from common practice is taken for their scatter.`;
   const same = scatter.builds.length === against.length && scatter.builds.every((name) => against.includes(name));
-  return same ? '' : ` (scatter of ${someOf(scatter.builds, 4)})`;
+  return same
+    ? say`Builds alike differ as much.`
+    : say`Builds alike differ as much (scatter of ${some(scatter.builds, 4)}).`;
 }
 
 /** Why two readings are not compared: what differs in how they were taken. */
-export function reasonsInWords({ reasons: all, reading: there }: NotComparable, here: Reading): string {
-  return inWords(all.map((one) => (one.condition === 'days-strung' ? ages(here, there) : reason(one))));
-}
-
-function reason({ condition, here, there }: Disagreement): string {
-  const word = CONDITION_WORDS[condition] ?? condition;
-  if (here && there) return `${word} is ${writeValue(here.value)} here and ${writeValue(there.value)} there`;
-  return `${word} is not written down ${here ? 'there' : 'here'}`;
-}
-
-function ages(here: Reading, there: Reading): string {
-  const [a, b] = [daysStrung(here), daysStrung(there)].map((days) =>
-    days === undefined ? 'on a day not written down' : `on day ${Math.round(days)} after stringing`,
+export function reasonsInWords(
+  { reasons: all, reading: there }: NotComparable,
+  here: Reading,
+  wording: Wording,
+): string {
+  return wording.and(
+    all.map((one) => (one.condition === 'days-strung' ? ages(here, there, wording) : reason(one, wording))),
   );
-  return `it was read ${a} here and ${b} there`;
+}
+
+function reason({ condition, here, there }: Disagreement, { say, text }: Wording): string {
+  const word = text(CONDITION_WORDS[condition] ?? condition);
+  if (here && there) return say`${word} is ${writeValue(here.value)} here and ${writeValue(there.value)} there`;
+  return here ? say`${word} is not written down there` : say`${word} is not written down here`;
+}
+
+function ages(here: Reading, there: Reading, { say }: Wording): string {
+  const [a = '', b = ''] = [daysStrung(here), daysStrung(there)].map((days) =>
+    days === undefined ? say`on a day not written down` : say`on day ${Math.round(days)} after stringing`,
+  );
+  return say`it was read ${a} here and ${b} there`;
 }
 
 const CONDITION_WORDS: Readonly<Record<string, string>> = {
-  stage: 'the stage',
-  'strings-damped': 'whether the strings were damped',
-  humidity: 'the humidity',
-  temperature: 'the temperature',
-  moisture: 'the moisture',
-  rig: 'the rig',
-  method: 'the method',
-  held: 'how it was held',
+  stage: english('the stage'),
+  'strings-damped': english('whether the strings were damped'),
+  humidity: english('the humidity'),
+  temperature: english('the temperature'),
+  moisture: english('the moisture'),
+  rig: english('the rig'),
+  method: english('the method'),
+  held: english('how it was held'),
 };
 
 function write(si: number, like: Held, difference = false): string {

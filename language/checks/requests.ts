@@ -5,7 +5,6 @@ import type { Definition, RequestStatement, Span, Value } from '../recipes/facts
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
-import { someOf } from './phrases.js';
 import type { Rule } from './rule.js';
 
 const ORDER = `model tarn { scale: 645 mm  nut.width: 44.5 mm  top.thickness: 2.85 mm }
@@ -23,11 +22,12 @@ export const REQUEST_TOO_LATE: Rule = {
   good: `${ORDER}order c-07 of tarn-2 { reached: wood  request 2026-06-12 { scale: 610 mm } }`,
   of: ['order'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { path, span, stage, frozen } of asked(definition, workshop)) {
       if (frozen.impossible === undefined || stage < indexOf(frozen.impossible)) continue;
       report(
         span,
-        `Too late for ${path}: the ${STAGES[stage]} stage is done, and after the ${frozen.impossible} stage it cannot be changed without making the part again.`,
+        say`Too late for ${path}: the ${STAGES[stage] ?? ''} stage is done, and after the ${frozen.impossible} stage it cannot be changed without making the part again.`,
       );
     }
   },
@@ -43,12 +43,13 @@ export const REQUEST_COSTLY: Rule = {
   good: `${ORDER}order c-07 of tarn-2 { reached: bracing  request 2026-04-28 { nut.width: 46 mm } }`,
   of: ['order'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { path, span, stage, frozen } of asked(definition, workshop)) {
       if (frozen.costly === undefined || stage < indexOf(frozen.costly)) continue;
       if (frozen.impossible !== undefined && stage >= indexOf(frozen.impossible)) continue;
       report(
         span,
-        `${path} can still be changed, but it means work done twice: the ${STAGES[stage]} stage is done. Agree on price and date.`,
+        say`${path} can still be changed, but it means work done twice: the ${STAGES[stage] ?? ''} stage is done. Agree on price and date.`,
       );
     }
   },
@@ -64,6 +65,7 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
   good: `${ORDER}order c-07 of tarn-2 { reached: bracing  request 2026-04-28 { finish.sheen: satin } }`,
   of: ['order'],
   check(definition, workshop, report) {
+    const { say, some } = workshop.wording;
     const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
     if (!recipe) return;
     const { variables, total } = workshop.count(recipe.name);
@@ -78,7 +80,7 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
       if (counted.size === 0) continue;
       report(
         headOf(request),
-        `This breaks the trial of ${someOf(trial)}: ${someOf([...counted])} would be heard as well. Mark the build \`attribution: no\`.`,
+        say`This breaks the trial of ${some(trial)}: ${some([...counted])} would be heard as well. Mark the build \`attribution: no\`.`,
       );
     }
   },

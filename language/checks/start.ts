@@ -3,5 +3,5 @@ import type { Definition } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 
 export function startOf(definition: Definition, workshop: Workshop): string {
-  return workshop.startOf(definition.name.text)?.name ?? 'The parent';
+  return workshop.startOf(definition.name.text)?.name ?? workshop.wording.text('The parent');
 }

@@ -8,8 +8,8 @@ import type { Workshop } from '../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, rangeFor } from './amounts.js';
 import type { Fix } from './finding.js';
 import { replace } from './mending.js';
-import { inWords } from './phrases.js';
 import { EVERY_KIND, type Report, type Rule } from './rule.js';
+import { sentences, type Wording } from '../wording/wording.js';
 
 export const MISSING_UNIT: Rule = {
   code: 'missing-unit',
@@ -50,16 +50,17 @@ export const WRONG_DIMENSION: Rule = {
   good: `model tarn { top.thickness: 2.8 mm }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const amount of amountsIn(definition, workshop)) {
       const { value, dimension, as, written } = amount;
       if (hasItsDimension(amount) || isBare(amount)) continue;
       if (as === 'step' && isNumber(value.quantity.dimension)) continue;
-      const wrong = mismatch(value.quantity, dimension);
+      const wrong = mismatch(value.quantity, dimension, workshop.wording);
       const unit = value.unitSpan;
       report(value.span, `${written.canonical}: ${wrong.message}`, {
         fixes: unit
           ? wrong.suggestions.map((symbol, i) => ({
-              title: `Write ${symbol}`,
+              title: say`Write ${symbol}`,
               edits: [replace(definition, unit, symbol)],
               preferred: i === 0 && wrong.suggestions.length === 1,
             }))
@@ -79,12 +80,13 @@ export const MIL_IS_NOT_MM: Rule = {
   good: `model tarn { finish { system: shellac  film: 0.05 mm } }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const amount of amountsIn(definition, workshop)) {
       const { value } = amount;
       if (value.quantity.unit?.symbol !== 'mil' || !hasItsDimension(amount)) continue;
       const metric = writeQuantity(value.quantity.si, value.quantity.dimension, { unit: 'mm', digits: 3 });
-      report(value.span, `${value.written} is ${metric}: a mil is a thousandth of an inch.`, {
-        fixes: [{ title: `Write ${metric}`, edits: [replace(definition, value.span, metric)] }],
+      report(value.span, say`${value.written} is ${metric}: a mil is a thousandth of an inch.`, {
+        fixes: [{ title: say`Write ${metric}`, edits: [replace(definition, value.span, metric)] }],
       });
     }
   },
@@ -113,27 +115,28 @@ function ask(amount: Amount, definition: Definition, workshop: Workshop, report:
   const fitting = sensibleReadings(value.written, dimension, range);
   const offered = fitting.length > 0 ? fitting.slice(0, 4) : sensibleReadings(value.written, dimension);
   const [only] = fitting;
+  const { say, or } = workshop.wording;
   const question =
     only === undefined
-      ? `${needs(written.property?.unit, offered)}${range ? ' In no unit does it come near the usual.' : ''}`
+      ? sentences(
+          needs(written.property?.unit, offered, workshop.wording),
+          range ? say`In no unit does it come near the usual.` : '',
+        )
       : fitting.length === 1
-        ? `Did you mean ${only.text}?`
-        : `Which is meant: ${inWords(
-            offered.map(({ text }) => text),
-            'or',
-          )}?`;
-  report(value.span, `${value.written} has no unit. ${question}`, {
-    fixes: offered.map((reading) => fix(reading, amount, definition)),
+        ? say`Did you mean ${only.text}?`
+        : say`Which is meant: ${or(offered.map(({ text }) => text))}?`;
+  report(value.span, sentences(say`${value.written} has no unit.`, question), {
+    fixes: offered.map((reading) => fix(reading, amount, definition, workshop.wording)),
   });
 }
 
-function needs(unit: string | undefined, offered: readonly SensibleReading[]): string {
+function needs(unit: string | undefined, offered: readonly SensibleReading[], { say, or }: Wording): string {
   const units = offered.map((reading) => reading.unit.symbol);
   const named = units.length > 0 ? units : unit === undefined ? [] : [unit];
-  return named.length === 0 ? 'Write its unit after it.' : `Write ${inWords(named, 'or')} after it.`;
+  return named.length === 0 ? say`Write its unit after it.` : say`Write ${or(named)} after it.`;
 }
 
-function fix({ replacement, text }: SensibleReading, { value }: Amount, definition: Definition): Fix {
+function fix({ replacement, text }: SensibleReading, { value }: Amount, definition: Definition, { say }: Wording): Fix {
   // Nothing is preferred: what the number means is for its maker to say.
-  return { title: `Write ${text}`, edits: [replace(definition, value.span, replacement)] };
+  return { title: say`Write ${text}`, edits: [replace(definition, value.span, replacement)] };
 }

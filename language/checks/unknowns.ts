@@ -6,8 +6,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import { isInForce, recipeOf } from './in-force.js';
 import { placeOf } from './mending.js';
 import { whatIsMissing } from './missing.js';
-import { inWords, shown } from './phrases.js';
+import { shown } from './phrases.js';
 import type { Rule } from './rule.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
 
 export const MISSING_INPUT: Rule = {
   code: 'missing-input',
@@ -31,6 +32,7 @@ model tarn {
 recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say, and } = workshop.wording;
     const evaluation = isInForce(definition, workshop) ? workshop.evaluation(definition.name.text) : undefined;
     if (!evaluation) return;
     const unknown = unknownIn(evaluation, workshop);
@@ -41,9 +43,14 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
     if (fresh.length === 0) return;
     const lines = fresh
       .slice(0, 3)
-      .map(([needs, quantities]) => `${inWords(quantities)} ${quantities.length > 1 ? 'need' : 'needs'} ${needs}`);
-    const more = fresh.length > 3 ? `; and ${fresh.length - 3} more` : '';
-    report(definition.name.span, `Not known yet: ${lines.join('; ')}${more}.`);
+      .map(([needs, quantities]) =>
+        quantities.length > 1 ? say`${and(quantities)} need ${needs}` : say`${and(quantities)} needs ${needs}`,
+      );
+    const all = lines.join('; ');
+    report(
+      definition.name.span,
+      fresh.length > 3 ? say`Not known yet: ${all}; and ${fresh.length - 3} more.` : say`Not known yet: ${all}.`,
+    );
   },
 };
 
@@ -60,6 +67,7 @@ model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say, and, text } = workshop.wording;
     for (const { path, after, statement } of recipeOf(definition, workshop)?.changes ?? []) {
       if ((path !== 'top.wood' && path !== 'back.wood') || after?.value.kind !== 'name') continue;
       const wood = workshop.wood(after.value.name);
@@ -69,14 +77,19 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
         if (!found?.known || !found.basis.has('handbook')) return [];
         // A measured modulus leans on the handbook only to be carried to the shop's climate.
         if (figure === 'modulus.along' && found.basis.has('measured')) return [];
-        const words = `${FIGURES[figure]} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`;
-        return [{ words, how: HOW_TO[figure] }];
+        const words = `${text(FIGURES[figure] ?? figure)} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`;
+        return [{ words, how: text(HOW_TO[figure] ?? '') }];
       });
       if (figures.length === 0) continue;
-      const verb = figures.length > 1 ? 'are the handbook’s figures' : 'is the handbook’s figure';
+      const [name, list] = [after.value.name, and(figures.map(({ words }) => words))];
       report(
         statement.span,
-        `For ${after.value.name}, ${inWords(figures.map(({ words }) => words))} ${verb}, not this wood’s own. ${figures.map(({ how }) => how).join(' ')}`,
+        sentences(
+          figures.length > 1
+            ? say`For ${name}, ${list} are the handbook’s figures, not this wood’s own.`
+            : say`For ${name}, ${list} is the handbook’s figure, not this wood’s own.`,
+          ...figures.map(({ how }) => how),
+        ),
       );
     }
   },
@@ -108,6 +121,7 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
   of: ['recipe', 'wood'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     if (!isInForce(definition, workshop)) return;
     const name = definition.name.text;
     const evaluation = definition.kind === 'wood' ? workshop.wood(name) : workshop.evaluation(name);
@@ -118,17 +132,20 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
     for (const [path, trouble] of troublesOf(evaluation)) {
       if (said.has(trouble) || inherited?.get(path) === trouble) continue;
       said.add(trouble);
-      report(placeFor(path, definition, workshop), `${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`, {
+      report(placeFor(path, definition, workshop), say`${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`, {
         related: relatedTo(path, definition, workshop),
       });
     }
   },
 };
 
-const FIGURES: Readonly<Record<string, string>> = { density: 'density', 'modulus.along': 'stiffness along the grain' };
+const FIGURES: Readonly<Record<string, string>> = {
+  density: english('density'),
+  'modulus.along': english('stiffness along the grain'),
+};
 const HOW_TO: Readonly<Record<string, string>> = {
-  density: 'Weigh the blank.',
-  'modulus.along': 'Tap it, or hang a load on it.',
+  density: english('Weigh the blank.'),
+  'modulus.along': english('Tap it, or hang a load on it.'),
 };
 
 /** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
@@ -144,7 +161,7 @@ function unknownIn(evaluation: Evaluation | undefined, workshop: Workshop): Read
       (one) => !evaluation.derivations.find(one),
     );
     if (missing.length === 0) continue;
-    const needs = inWords(drawnTogether(missing));
+    const needs = workshop.wording.and(drawnTogether(missing, workshop.wording));
     const list = unknown.get(needs);
     if (list) list.push(path);
     else unknown.set(needs, [path]);
@@ -169,14 +186,14 @@ function partOf(path: string): string {
 const BEGINNINGS: readonly string[] = ['wood', 'thickness', 'length', 'mass'];
 
 /** Many values of one part as the first of them and a count. */
-function drawnTogether(paths: readonly string[]): readonly string[] {
+function drawnTogether(paths: readonly string[], { say }: Wording): readonly string[] {
   const byPart = new Map<string, string[]>();
   for (const path of paths) {
     const part = partOf(path);
     byPart.set(part, [...(byPart.get(part) ?? []), path]);
   }
   return [...byPart].flatMap(([part, all]) =>
-    all.length <= 3 ? all : [`${all[0]} and ${all.length - 1} more values of ${part}`],
+    all.length <= 3 ? all : [say`${all[0] ?? ''} and ${all.length - 1} more values of ${part}`],
   );
 }
 
@@ -200,10 +217,11 @@ function placeFor(path: string, definition: Definition, workshop: Workshop): Spa
 }
 
 function relatedTo(path: string, definition: Definition, workshop: Workshop) {
+  const { say } = workshop.wording;
   const part = partOf(path);
   const values = definition.kind === 'recipe' ? workshop.instrument(definition.name.text)?.values : undefined;
   const held = [...(values?.values() ?? [])].find(
     (one) => one.path.startsWith(`${part}.`) && one.from.definition !== definition,
   );
-  return held ? [{ place: placeOf(held.from), message: `${held.path} is given here` }] : [];
+  return held ? [{ place: placeOf(held.from), message: workshop.wording.say`${held.path} is given here` }] : [];
 }

@@ -8,8 +8,9 @@ import type { Workshop } from '../recipes/workshop.js';
 import { BOX } from './example-box.js';
 import { diffOf } from './in-force.js';
 import { insertLine } from './mending.js';
-import { inWords, shown, shownEffect } from './phrases.js';
+import { shown, shownEffect } from './phrases.js';
 import type { Rule } from './rule.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
 
 export const COUNTED_AFTER_ALL: Rule = {
   code: 'counted-after-all',
@@ -27,10 +28,11 @@ recipe tarn-1 for tarn { }
 recipe tarn-2 from tarn-1 { because "A red ring."  with ember }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say, text } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'promoted')) {
       report(
         spanOf(variable, definition),
-        `Counted, although it is only ${CLASS_WORDS[variable.class] ?? 'an appointment'}: ${doing(variable)}, which can be told apart.`,
+        say`Counted, although it is only ${text(CLASS_WORDS[variable.class] ?? 'an appointment')}: ${doing(variable, workshop.wording)}, which can be told apart.`,
       );
     }
   },
@@ -51,9 +53,14 @@ recipe tarn-2 from tarn-1 {
   good: `${BOX}recipe tarn-2 from tarn-1 { because "The same again, with a red ring."  rosette: "red stone" }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'substitution')) {
-      const left = variable.effects.length === 0 ? 'with no computed difference' : `leaving ${doing(variable)}`;
-      report(spanOf(variable, definition), `A substitution, not counted: another set of the same species, ${left}.`);
+      report(
+        spanOf(variable, definition),
+        variable.effects.length === 0
+          ? say`A substitution, not counted: another set of the same species, with no computed difference.`
+          : say`A substitution, not counted: another set of the same species, leaving ${doing(variable, workshop.wording)}.`,
+      );
     }
   },
 };
@@ -69,6 +76,7 @@ recipe tarn-2 from tarn-1 { because "Stiffer set."  change top.wood: spruce-12 -
   good: `${BOX}recipe tarn-2 from tarn-1 { because "Thinner."  change top.thickness: 2.85 mm -> 2.6 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'counted')) {
       const [only] = variable.changes;
       if (variable.changes.length !== 1 || !only || workshop.catalogue.property(only.path)?.kind !== 'wood') continue;
@@ -76,17 +84,21 @@ recipe tarn-2 from tarn-1 { because "Stiffer set."  change top.wood: spruce-12 -
       const part = only.path.slice(0, only.path.lastIndexOf('.'));
       const holds = definition.statements.some((one) => one.kind === 'hold');
       const canHold = part === 'top' || part === 'back';
-      report(spanOf(variable, definition), `This wood counts as one change: ${doing(variable, 3)}.`, {
-        fixes:
-          holds || !canHold
-            ? []
-            : [
-                {
-                  title: `Hold ${part}.stiffness.along by ${part}.thickness`,
-                  edits: [insertLine(definition, `hold ${part}.stiffness.along by ${part}.thickness`, undefined)],
-                },
-              ],
-      });
+      report(
+        spanOf(variable, definition),
+        say`This wood counts as one change: ${doing(variable, workshop.wording, 3)}.`,
+        {
+          fixes:
+            holds || !canHold
+              ? []
+              : [
+                  {
+                    title: say`Hold ${part}.stiffness.along by ${part}.thickness`,
+                    edits: [insertLine(definition, `hold ${part}.stiffness.along by ${part}.thickness`, undefined)],
+                  },
+                ],
+        },
+      );
     }
   },
 };
@@ -101,6 +113,7 @@ export const TOO_SMALL_TO_TELL: Rule = {
   good: `${BOX}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.6 mm }`,
   of: ['recipe'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'counted')) {
       const [best] = variable.effects;
       if (!best || Math.abs(best.difference) > best.discernible || best.difference === 0) continue;
@@ -108,34 +121,42 @@ export const TOO_SMALL_TO_TELL: Rule = {
       const [from, to] = [only?.before?.value, only?.after?.value];
       const step =
         variable.changes.length === 1 && from?.kind === 'quantity' && to?.kind === 'quantity'
-          ? smallestStep(to.quantity.si - from.quantity.si, best.discernible / Math.abs(best.difference), to.quantity)
+          ? smallestStep(
+              to.quantity.si - from.quantity.si,
+              best.discernible / Math.abs(best.difference),
+              to.quantity,
+              workshop.wording,
+            )
           : '';
       report(
         spanOf(variable, definition),
-        `Too small to tell: ${shownEffect(best)}, and less than ±${withoutSign(best)} would come about anyway.${step}`,
+        sentences(
+          say`Too small to tell: ${shownEffect(best)}, and less than ±${withoutSign(best)} would come about anyway.`,
+          step,
+        ),
       );
     }
   },
 };
 
 /** What a variable does, in shop units, its largest effects first. */
-export function doing(variable: Variable, most = 2): string {
+export function doing(variable: Variable, { and, text }: Wording, most = 2): string {
   // A tenth of a per cent beside ten is not worth the words.
   const worth = variable.effects.filter(({ difference, before }) => Math.abs(difference) >= 0.005 * Math.abs(before));
   const effects = (worth.length > 0 ? worth : variable.effects).slice(0, most).map(shownEffect);
-  return effects.length === 0 ? 'effect not computed' : inWords(effects);
+  return effects.length === 0 ? text('effect not computed') : and(effects);
 }
 
 const CLASS_WORDS: Readonly<Record<string, string>> = {
-  setup: 'setup',
-  option: 'an option',
-  appointment: 'an appointment',
+  setup: english('setup'),
+  option: english('an option'),
+  appointment: english('an appointment'),
 };
 
 /** The step at which the largest effect would begin to show, if it grows in proportion. */
-function smallestStep(step: number, times: number, like: Quantity): string {
+function smallestStep(step: number, times: number, like: Quantity, { say }: Wording): string {
   const size = writeQuantity(Math.abs(step) * times, like.dimension, { unit: like.unit, difference: true, digits: 2 });
-  return ` It would begin to show at a step of about ${size.replace(/^\+/, '')}.`;
+  return say`It would begin to show at a step of about ${size.replace(/^\+/, '')}.`;
 }
 
 function withoutSign(effect: Effect): string {

@@ -12,6 +12,7 @@ import { isInForce } from './in-force.js';
 import { insertLine } from './mending.js';
 import { shown } from './phrases.js';
 import type { Rule } from './rule.js';
+import { english, sentences } from '../wording/wording.js';
 
 export const IMPOSSIBLE_WOOD: Rule = {
   code: 'impossible-wood',
@@ -23,6 +24,7 @@ export const IMPOSSIBLE_WOOD: Rule = {
   good: `wood spruce-12 is sitka-spruce { use: top  blank: 560 mm x 212 mm x 4.4 mm  mass: 220 g }`,
   of: ['wood'],
   check(definition, workshop, report) {
+    const { say, text } = workshop.wording;
     const wood = isInForce(definition, workshop) ? workshop.wood(definition.name.text) : undefined;
     if (!wood) return;
     const tags = tagsOfWood(definition, workshop);
@@ -34,16 +36,20 @@ export const IMPOSSIBLE_WOOD: Rule = {
       if (!found?.known || !source || !property || writtenAt(figure, definition, workshop)) continue;
       const range = plausible(property, tags);
       if (!range || (found.si >= range.low && found.si <= range.high)) continue;
-      const usual = `${shown(range.low, found.quantity)} to ${shown(range.high, found.quantity)}`;
+      const usual = say`${shown(range.low, found.quantity)} to ${shown(range.high, found.quantity)}`;
+      const name = text(NAMES[figure] ?? figure);
       report(
         source.statement.span,
-        `From this, ${NAMES[figure] ?? figure} comes to ${shown(found.si, found.quantity)}; ${species ?? 'such wood'} has ${usual} (${range.source}). Check the sizes, the mass, the tap and their units.`,
+        say`From this, ${name} comes to ${shown(found.si, found.quantity)}; ${species ?? text('such wood')} has ${usual} (${text(range.source)}). Check the sizes, the mass, the tap and their units.`,
         {
           related: ['blank', 'mass']
             .map((path) => writtenAt(path, definition, workshop))
             .filter((one) => one !== undefined)
             .filter((one) => one !== source)
-            .map((one) => ({ place: { definition, span: one.statement.span }, message: 'goes into the same figure' })),
+            .map((one) => ({
+              place: { definition, span: one.statement.span },
+              message: say`goes into the same figure`,
+            })),
         },
       );
     }
@@ -60,6 +66,7 @@ export const HUMIDITY_AND_MOISTURE: Rule = {
   good: `shop marram { climate { humidity: 45 %RH  temperature: 21 °C  moisture: 8.5 %MC } }`,
   of: ['shop', 'wood', 'build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     for (const scope of scopesOf(workshop.written(definition))) {
       const [air, wood] = [scope.get('humidity'), scope.get('moisture')];
       if (!air || !wood) continue;
@@ -71,14 +78,15 @@ export const HUMIDITY_AND_MOISTURE: Rule = {
       if (Math.abs(balance.moisture - wood.value.quantity.si) <= allowed) continue;
       const at = writeQuantity(kelvin, DIMENSION.temperature);
       const would = writeQuantity(balance.moisture, DIMENSION.moisture);
-      const needs =
+      const [here, there] = [air.value.written, wood.value.written];
+      const goes =
         balance.humidity === undefined
-          ? ''
-          : `; ${wood.value.written} goes with ${writeQuantity(balance.humidity, DIMENSION.humidity)}`;
+          ? say`${here} at ${at} goes with ${would}.`
+          : say`${here} at ${at} goes with ${would}; ${there} goes with ${writeQuantity(balance.humidity, DIMENSION.humidity)}.`;
       report(
         wood.written.statement.span,
-        `${air.value.written} at ${at} goes with ${would}${needs}. Check the hygrometer and the moisture meter, or let the wood settle.`,
-        { related: [{ place: { definition, span: air.written.statement.span }, message: 'the air' }] },
+        sentences(goes, say`Check the hygrometer and the moisture meter, or let the wood settle.`),
+        { related: [{ place: { definition, span: air.written.statement.span }, message: say`the air` }] },
       );
     }
   },
@@ -95,6 +103,7 @@ export const DEFLECTION_WITHOUT_RIG: Rule = {
 wood spruce-12 is sitka-spruce { blank: 560 mm x 212 mm x 4.4 mm  mass: 220 g  deflection { along: 7.2 mm  thickness: 2.8 mm  rig: bench } }`,
   of: ['wood', 'build'],
   check(definition, workshop, report) {
+    const { say } = workshop.wording;
     const written = workshop.written(definition);
     const rigPath = definition.kind === 'wood' ? 'deflection.rig' : 'rig';
     const rigs = workshop.shelf.names('rig');
@@ -106,10 +115,10 @@ wood spruce-12 is sitka-spruce { blank: 560 mm x 212 mm x 4.4 mm  mass: 220 g  d
       if (hasRig) continue;
       report(
         one.path.span,
-        `In which rig was this read? Name it: \`${rigPath}: ${rigs[0] ?? '…'}\`. Without it the sag says nothing about stiffness.`,
+        say`In which rig was this read? Name it: \`${rigPath}: ${rigs[0] ?? '…'}\`. Without it the sag says nothing about stiffness.`,
         {
           fixes: rigs.slice(0, 3).map((rig) => ({
-            title: `Add \`${rigPath}: ${rig}\``,
+            title: say`Add \`${rigPath}: ${rig}\``,
             edits: [insertLine(definition, `${rigPath}: ${rig}`)],
           })),
         },
@@ -127,9 +136,9 @@ const EVIDENCE: readonly (readonly [string, readonly string[]])[] = [
 ];
 
 const NAMES: Readonly<Record<string, string>> = {
-  'modulus.along': 'the modulus along the grain',
-  'modulus.across': 'the modulus across the grain',
-  'modulus.twist': 'the shear modulus',
+  'modulus.along': english('the modulus along the grain'),
+  'modulus.across': english('the modulus across the grain'),
+  'modulus.twist': english('the shear modulus'),
 };
 
 /** Wood within one per cent of moisture of its balance is as settled as a meter can tell. (common practice) */

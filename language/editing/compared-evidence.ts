@@ -5,7 +5,7 @@ import { evidenceBetween } from '../recipes/evidence-between.js';
 import type { Held } from '../recipes/instrument.js';
 import type { BuildRecord, Reading } from '../recipes/builds.js';
 import { sameValue } from '../recipes/values.js';
-import { inWords, someOf } from '../checks/phrases.js';
+import { someOf } from '../checks/phrases.js';
 import { reasonsInWords } from '../checks/readings.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Workshop } from '../recipes/workshop.js';
@@ -136,16 +136,16 @@ function comparedPart(workshop: Workshop, response: string, read: Held, outcome:
   };
 }
 
-function notComparablePart({ wording: { say } }: Workshop, here: Reading, outcome: NotComparable): Outcome {
+function notComparablePart({ wording }: Workshop, here: Reading, outcome: NotComparable): Outcome {
   return {
     verdict: 'not-comparable',
-    verdictInWords: say`not compared with ${outcome.against}: ${reasonsInWords(outcome, here)}`,
+    verdictInWords: wording.say`not compared with ${outcome.against}: ${reasonsInWords(outcome, here, wording)}`,
   };
 }
 
-function scatterInWords({ wording: { say } }: Workshop, { share, basis, builds }: Scatter): string {
+function scatterInWords({ wording: { say, some } }: Workshop, { share, basis, builds }: Scatter): string {
   const percent = `${(share * 100).toPrecision(2)} %`;
-  if (basis === 'replicates') return say`${percent}, from ${someOf(builds)}`;
+  if (basis === 'replicates') return say`${percent}, from ${some(builds)}`;
   return basis === 'shop'
     ? say`${percent}, the shop’s own figure; no replicates yet`
     : say`${percent}, common practice; no replicates yet`;
@@ -157,13 +157,13 @@ function alikeInWords({ wording }: Workshop): string {
   );
 }
 
-function summaryOf({ wording: { say, text } }: Workshop, rows: readonly EvidenceRow[]): string {
+function summaryOf({ wording: { say, text, and } }: Workshop, rows: readonly EvidenceRow[]): string {
   const compared = rows.filter(({ verdict }) => verdict !== 'not-comparable');
   const distinct = [...new Set(compared.filter(({ verdict }) => verdict === 'distinct').map(({ path }) => path))];
   if (compared.length === 0)
     return text('No two readings were taken under the same conditions, so nothing is compared.');
   if (distinct.length === 0) return text('Not distinguishable: builds alike differ as much in every reading compared.');
-  return say`More than builds alike differ by: ${inWords(distinct)}.`;
+  return say`More than builds alike differ by: ${and(distinct)}.`;
 }
 
 function writeSigned(si: number, dimension: Parameters<typeof writeQuantity>[1], unit: string): string {

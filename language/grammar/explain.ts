@@ -1,6 +1,7 @@
 /** What is wrong with a line, in the words of the bench and with an example of how it is written. */
 import { didYouMean } from '../quantities/suggest.js';
 import { DEFINITION_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
+import { english, type Wording } from '../wording/wording.js';
 
 export interface Explanation {
   readonly message: string;
@@ -11,118 +12,129 @@ export interface Explanation {
 }
 
 /** Explains a run of words that does not read. `end` is the brace or line end after it. */
-export function explain(words: readonly Token[], end: Token | undefined, inHead: boolean): Explanation {
-  if (inHead) return explainHead(words);
-  if (words.length === 0) return say('A block needs a name before its {, as in `top { … }`.');
+export function explain(
+  words: readonly Token[],
+  end: Token | undefined,
+  inHead: boolean,
+  wording: Wording,
+): Explanation {
+  if (inHead) return explainHead(words, wording);
+  if (words.length === 0) return told(wording.say`A block needs a name before its {, as in \`top { … }\`.`);
   for (const rule of RULES) {
-    const found = rule(words, end);
+    const found = rule(words, end, wording);
     if (found !== undefined) return found;
   }
-  return say('This line does not read. A line says what it is about, then a colon and a value: `thickness: 2.85 mm`.');
+  return told(
+    wording.say`This line does not read. A line says what it is about, then a colon and a value: \`thickness: 2.85 mm\`.`,
+  );
 }
 
 /** Explains a line outside any definition. */
-export function didYouMeanKind(words: readonly Token[]): Explanation {
+export function didYouMeanKind(words: readonly Token[], { say, text }: Wording): Explanation {
   const first = words[0]?.image ?? '';
   const opensBlock = words.some((token) => kindOf(token) === '{');
   const near = opensBlock || isWord(words[1]) ? didYouMean(first, [...DEFINITION_WORDS]) : [];
   if (near.length > 0) {
     return {
-      message: `\`${short(first)}\` starts no definition: did you mean ${near.join(' or ')}?`,
+      message: say`\`${short(first)}\` starts no definition: did you mean ${near.join(` ${text('or')} `)}?`,
       suggestions: near,
     };
   }
-  return say(
-    'This line belongs to no definition. A file is made of definitions such as `recipe tarn-2 from tarn-1 { … }`.',
+  return told(
+    say`This line belongs to no definition. A file is made of definitions such as \`recipe tarn-2 from tarn-1 { … }\`.`,
   );
 }
 
-type Rule = (words: readonly Token[], end: Token | undefined) => Explanation | undefined;
+type Rule = (words: readonly Token[], end: Token | undefined, wording: Wording) => Explanation | undefined;
 
 const RULES: readonly Rule[] = [
-  function straySign(words) {
+  function straySign(words, _, { say }) {
     const stray = words.find((token) => kindOf(token) === 'STRAY');
     if (stray === undefined) return undefined;
     const sign = stray.image;
     if (sign === '=')
-      return { message: 'Write a colon instead of `=`: `thickness: 2.85 mm`.', suggestions: [':'], of: [stray, stray] };
-    if (sign === ';') return { message: 'A line ends without a `;`.', suggestions: [''], of: [stray, stray] };
+      return {
+        message: say`Write a colon instead of \`=\`: \`thickness: 2.85 mm\`.`,
+        suggestions: [':'],
+        of: [stray, stray],
+      };
+    if (sign === ';') return { message: say`A line ends without a \`;\`.`, suggestions: [''], of: [stray, stray] };
     if (sign === '\u2013' || sign === '\u2014') {
       return {
-        message: `The dash \`${sign}\` means nothing here: names are joined by a hyphen, tarn-7.`,
+        message: say`The dash \`${sign}\` means nothing here: names are joined by a hyphen, tarn-7.`,
         suggestions: ['-'],
         of: [stray, stray],
       };
     }
     if (sign === "'" || sign === '\u2018' || sign === '\u2019')
-      return say('Texts are written in double quotes: "like this".');
-    return say(`The sign \`${printable(sign)}\` means nothing here.`);
+      return told(say`Texts are written in double quotes: "like this".`);
+    return told(say`The sign \`${printable(sign)}\` means nothing here.`);
   },
 
-  function colonBeforeBrace(words, end) {
+  function colonBeforeBrace(words, end, { say }) {
     const last = words[words.length - 1];
     if (kindOf(last) !== ':' || kindOf(end) !== '{' || last === undefined) return undefined;
     const name = words[words.length - 2]?.image ?? 'top';
-    return { message: `A block has no colon: \`${short(name)} { … }\`.`, suggestions: [''], of: [last, last] };
+    return { message: say`A block has no colon: \`${short(name)} { … }\`.`, suggestions: [''], of: [last, last] };
   },
 
-  function valueMissing(words) {
+  function valueMissing(words, _, { say }) {
     const at = words.findIndex((token, i) => kindOf(token) === ':' && nothingFollows(words, i));
     const name = words[at - 1];
     if (at < 1 || name === undefined) return undefined;
     if (words[at - 2]?.image === 'change') {
-      return say(`After \`${short(name.image)}:\` the old and the new value are expected: \`15 mm -> 14 mm\`.`);
+      return told(say`After \`${short(name.image)}:\` the old and the new value are expected: \`15 mm -> 14 mm\`.`);
     }
-    return say(`After \`${short(name.image)}:\` a value such as 15 mm is expected.`);
+    return told(say`After \`${short(name.image)}:\` a value such as 15 mm is expected.`);
   },
 
-  function change(words) {
+  function change(words, _, { say }) {
     const [first, path, colon] = words;
     if (first?.image !== 'change' || kindOf(path) === ':') return undefined;
-    if (!isWord(path)) return say(`A change is written \`${CHANGE}\`.`);
+    if (!isWord(path)) return told(say`A change is written \`${CHANGE}\`.`);
     if (kindOf(colon) !== ':') {
-      return say(`After \`change ${short(path?.image ?? '')}\` a colon is expected: \`${CHANGE}\`.`);
+      return told(say`After \`change ${short(path?.image ?? '')}\` a colon is expected: \`${CHANGE}\`.`);
     }
     const arrow = words.find((token) => kindOf(token) === 'ARROW');
     if (arrow === undefined) {
-      return say('A change gives the old and the new value, `15 mm -> 14 mm`, or a step, `by -1 mm`.');
+      return told(say`A change gives the old and the new value, \`15 mm -> 14 mm\`, or a step, \`by -1 mm\`.`);
     }
-    return arrow === words[words.length - 1] ? say('After `->` the new value is expected.') : undefined;
+    return arrow === words[words.length - 1] ? told(say`After \`->\` the new value is expected.`) : undefined;
   },
 
-  function statementWord(words) {
+  function statementWord(words, _, { text }) {
     for (let i = 0; i < words.length; i++) {
       const example = EXAMPLES[itemAt(words, i).image];
       const next = words[i + 1];
       if (example === undefined || kindOf(next) === ':' || (i > 0 && kindOf(words[i - 1]) === ':')) continue;
       if (example.takes(next)) {
-        if (i === 0 && itemAt(words, 0).image !== 'change' && example.whole) return say(example.message);
+        if (i === 0 && itemAt(words, 0).image !== 'change' && example.whole) return told(text(example.message));
         continue;
       }
-      return say(example.message);
+      return told(text(example.message));
     }
     return undefined;
   },
 
-  function rangeWithHyphen(words) {
+  function rangeWithHyphen(words, _, { say }) {
     for (let i = 0; i + 1 < words.length; i++) {
       const [low, high] = [itemAt(words, i), itemAt(words, i + 1)];
       if (kindOf(low) !== 'NUMBER' || kindOf(high) !== 'NUMBER' || !high.image.startsWith('-')) continue;
       const range = `${low.image}..${high.image.slice(1)}`;
-      return { message: `A range is written with two dots: ${range}.`, suggestions: [range], of: [low, high] };
+      return { message: say`A range is written with two dots: ${range}.`, suggestions: [range], of: [low, high] };
     }
     return undefined;
   },
 
-  function point(words) {
+  function point(words, _, { say }) {
     return words.some((token) => kindOf(token) === '(' || kindOf(token) === ')')
-      ? say(
-          'A point is written (78 mm, -150 mm): the station from the tail, a comma, then the offset from the centre line.',
+      ? told(
+          say`A point is written (78 mm, -150 mm): the station from the tail, a comma, then the offset from the centre line.`,
         )
       : undefined;
   },
 
-  function colonMissing(words) {
+  function colonMissing(words, _, { say }) {
     for (let i = 0; i + 1 < words.length; i++) {
       const [name, value] = [itemAt(words, i), itemAt(words, i + 1)];
       const starts = i === 0 || (!isWord(words[i - 1]) && kindOf(words[i - 1]) !== ':');
@@ -130,7 +142,7 @@ const RULES: readonly Rule[] = [
         continue;
       const mended = `${name.image}:`;
       return {
-        message: `After \`${short(name.image)}\` a colon is expected: \`${short(mended)} ${short(value.image)}\`.`,
+        message: say`After \`${short(name.image)}\` a colon is expected: \`${short(mended)} ${short(value.image)}\`.`,
         suggestions: [mended],
         of: [name, name],
       };
@@ -138,7 +150,7 @@ const RULES: readonly Rule[] = [
     return undefined;
   },
 
-  function severalWords(words, end) {
+  function severalWords(words, end, { say }) {
     for (let i = 0; i + 1 < words.length; i++) {
       const [first, second] = [itemAt(words, i), itemAt(words, i + 1)];
       if (!isWord(first) || !isWord(second) || /[.]/.test(first.image)) continue;
@@ -146,39 +158,39 @@ const RULES: readonly Rule[] = [
       const after = words[i + 2] ?? end;
       if (kindOf(words[i - 1]) === ':') {
         return {
-          message: `A name of several words is joined by hyphens: \`${short(joined)}\`. Texts go in double quotes.`,
+          message: say`A name of several words is joined by hyphens: \`${short(joined)}\`. Texts go in double quotes.`,
           suggestions: [joined, `"${first.image} ${second.image}"`],
           of: [first, second],
         };
       }
       if (kindOf(after) === ':' || kindOf(after) === '{') {
         return {
-          message: `A name of several words is joined by hyphens: \`${short(joined)}\`.`,
+          message: say`A name of several words is joined by hyphens: \`${short(joined)}\`.`,
           suggestions: [joined],
           of: [first, second],
         };
       }
-      return say(`After \`${short(first.image)}\` a colon or a { is expected.`);
+      return told(say`After \`${short(first.image)}\` a colon or a { is expected.`);
     }
     return undefined;
   },
 
-  function unfinished(words, end) {
+  function unfinished(words, end, { say }) {
     const [only] = words;
     if (words.length === 1 && isWord(only) && kindOf(end) !== '{') {
-      return say(`After \`${short(only?.image ?? '')}\` a colon and a value, or a block in { }, is expected.`);
+      return told(say`After \`${short(only?.image ?? '')}\` a colon and a value, or a block in { }, is expected.`);
     }
     const last = words[words.length - 1];
-    if (kindOf(last) === 'DOTS') return say('After `..` the upper end of the range is expected: 170..185 Hz.');
-    if (kindOf(last) === 'PLUS_MINUS') return say('After `±` the tolerance is expected: 2.85 mm ± 0.05 mm.');
-    if (kindOf(last) === ',') return say('After the comma another value is expected.');
+    if (kindOf(last) === 'DOTS') return told(say`After \`..\` the upper end of the range is expected: 170..185 Hz.`);
+    if (kindOf(last) === 'PLUS_MINUS') return told(say`After \`±\` the tolerance is expected: 2.85 mm ± 0.05 mm.`);
+    if (kindOf(last) === ',') return told(say`After the comma another value is expected.`);
     return undefined;
   },
 
-  function startsWithValue(words) {
+  function startsWithValue(words, _, { say }) {
     const [first] = words;
     return kindOf(first) === 'NUMBER' || isText(first) || kindOf(first) === 'DATE'
-      ? say('A line starts with what it is about: `thickness: 2.85 mm`.')
+      ? told(say`A line starts with what it is about: \`thickness: 2.85 mm\`.`)
       : undefined;
   },
 ];
@@ -193,28 +205,39 @@ interface Example {
 }
 
 const EXAMPLES: Readonly<Record<string, Example>> = {
-  per: { takes: isText, message: 'After `per` the source is expected, in double quotes.' },
-  because: { takes: isText, message: 'After `because` a text in double quotes is expected.' },
-  note: { takes: isText, message: 'After `note` a text in double quotes is expected.' },
+  per: { takes: isText, message: english('After `per` the source is expected, in double quotes.') },
+  because: { takes: isText, message: english('After `because` a text in double quotes is expected.') },
+  note: { takes: isText, message: english('After `note` a text in double quotes is expected.') },
   together: {
     takes: isText,
-    message: 'After `together` say why in double quotes, then the changes in { }.',
+    message: english('After `together` say why in double quotes, then the changes in { }.'),
     whole: true,
   },
-  add: { takes: isWord, message: 'After `add` the part to add is expected: `add bracing.finger-3 { … }`.' },
-  drop: { takes: isWord, message: 'After `drop` the part to leave out is expected: `drop bracing.finger-3`.' },
-  hold: { takes: isWord, message: 'A hold is written `hold top.stiffness.along by top.thickness`.', whole: true },
-  expect: { takes: isWord, message: 'An expectation is written `expect top.mass: below 190 g`.', whole: true },
+  add: { takes: isWord, message: english('After `add` the part to add is expected: `add bracing.finger-3 { … }`.') },
+  drop: { takes: isWord, message: english('After `drop` the part to leave out is expected: `drop bracing.finger-3`.') },
+  hold: {
+    takes: isWord,
+    message: english('A hold is written `hold top.stiffness.along by top.thickness`.'),
+    whole: true,
+  },
+  expect: { takes: isWord, message: english('An expectation is written `expect top.mass: below 190 g`.'), whole: true },
   with: {
     takes: (next) => isWord(next) || kindOf(next) === 'NUMBER',
-    message: 'After `with` the name of a set of appointments is expected.',
+    message: english('After `with` the name of a set of appointments is expected.'),
   },
-  allow: { takes: (next) => kindOf(next) === 'NUMBER', message: 'An allowance is written `allow 2 because "…"`.' },
-  accept: { takes: isWord, message: 'An acceptance is written `accept stale-change because "…"`.' },
-  vary: { takes: (next) => next?.image === 'at', message: 'The limit is written `vary at most 1`.', whole: true },
+  allow: {
+    takes: (next) => kindOf(next) === 'NUMBER',
+    message: english('An allowance is written `allow 2 because "…"`.'),
+  },
+  accept: { takes: isWord, message: english('An acceptance is written `accept stale-change because "…"`.') },
+  vary: {
+    takes: (next) => next?.image === 'at',
+    message: english('The limit is written `vary at most 1`.'),
+    whole: true,
+  },
 };
 
-function explainHead(words: readonly Token[]): Explanation {
+function explainHead(words: readonly Token[], { say }: Wording): Explanation {
   const text = words.find((token) => isText(token));
   if (text !== undefined) {
     const name = text.image
@@ -227,7 +250,7 @@ function explainHead(words: readonly Token[]): Explanation {
       of: [text, text],
     };
   }
-  return say('A definition starts like `recipe tarn-2 from tarn-1 {`.');
+  return told(say`A definition starts like \`recipe tarn-2 from tarn-1 {\`.`);
 }
 
 /** True when no value can start after the colon at `at`: the line ends, or the next statement begins. */
@@ -236,7 +259,7 @@ function nothingFollows(words: readonly Token[], at: number): boolean {
   return next === undefined || (isWord(next) && kindOf(words[at + 2]) === ':');
 }
 
-function say(message: string): Explanation {
+function told(message: string): Explanation {
   return { message, suggestions: [] };
 }
 

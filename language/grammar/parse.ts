@@ -77,11 +77,11 @@ class GrammarParser implements BookmatchParser {
   }
 
   cut(text: string): CutFile {
-    const unfit = unfitText(text);
+    const unfit = unfitText(text, this.wording);
     if (unfit !== undefined) return { text, definitions: [], tokens: [], problems: [unfit] };
     const lexed = this.services.tokenize(text);
-    const settled = settleOpenTexts(lexed.tokens, lexed.comments, this.services.types);
-    const cut = cutIntoDefinitions(text, significantTokens(settled.tokens), this.services.types);
+    const settled = settleOpenTexts(lexed.tokens, lexed.comments, this.services.types, this.wording);
+    const cut = cutIntoDefinitions(text, significantTokens(settled.tokens), this.services.types, this.wording);
     return {
       text,
       tokens: inOrder(settled.tokens, lexed.comments),
@@ -91,6 +91,7 @@ class GrammarParser implements BookmatchParser {
 
   read({ text }: CutFile, cut: CutDefinition): ParsedDefinition {
     const { types } = this.services;
+    const { say } = this.wording;
     const attempt = (tokens: readonly Token[], rule: 'Definition' | 'Body') => this.services.parse(text, tokens, rule);
     const mended = ({ tokens, problems }: Repaired): ParsedDefinition | undefined => {
       const { ast, errors } = attempt(tokens, 'Definition');
@@ -100,12 +101,19 @@ class GrammarParser implements BookmatchParser {
       const { tokens, problems } = headAlone(cut.tokens, types, text, why);
       return { cut, ast: attempt(tokens, 'Definition').ast, problems: [...cut.problems, ...problems] };
     };
-    if (cut.depth > DEEPEST) return given(`Blocks within blocks, more than ${DEEPEST} deep, are not read.`);
+    if (cut.depth > DEEPEST) return given(say`Blocks within blocks, more than ${DEEPEST} deep, are not read.`);
     const { ast, errors } = attempt(cut.tokens, 'Definition');
     if (errors.length === 0) return { cut, ast, problems: cut.problems };
     const failedAt = cut.tokens.find((token) => token === errors[0]?.token);
-    const repaired = repair(cut.tokens, failedAt, types, text, (tokens, rule) => attempt(tokens, rule).errors);
-    return mended(repaired) ?? given('This definition does not read.');
+    const repaired = repair(
+      cut.tokens,
+      failedAt,
+      types,
+      text,
+      this.wording,
+      (tokens, rule) => attempt(tokens, rule).errors,
+    );
+    return mended(repaired) ?? given(say`This definition does not read.`);
   }
 }
 

@@ -19,6 +19,7 @@ import {
   mergedToken,
   virtualToken,
 } from './token.js';
+import { type Wording } from '../wording/wording.js';
 
 export type Attempt = (tokens: readonly Token[], rule: 'Definition' | 'Body') => ParseResult['parserErrors'];
 
@@ -33,9 +34,10 @@ export function repair(
   failedAt: Token | undefined,
   types: TokenTypes,
   text: string,
+  wording: Wording,
   attempt: Attempt,
 ): Repaired {
-  return new Repair(types, text, attempt).run(tokens, failedAt);
+  return new Repair(types, text, wording, attempt).run(tokens, failedAt);
 }
 
 /** The definition with its head alone, and one problem that says why its body is not read. */
@@ -60,6 +62,7 @@ class Repair {
   constructor(
     types: TokenTypes,
     private readonly text: string,
+    private readonly wording: Wording,
     private readonly attempt: Attempt,
   ) {
     const [broken, open, close] = [types['BROKEN'], types['{'], types['}']];
@@ -141,7 +144,7 @@ class Repair {
     const first = piece[0] ?? end;
     if (first === undefined || this.reported.has(lineOf(first))) return;
     this.reported.add(lineOf(first));
-    const { message, suggestions, of } = explain(piece, end, inHead);
+    const { message, suggestions, of } = explain(piece, end, inHead, this.wording);
     const last = piece[piece.length - 1] ?? first;
     this.problems.push({
       code: 'unreadable-line',

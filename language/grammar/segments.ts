@@ -7,6 +7,7 @@ import { closeByIndentation } from './indentation.js';
 import { type Place, type TextProblem, placeOf } from './problem.js';
 import { RELATION_WORDS } from './relation.js';
 import { DEFINITION_WORDS, type Token, type TokenTypes, endOffset, isWord, itemAt, kindOf, lineOf } from './token.js';
+import { type Wording } from '../wording/wording.js';
 
 export interface CutDefinition {
   /** From its first word to its closing brace, which may stand for nothing written. */
@@ -31,8 +32,13 @@ export interface Segments {
 /** More findings than this about lines outside definitions help nobody. */
 const MOST_STRAY_LINES = 100;
 
-export function cutIntoDefinitions(text: string, tokens: readonly Token[], types: TokenTypes): Segments {
-  const cutter = new Cutter(text, tokens, types);
+export function cutIntoDefinitions(
+  text: string,
+  tokens: readonly Token[],
+  types: TokenTypes,
+  wording: Wording,
+): Segments {
+  const cutter = new Cutter(text, tokens, types, wording);
   cutter.run();
   return cutter;
 }
@@ -46,6 +52,7 @@ class Cutter implements Segments {
     private readonly text: string,
     private readonly tokens: readonly Token[],
     private readonly types: TokenTypes,
+    private readonly wording: Wording,
   ) {}
 
   run(): void {
@@ -107,7 +114,7 @@ class Cutter implements Segments {
     for (const brace of closed.unclosed) {
       this.problems.push({
         code: 'unclosed-block',
-        message: 'This { is never closed: a } is missing.',
+        message: this.wording.say`This { is never closed: a } is missing.`,
         place: placeOf(brace, brace),
         suggestions: [],
       });
@@ -158,7 +165,7 @@ class Cutter implements Segments {
   private strayBrace(token: Token): void {
     this.problems.push({
       code: 'stray-brace',
-      message: 'This } closes nothing.',
+      message: this.wording.say`This } closes nothing.`,
       place: placeOf(token, token),
       suggestions: [''],
     });
@@ -184,7 +191,7 @@ class Cutter implements Segments {
       }
     }
     if (this.strayLines++ < MOST_STRAY_LINES) {
-      const kind = didYouMeanKind(this.tokens.slice(start, at));
+      const kind = didYouMeanKind(this.tokens.slice(start, at), this.wording);
       this.problems.push({
         code: 'unreadable-line',
         message: kind.message,

@@ -4,13 +4,17 @@
  */
 import { type TextProblem, placeOf } from './problem.js';
 import { type Token, type TokenTypes, itemAt, kindOf, lineOf } from './token.js';
+import { type Wording } from '../wording/wording.js';
 
 export function settleOpenTexts(
   tokens: readonly Token[],
   comments: readonly Token[],
   types: TokenTypes,
+  { say }: Wording,
 ): { tokens: readonly Token[]; problems: TextProblem[] } {
-  const problems = comments.filter((comment) => kindOf(comment) === 'OPEN_COMMENT').map(openComment);
+  const problems = comments
+    .filter((comment) => kindOf(comment) === 'OPEN_COMMENT')
+    .map((comment) => openComment(comment, say));
   if (!tokens.some((token) => kindOf(token) === 'OPEN_TEXT')) return { tokens, problems };
   const settled: Token[] = [];
   for (const token of tokens) {
@@ -22,7 +26,7 @@ export function settleOpenTexts(
     settled.push(...parts);
     problems.push({
       code: 'unclosed-text',
-      message: 'This text has no closing quote: a " is missing.',
+      message: say`This text has no closing quote: a " is missing.`,
       place: placeOf(itemAt(parts, 0), itemAt(parts, 0)),
       suggestions: [`${itemAt(parts, 0).image.trimEnd()}"`],
     });
@@ -30,10 +34,10 @@ export function settleOpenTexts(
   return { tokens: settled, problems };
 }
 
-function openComment(comment: Token): TextProblem {
+function openComment(comment: Token, say: Wording['say']): TextProblem {
   return {
     code: 'unclosed-text',
-    message: 'This comment is never ended: a */ is missing.',
+    message: say`This comment is never ended: a */ is missing.`,
     place: placeOf(comment, comment),
     suggestions: [`${comment.image.trimEnd()} */`],
   };

@@ -1,15 +1,16 @@
 /** Text that is not worth reading as a recipe: far too long, or not text at all. */
 import type { TextProblem } from './problem.js';
+import { type Wording } from '../wording/wording.js';
 
 const LONGEST = 5_000_000;
 
 /** The one problem of such a text, or undefined for any other. */
-export function unfitText(text: string): TextProblem | undefined {
+export function unfitText(text: string, { say }: Wording): TextProblem | undefined {
   if (text.length > LONGEST) {
     const millions = (text.length / 1e6).toFixed(1);
-    return problem('too-large', `This file has ${millions} million characters; more than 5 million are not read.`);
+    return problem('too-large', say`This file has ${millions} million characters; more than 5 million are not read.`);
   }
-  if (text.includes('\u0000')) return problem('bad-character', 'This file is not plain text, so it is not read.');
+  if (text.includes('\u0000')) return problem('bad-character', say`This file is not plain text, so it is not read.`);
   return undefined;
 }
 

@@ -1,3 +1,4 @@
+import { ENGLISH, type Wording } from '../wording/wording.js';
 /**
  * Dimensions as data: a vector of exponents over the base dimensions, and a name for those the trade uses.
  * Relative humidity, moisture content, musical interval and angle are base dimensions of their own, so that none can
@@ -85,8 +86,10 @@ export function isNumber(a: Dimension): boolean {
 }
 
 /** The name with its article, for a sentence: `a length`, `an angle`. */
-export function withArticle(dimension: Dimension): string {
-  return `${/^[aeiou]/.test(dimension.name) ? 'an' : 'a'} ${dimension.name}`;
+export function withArticle(dimension: Dimension, { say, text }: Wording = ENGLISH): string {
+  const isNamed = Object.values(DIMENSION).some(({ name }) => name === dimension.name);
+  if (!isNamed) return say`a ${dimension.name}`;
+  return text(`${/^[aeiou]/.test(dimension.name) ? 'an' : 'a'} ${dimension.name}`);
 }
 
 /** SI symbol of each base, mass first as is usual in products. */

@@ -3,6 +3,7 @@ import { isNumber, sameDimension, withArticle, type Dimension } from './dimensio
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit.js';
 import { numberOf, unitsOf } from './units.js';
+import { ENGLISH, english, sentences, type Wording } from '../wording/wording.js';
 
 export interface Mismatch {
   readonly ok: false;
@@ -20,29 +21,38 @@ export function isMismatch(value: object): value is Mismatch {
 }
 
 /** Undefined when the quantity has the dimension; otherwise what is wrong, with units that would fit. */
-export function expectDimension(quantity: Quantity, dimension: Dimension): Mismatch | undefined {
+export function expectDimension(
+  quantity: Quantity,
+  dimension: Dimension,
+  wording: Wording = ENGLISH,
+): Mismatch | undefined {
   if (sameDimension(quantity.dimension, dimension)) return undefined;
-  return mismatch(quantity, dimension);
+  return mismatch(quantity, dimension, wording);
 }
 
 /** Describes why `quantity` does not fit where `expected` is needed. */
-export function mismatch(quantity: Quantity, expected: Dimension): Mismatch {
+export function mismatch(quantity: Quantity, expected: Dimension, wording: Wording = ENGLISH): Mismatch {
+  const { say, text } = wording;
   const written = quantity.unit?.symbol;
   const suggestions = fittingUnits(expected, quantity.unit);
   const bare = quantity.unit === undefined && isNumber(quantity.dimension);
-  const hint = suggestions.length === 0 ? '' : ` Use ${suggestions.join(' or ')}.`;
+  const hint = suggestions.length === 0 ? '' : say`Use ${suggestions.join(` ${text('or')} `)}.`;
+  const [wanted, found] = [withArticle(expected, wording), withArticle(quantity.dimension, wording)];
   const code = bare ? 'missing-unit' : 'wrong-dimension';
   const message = bare
-    ? `${number(quantity)} has no unit, and ${withArticle(expected)} needs one.${hint}`
+    ? sentences(say`${number(quantity)} has no unit, and ${wanted} needs one.`, hint)
     : isNumber(expected)
-      ? `A plain number is needed here, not ${withArticle(quantity.dimension)}${written === undefined ? '' : ` in ${written}`}.`
-      : `${foundWords(quantity, written)} where ${withArticle(expected)} is needed.${hint}`;
+      ? written === undefined
+        ? say`A plain number is needed here, not ${found}.`
+        : say`A plain number is needed here, not ${found} in ${written}.`
+      : sentences(say`${foundWords(quantity, written, wording)} where ${wanted} is needed.`, hint);
   return { ok: false, code, expected, found: quantity.dimension, message, suggestions };
 }
 
-function foundWords(quantity: Quantity, written: string | undefined): string {
-  if (isNumber(quantity.dimension)) return written === '%' ? 'Per cent' : 'A plain number';
-  const words = withArticle(quantity.dimension);
+function foundWords(quantity: Quantity, written: string | undefined, wording: Wording): string {
+  if (isNumber(quantity.dimension))
+    return wording.text(written === '%' ? english('Per cent') : english('A plain number'));
+  const words = withArticle(quantity.dimension, wording);
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}${written === undefined ? '' : ` (${written})`}`;
 }
 

@@ -1,3 +1,4 @@
+import { ENGLISH, type Wording } from '../wording/wording.js';
 /** Numbers as builders write them: `2.85`, `.110`, `7/64`, `1 3/4`, `1-3/4`, `1¾`. */
 
 export type NumberReading =
@@ -17,51 +18,57 @@ const LONGEST = 40;
  * Reads one number. The decimal sign is a point; a comma is asked about, because `1,500` means one and a half to some
  * and fifteen hundred to others. Never throws; the number is always finite.
  */
-export function readNumber(written: string): NumberReading {
+export function readNumber(written: string, { say }: Pick<Wording, 'say'> = ENGLISH): NumberReading {
   const text = plain(written);
-  if (text === '') return bad('A number is missing here.');
-  if (text.length > LONGEST) return bad('This number is too long to be meant.');
-  if (text.includes(',')) return comma(written.trim(), text);
+  if (text === '') return bad(say`A number is missing here.`);
+  if (text.length > LONGEST) return bad(say`This number is too long to be meant.`);
+  if (text.includes(',')) return comma(written.trim(), text, say);
 
   const decimal = /^([+-]?)((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?)$/.exec(text);
-  if (decimal) return finite(written, signed(decimal[1], Number(decimal[2])));
+  if (decimal) return finite(written, signed(decimal[1], Number(decimal[2])), say);
 
   const fraction = /^([+-]?)(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/.exec(text);
-  if (fraction) return readFraction(written, fraction);
+  if (fraction) return readFraction(written, fraction, say);
 
   if (/^[+-]?\d{1,3}( \d{3})+(\.\d+)?$/.test(text)) {
-    return bad(`"${written.trim()}" reads as several numbers: write it without the spaces.`, [text.replace(/ /g, '')]);
+    return bad(say`"${written.trim()}" reads as several numbers: write it without the spaces.`, [
+      text.replace(/ /g, ''),
+    ]);
   }
-  return bad(`"${short(written)}" is not a number I can read: write it like 2.85, .110, 7/64 or 1 3/4.`);
+  return bad(say`"${short(written)}" is not a number I can read: write it like 2.85, .110, 7/64 or 1 3/4.`);
 }
 
-function readFraction(written: string, [, sign, whole, top, bottom]: RegExpExecArray): NumberReading {
+function readFraction(
+  written: string,
+  [, sign, whole, top, bottom]: RegExpExecArray,
+  say: Wording['say'],
+): NumberReading {
   const [w, n, d] = [Number(whole ?? 0), Number(top), Number(bottom)];
-  if (d === 0) return bad(`"${short(written)}" divides by zero.`);
+  if (d === 0) return bad(say`"${short(written)}" divides by zero.`);
   if (whole !== undefined && n >= d) {
     const carried = w + Math.floor(n / d);
     const rest = n % d === 0 ? '' : ` ${n % d}/${d}`;
-    return bad(`"${short(written)}": the fraction after ${whole} should be less than one.`, [
+    return bad(say`"${short(written)}": the fraction after ${whole} should be less than one.`, [
       `${sign ?? ''}${carried}${rest}`,
     ]);
   }
-  return finite(written, signed(sign, (w * d + n) / d));
+  return finite(written, signed(sign, (w * d + n) / d), say);
 }
 
-function comma(written: string, text: string): NumberReading {
+function comma(written: string, text: string, say: Wording['say']): NumberReading {
   const asPoint = text.replace(',', '.');
   const without = text.replace(/,/g, '');
   const thousands = /^[+-]?\d{1,3}(,\d{3})+(\.\d+)?$/.test(text);
   const single = /^[+-]?\d*,\d+$/.test(text);
   if (thousands && single && !/^[+-]?0/.test(text)) {
-    return bad(`"${short(written)}": does the comma mark thousands or decimals? Write decimals with a point.`, [
+    return bad(say`"${short(written)}": does the comma mark thousands or decimals? Write decimals with a point.`, [
       asPoint,
       without,
     ]);
   }
-  if (thousands) return bad(`"${short(written)}": write a number without commas.`, [single ? asPoint : without]);
-  if (single) return bad(`"${short(written)}": decimals are written with a point.`, [asPoint]);
-  return bad(`"${short(written)}" is not a number I can read: decimals are written with a point, as in 2.85.`);
+  if (thousands) return bad(say`"${short(written)}": write a number without commas.`, [single ? asPoint : without]);
+  if (single) return bad(say`"${short(written)}": decimals are written with a point.`, [asPoint]);
+  return bad(say`"${short(written)}" is not a number I can read: decimals are written with a point, as in 2.85.`);
 }
 
 const VULGAR: Readonly<Record<string, string>> = {
@@ -91,9 +98,9 @@ function signed(sign: string | undefined, size: number): number {
   return sign === '-' && size !== 0 ? -size : size;
 }
 
-function finite(written: string, number: number): NumberReading {
+function finite(written: string, number: number, say: Wording['say']): NumberReading {
   if (Number.isFinite(number)) return { ok: true, number };
-  return bad(`"${short(written)}" is too large to be meant.`);
+  return bad(say`"${short(written)}" is too large to be meant.`);
 }
 
 function bad(message: string, suggestions: readonly string[] = []): NumberReading {

@@ -5,6 +5,7 @@ import { isMismatch, type Mismatch } from './mismatch.js';
 import { readNumber } from './number.js';
 import type { Quantity } from './quantity.js';
 import { suggestUnits, toSi, unit } from './units.js';
+import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export { readNumber } from './number.js';
 
@@ -22,20 +23,26 @@ export type QuantityReading =
  * Reads a number and, where there is one, its unit: `('7/64', '"')`, `('2.85', 'mm')`, `('9/10')`. Without a unit the
  * quantity is a pure number. `expected` only sharpens the suggestions for an unknown unit. Never throws.
  */
-export function readQuantity(numberText: string, unitText?: string, expected?: Dimension): QuantityReading {
-  const reading = readNumber(numberText);
+export function readQuantity(
+  numberText: string,
+  unitText?: string,
+  expected?: Dimension,
+  wording: Wording = ENGLISH,
+): QuantityReading {
+  const { say } = wording;
+  const reading = readNumber(numberText, wording);
   if (!reading.ok) return reading;
   if (unitText === undefined || unitText.trim() === '') {
     return { ok: true, quantity: { si: reading.number, dimension: DIMENSION.number } };
   }
   const found = unit(unitText);
-  if (found === undefined) return unknownUnit(unitText, expected);
+  if (found === undefined) return unknownUnit(unitText, expected, wording);
   const si = toSi(reading.number, found);
   if (!Number.isFinite(si)) {
     return {
       ok: false,
       code: 'bad-number',
-      message: `"${numberText.trim()}" is too large to be meant.`,
+      message: say`"${numberText.trim()}" is too large to be meant.`,
       suggestions: [],
     };
   }
@@ -55,12 +62,12 @@ export function addQuantities(parts: readonly [Quantity, ...Quantity[]]): Quanti
   return sum;
 }
 
-function unknownUnit(written: string, expected: Dimension | undefined): QuantityReading {
+function unknownUnit(written: string, expected: Dimension | undefined, { say, text }: Wording): QuantityReading {
   const word = written.trim().slice(0, 40);
   const suggestions = suggestUnits(word, expected);
   const message =
     suggestions.length === 0
-      ? `"${word}" is not a unit I know.`
-      : `"${word}" is not a unit I know: did you mean ${suggestions.join(' or ')}?`;
+      ? say`"${word}" is not a unit I know.`
+      : say`"${word}" is not a unit I know: did you mean ${suggestions.join(` ${text('or')} `)}?`;
   return { ok: false, code: 'unknown-unit', message, suggestions };
 }

@@ -15,6 +15,7 @@ import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
 import { type WrittenPart, quantityOf } from './written-quantity.js';
+import { type Wording } from '../wording/wording.js';
 
 export { createParser, type BookmatchParser } from '../grammar/parse.js';
 export type { Lexeme, Lexemes } from '../grammar/lexemes.js';
@@ -37,7 +38,7 @@ export function readFile(
     const { place, source } = cut;
     const definition =
       known.get(keyOf(source, place.start.character))?.shift() ??
-      new DefinitionReader(parser.read(file, cut)).definition();
+      new DefinitionReader(parser.read(file, cut), parser.wording).definition();
     return { definition, line: place.start.line };
   });
   return { uri, definitions, problems: file.problems.map((problem) => problemAt(problem, 0)) };
@@ -76,7 +77,10 @@ class DefinitionReader {
   private readonly problems: Facts.Problem[];
   private readonly firstLine: number;
 
-  constructor(private readonly parsed: ParsedDefinition) {
+  constructor(
+    private readonly parsed: ParsedDefinition,
+    private readonly wording: Wording,
+  ) {
     this.firstLine = parsed.cut.place.start.line;
     this.problems = parsed.problems.map((problem) => problemAt(problem, this.firstLine));
   }
@@ -88,10 +92,11 @@ class DefinitionReader {
     const start = headSpan.start;
     const kindSpan = { start, end: { line: start.line, character: start.character + kind.length } };
     const words = ast.words.map((word) => this.word(word));
-    const head = readHead(kind, kindSpan, words, relationIndex(words.map(({ text }) => text)));
+    const head = readHead(kind, kindSpan, words, relationIndex(words.map(({ text }) => text)), this.wording);
     if (ast.broken.length === 0) this.problems.push(...head.problems);
     if (ast.body === undefined) {
-      const message = 'What this definition says is missing: after its head a block in { } is expected.';
+      const message = this.wording
+        .say`What this definition says is missing: after its head a block in { } is expected.`;
       this.problems.push({ code: 'unreadable-line', message, span: headSpan, suggestions: [] });
     }
     const statements = this.statements(ast.body, '');
@@ -218,7 +223,7 @@ class DefinitionReader {
     statement: (count: number) => Facts.Statement,
   ): readonly Facts.Statement[] {
     if (/^\d{1,3}$/.test(node.text)) return [statement(Number(node.text))];
-    this.problem('bad-number', 'A whole number such as 2 is expected here.', this.span(node));
+    this.problem('bad-number', this.wording.say`A whole number such as 2 is expected here.`, this.span(node));
     return [{ kind: 'unreadable', written: this.written(node), span }];
   }
 
@@ -299,7 +304,7 @@ class DefinitionReader {
     const span = this.span(node);
     const parts = node.parts.map((part) => this.part(part));
     const tolerance = node.tolerance ? { tolerance: this.part(node.tolerance) } : {};
-    const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond);
+    const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond, this.wording);
     if ('problem' in reading) {
       const { code, message, suggestions } = reading.problem;
       // A unit shared by several numbers is told off once.
@@ -323,7 +328,7 @@ class DefinitionReader {
   }
 
   private date(node: Tree.Day): Facts.DateValue | Facts.UnreadableValue {
-    const reading = readDate(node.text);
+    const reading = readDate(node.text, this.wording);
     const span = this.span(node);
     if (reading.ok) return { kind: 'date', date: reading.date, span };
     this.problem('bad-date', reading.message, span, reading.suggestions);
