@@ -77,7 +77,7 @@ export const TRADE_CAUTION: Rule = {
   good: `wood walnut-22 is black-walnut { use: back }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
-    const { say, text } = workshop.wording;
+    const { say } = workshop.wording;
     for (const { species, span } of speciesMet(definition, workshop)) {
       const trade = textOf(species, 'trade', workshop);
       if (trade === undefined || /^not listed\b/i.test(trade)) continue;

@@ -223,5 +223,5 @@ function relatedTo(path: string, definition: Definition, workshop: Workshop) {
   const held = [...(values?.values() ?? [])].find(
     (one) => one.path.startsWith(`${part}.`) && one.from.definition !== definition,
   );
-  return held ? [{ place: placeOf(held.from), message: workshop.wording.say`${held.path} is given here` }] : [];
+  return held ? [{ place: placeOf(held.from), message: say`${held.path} is given here` }] : [];
 }

@@ -5,7 +5,6 @@ import { evidenceBetween } from '../recipes/evidence-between.js';
 import type { Held } from '../recipes/instrument.js';
 import type { BuildRecord, Reading } from '../recipes/builds.js';
 import { sameValue } from '../recipes/values.js';
-import { someOf } from '../checks/phrases.js';
 import { reasonsInWords } from '../checks/readings.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Workshop } from '../recipes/workshop.js';
