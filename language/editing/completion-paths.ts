@@ -1,29 +1,37 @@
 /** Paths behind a keyword: what a recipe may change, drop, hold or expect, and the packages it may take. */
+import { writeValue } from '../checks/phrases.js';
 import { concretePaths } from '../recipes/effects.js';
 import { startValues, wholePath } from './completion-context.js';
 import type { Offer } from './completion.js';
-import { snippetText } from './completion-values.js';
+import { newValue } from './completion-values.js';
 import type { Desk } from './desk.js';
+import { snippetText } from './snippet.js';
 import type { TypingPlace } from './typing-place.js';
-import { writeValue } from '../checks/phrases.js';
 
-/** Whole changes: `top.thickness: 2.85 mm -> …`. What is counted comes before what is not. */
+/**
+ * Whole changes: `top.thickness: 2.85 mm -> …`. What is counted comes before what is not, and of that what the line of
+ * recipes has set since the model before what it has left alone.
+ */
 export function changedPaths(desk: Desk, place: TypingPlace): readonly Offer[] {
   const values = startValues(desk, place);
-  return [...(values?.values() ?? [])].map(({ path, value }) => {
-    const written = writeValue(value);
-    const property = desk.workshop.catalogue.property(path);
-    const counted = property?.class === 'voicing' || property?.class === 'body';
-    return {
-      label: path,
-      kind: 'change',
-      detail: `${written} -> …`,
-      sentence: property?.sentence,
-      insert: `${path}: ${snippetText(written)} -> \${1:${snippetText(written)}}`,
-      snippet: true,
-      rank: counted ? 0 : 1,
-    };
-  });
+  const prefix = place.block === '' ? '' : `${wholePath(desk, { ...place, block: '' }, place.block)}.`;
+  return [...(values?.values() ?? [])]
+    .filter(({ path }) => path.startsWith(prefix))
+    .map(({ path, value, from }) => {
+      const written = writeValue(value);
+      const property = desk.workshop.catalogue.property(path);
+      const counted = property?.class === 'voicing' || property?.class === 'body';
+      const words = path.slice(prefix.length);
+      return {
+        label: words,
+        kind: 'change',
+        detail: `${written} -> …`,
+        sentence: property?.sentence,
+        insert: `${words}: ${snippetText(written)} -> ${newValue(value, written)}`,
+        snippet: true,
+        rank: (counted ? 0 : 2) + (from.definition.kind === 'model' ? 1 : 0),
+      };
+    });
 }
 
 /** Members that can be dropped: braces, devices, whatever the maker named. */

@@ -6,7 +6,8 @@ import type { Position, Span } from '../recipes/facts.js';
 import { codesFor } from './completion-codes.js';
 import { definitionHeads, relationWords, targetNames } from './completion-heads.js';
 import { changedPaths, derivedPaths, droppablePaths, holdingPaths, packageNames } from './completion-paths.js';
-import { statementsFor } from './completion-statements.js';
+import { joints } from './completion-keywords.js';
+import { addableParts, statementsFor } from './completion-statements.js';
 import { unitsFor, valuesFor } from './completion-values.js';
 import type { Desk } from './desk.js';
 import { type TypingPlace, typingPlace } from './typing-place.js';
@@ -34,10 +35,23 @@ export type CompletionKind =
 /** A completion before it is known what it replaces. */
 export type Offer = Omit<Completion, 'range'>;
 
-export function completionsAt(desk: Desk, uri: string, position: Position): readonly Completion[] {
+export interface CompletionList {
+  readonly items: readonly Completion[];
+  /** More letters bring more: the list is to be asked for again as they are typed. */
+  readonly incomplete: boolean;
+}
+
+export function completionsAt(desk: Desk, uri: string, position: Position): CompletionList {
   const place = typingPlace(desk, uri, position);
-  if (!place) return [];
-  return offers(desk, place).map((offer) => ({ ...offer, range: place.range }));
+  if (!place) return { items: [], incomplete: false };
+  const { text } = desk.workshop.wording;
+  const items = offers(desk, place).map((offer) => ({
+    ...offer,
+    ...(offer.detail === undefined ? {} : { detail: text(offer.detail) }),
+    ...(offer.sentence === undefined ? {} : { sentence: text(offer.sentence) }),
+    range: place.range,
+  }));
+  return { items, incomplete: place.at.kind === 'statement' };
 }
 
 function offers(desk: Desk, place: TypingPlace): readonly Offer[] {
@@ -48,17 +62,19 @@ function offers(desk: Desk, place: TypingPlace): readonly Offer[] {
     case 'relation':
       return relationWords(at.of);
     case 'target':
-      return targetNames(desk, at.of, at.relation);
+      return targetNames(desk, at.of, at.relation, place.definition?.name.text ?? '');
     case 'statement':
-      return statementsFor(desk, place);
+      return statementsFor(desk, place, at.afterValue);
     case 'after':
       return afterKeyword(desk, place, at.keyword);
+    case 'joint':
+      return joints(at.words);
     case 'hold-by':
       return holdingPaths(desk, place, at.quantity);
     case 'value':
-      return valuesFor(desk, place, at.path, at.side);
+      return valuesFor(desk, place, at);
     case 'unit':
-      return unitsFor(desk, place, at.path);
+      return unitsFor(desk, place, at.path, at.step);
     case 'prose':
       return [];
   }
@@ -71,7 +87,7 @@ function afterKeyword(desk: Desk, place: TypingPlace, keyword: string): readonly
     case 'drop':
       return droppablePaths(desk, place);
     case 'add':
-      return statementsFor(desk, place).filter((offer) => offer.kind === 'part');
+      return addableParts(desk, place);
     case 'hold':
     case 'expect':
       return derivedPaths(desk, place, keyword);

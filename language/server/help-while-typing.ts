@@ -1,8 +1,9 @@
 /** Requests that help with the text being typed: completion and fixes. */
 import type { CodeActionParams, CompletionParams } from 'vscode-languageserver';
 import { CodeActionKind, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
-import type { CodeAction, CompletionItem, Range } from 'vscode-languageserver-types';
+import type { CodeAction, CompletionItem, CompletionList, Range } from 'vscode-languageserver-types';
 import { type Completion, type CompletionKind, completionsAt } from '../editing/completion.js';
+import { filledIn } from '../editing/snippet.js';
 import { toCodeAction, toDiagnostic, toLocation } from './convert.js';
 import type { Serving } from './serve.js';
 
@@ -20,13 +21,16 @@ const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
   code: CompletionItemKind.Reference,
 };
 
-export function serveHelpWhileTyping({ connection, session, versionOf, answer }: Serving): void {
+const NONE: CompletionList = { isIncomplete: false, items: [] };
+
+export function serveHelpWhileTyping({ connection, session, versionOf, answer, client }: Serving): void {
   const { desk } = session;
 
   connection.onCompletion(
-    answer<CompletionParams, CompletionItem[]>([], ({ textDocument, position }) =>
-      completionsAt(desk, textDocument.uri, position).map(toCompletionItem),
-    ),
+    answer<CompletionParams, CompletionList>(NONE, ({ textDocument, position }) => {
+      const { items, incomplete } = completionsAt(desk, textDocument.uri, position);
+      return { isIncomplete: incomplete, items: items.map((item) => toCompletionItem(item, client.snippets)) };
+    }),
   );
 
   connection.onCodeAction(
@@ -47,7 +51,10 @@ export function serveHelpWhileTyping({ connection, session, versionOf, answer }:
   }
 }
 
-function toCompletionItem(completion: Completion): CompletionItem {
+/** An editor that knows no snippets gets their text, the blanks filled in as suggested. */
+function toCompletionItem(completion: Completion, snippets: boolean): CompletionItem {
+  const isSnippet = snippets && completion.snippet === true;
+  const newText = completion.snippet && !snippets ? filledIn(completion.insert).text : completion.insert;
   return {
     label: completion.label,
     kind: KINDS[completion.kind],
@@ -55,8 +62,8 @@ function toCompletionItem(completion: Completion): CompletionItem {
     ...(completion.sentence === undefined
       ? {}
       : { documentation: { kind: MarkupKind.Markdown, value: completion.sentence } }),
-    insertTextFormat: completion.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
-    textEdit: { range: completion.range, newText: completion.insert },
+    insertTextFormat: isSnippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    textEdit: { range: completion.range, newText },
     sortText: sortText(completion),
     ...(completion.synonyms ? { filterText: [completion.label, ...completion.synonyms].join(' ') } : {}),
   };

@@ -37,6 +37,8 @@ export interface Serving {
   /** The version of a text open in the editor; null for one that is not. */
   readonly versionOf: (uri: string) => number | null;
   readonly answer: Answer;
+  /** What the editor can do, known once it has said so. */
+  readonly client: { readonly snippets: boolean };
   /** Calls back whenever a text open in the editor is closed. */
   readonly closed: (listener: (uri: string) => void) => void;
 }
@@ -58,7 +60,8 @@ export function serve(
   const session = new Session(folder, worker && { worker, delivered });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
-  const serving: Serving = { connection, session, versionOf, answer: answering(connection), closed };
+  const client = { snippets: false };
+  const serving: Serving = { connection, session, versionOf, answer: answering(connection), client, closed };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
@@ -79,6 +82,7 @@ export function serve(
       session.speak(new Wording(await translations(language, params.initializationOptions), language));
     }
     folders = foldersOf(params);
+    client.snippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport ?? false;
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     refreshes = params.capabilities.workspace?.inlayHint?.refreshSupport ?? false;
     answerRequests(serving);

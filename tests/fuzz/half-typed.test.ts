@@ -40,7 +40,7 @@ function ask(desk: Desk, uri: string, at: Position): string {
   const found = desk.checks.file(uri).map(({ message }) => message);
   const shown = [
     hoverAt(desk, uri, at),
-    completionsAt(desk, uri, at),
+    completionsAt(desk, uri, at).items,
     documentSymbols(desk, uri),
     inlayHints(desk, uri, {
       start: { line: Math.max(0, at.line - 3), character: 0 },

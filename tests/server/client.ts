@@ -12,6 +12,7 @@ import {
   InitializedNotification,
   InitializeRequest,
   type InitializeResult,
+  type TextDocumentClientCapabilities,
   LogMessageNotification,
   type Position,
   type ProtocolConnection,
@@ -105,7 +106,11 @@ export interface OpenEditor {
 }
 
 /** Starts a server on a folder with these files, by URI, and waits for the first round of findings. */
-export async function openEditor(files: Readonly<Record<string, string>>, locale?: string): Promise<OpenEditor> {
+export async function openEditor(
+  files: Readonly<Record<string, string>>,
+  locale?: string,
+  textDocument?: TextDocumentClientCapabilities,
+): Promise<OpenEditor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const disk = new Map(Object.entries(files));
   const served = createConnection(new StreamMessageReader(up), new StreamMessageWriter(down));
@@ -123,7 +128,7 @@ export async function openEditor(files: Readonly<Record<string, string>>, locale
     processId: null,
     locale,
     ...NO_ROOT,
-    capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } } },
+    capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } }, textDocument },
     workspaceFolders: [{ uri: 'file:///shop', name: 'shop' }],
   });
   await editor.settled(() => void connection.sendNotification(InitializedNotification.type, {}));

@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import {
   CodeActionRequest,
   CodeLensRequest,
+  type CompletionList,
   CompletionRequest,
   DefinitionRequest,
   DocumentFormattingRequest,
@@ -13,6 +14,7 @@ import {
   HoverRequest,
   ImplementationRequest,
   InlayHintRequest,
+  InsertTextFormat,
   type Location,
   type MarkupContent,
   PrepareRenameRequest,
@@ -145,9 +147,27 @@ describe('moving about', () => {
 });
 
 describe('writing', () => {
-  it('completion', async () => {
-    const items = await ask().sendRequest(CompletionRequest.type, at(LINE_URI, LINE, '22 g', 0));
-    expect((items as { label: string }[]).map(({ label }) => label)).toContain('27 g');
+  it('completion, as plain text for an editor that knows no snippets', async () => {
+    const place = at(LINE_URI, LINE, '22 g', 0);
+    const answer = (await ask().sendRequest(CompletionRequest.type, place)) as CompletionList;
+    expect(answer.items.map(({ label }) => label)).toContain('27 g');
+    expect(answer.items.every((item) => item.insertTextFormat === InsertTextFormat.PlainText)).toBe(true);
+    expect(answer.items.map(({ textEdit }) => textEdit!.newText).join('\n')).not.toMatch(/\$\d|\$\{/);
+  });
+
+  it('completion, with blanks to fill in for one that does, asked for again at the beginning of a statement', async () => {
+    const snippets = await openEditor(SHOP, undefined, { completion: { completionItem: { snippetSupport: true } } });
+    const { connection } = snippets.editor;
+    const { position } = at(LINE_URI, LINE, 'change');
+    const answer = (await connection.sendRequest(CompletionRequest.type, {
+      textDocument: { uri: LINE_URI },
+      position,
+    })) as CompletionList;
+    expect(answer.isIncomplete).toBe(true);
+    const change = answer.items.find(({ label }) => label === 'change bridge.mass')!;
+    expect(change.insertTextFormat).toBe(InsertTextFormat.Snippet);
+    expect(change.textEdit!.newText).toBe('change bridge.mass: 27 g -> ${1:27} g');
+    await snippets.editor.quit();
   });
 
   it('formatting', async () => {

@@ -111,6 +111,12 @@ describe('versions and files', () => {
   });
 });
 
+/** An answer that is a list, or holds one. */
+function listIn(answer: unknown): readonly unknown[] {
+  const list = (answer as { items?: unknown } | null)?.items ?? answer;
+  return Array.isArray(list) ? (list as unknown[]) : [];
+}
+
 describe('many requests at once', () => {
   it('two clients’ worth, mixed with edits: each is answered, and for the text as it stood when asked', async () => {
     const { connection } = editor;
@@ -135,7 +141,7 @@ describe('many requests at once', () => {
       }
     }
     expect(await Promise.all(thicknesses)).toEqual(thicknesses.map(() => ''));
-    expect((await Promise.all(answers)).every((answer) => Array.isArray(answer) && answer.length > 0)).toBe(true);
+    expect((await Promise.all(answers)).map(listIn).every(({ length }) => length > 0)).toBe(true);
   });
 
   it('a request withdrawn while it waits is answered as withdrawn, the others as ever', async () => {
@@ -160,9 +166,7 @@ describe('places and names that make no sense', () => {
     for (const uri of [LINE_URI, 'file:///shop/none.bookmatch', 'untitled:one', 'no uri at all']) {
       const textDocument = { uri };
       expect(await connection.sendRequest(HoverRequest.type, { textDocument, position })).toBeNull();
-      expect(Array.isArray(await connection.sendRequest(CompletionRequest.type, { textDocument, position }))).toBe(
-        true,
-      );
+      expect(listIn(await connection.sendRequest(CompletionRequest.type, { textDocument, position }))).toEqual([]);
     }
   });
 });
