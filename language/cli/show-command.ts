@@ -14,7 +14,6 @@ export interface PlaceOptions {
 
 export async function show(name: string, options: PlaceOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
-  shop.workshop.focusOn([name]);
   const shown = io.busy('Computing', () => shownOf(shop, name));
   if (!shown) throw noSuchName(name, SHOWN_KINDS, shop, io);
   io.write(options.format === 'json' ? shownAsJson(shown) : shownAsText(shown, styleFor(io)));

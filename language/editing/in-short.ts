@@ -34,7 +34,8 @@ function nameOf(path: string): { readonly name: string; readonly what: string } 
   if (words[0] === 'bracing' && words.length === 2) return { name: 'braces', what: '' };
   if (words[0] === 'back-bracing' && words.length === 2) return { name: 'back braces', what: '' };
   if (words[0]?.endsWith('bracing')) return { name: words[1] ?? '', what: spaced(words.slice(2)) };
-  if (words[0] === 'resonance') return { name: spaced(words.slice(1)), what: '' };
+  // The resonances of the whole body, as the trade calls them; of rigid walls there is but the one.
+  if (words[0] === 'resonance') return { name: words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`, what: '' };
   const rest = words.slice(1);
   return { name: words[0] ?? '', what: rest.join('.') === 'mass' ? '' : spaced(rest) };
 }

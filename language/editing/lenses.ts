@@ -48,8 +48,8 @@ function countText(workshop: Workshop, recipe: Definition): string {
 
 /** What all of it does to the parent: what can be told apart, most noticeable first. */
 function effectTexts(workshop: Workshop, name: string): readonly string[] {
-  const parent = workshop.evaluation(workshop.parentOf(name) ?? '');
-  const own = workshop.evaluation(name);
+  const parent = workshop.inFull(workshop.parentOf(name) ?? '');
+  const own = workshop.inFull(name);
   if (!parent || !own) return [];
   const effects = effectsBetween(parent, own);
   const told = effects.filter(isDiscernible);
@@ -58,7 +58,15 @@ function effectTexts(workshop: Workshop, name: string): readonly string[] {
   const part = kept[0]?.part;
   // What a hold is about comes first: "at equal stiffness" is said of it.
   const [ofPart, others] = [told.filter(({ path }) => isOf(path, part)), told.filter(({ path }) => !isOf(path, part))];
-  const [first = '', ...rest] = inShort([...ofPart, ...others], EFFECTS_SHOWN);
+  // What comes to be heard has a place among them even where the bench shows other differences more plainly.
+  const heard = others.find(({ quantity }) => quantity.scatter !== undefined);
+  const [first = '', ...rest] = [
+    ...inShort(
+      [...ofPart, ...others].filter((effect) => effect !== heard),
+      heard ? EFFECTS_SHOWN - 1 : EFFECTS_SHOWN,
+    ),
+    ...inShort(heard ? [heard] : [], 1),
+  ];
   const equal = kept.map(({ part: of, what }) => (of === part && ofPart.length > 0 ? what : `${of} ${what}`.trim()));
   return [equal.length === 0 ? first : `${first} at equal ${inWords([...new Set(equal)])}`, ...rest];
 }

@@ -51,6 +51,10 @@ export class PlainAsk implements Ask {
     throw new NotKnown(['resonance']);
   }
 
+  shared<T>(_name: string, make: (ask: Ask) => T): T {
+    return make(this);
+  }
+
   assume(): void {
     // A drawing shows what an assumption comes to; hovers and findings say that one was made.
   }

@@ -26,7 +26,7 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
       return {
         definition,
         values,
-        evaluation: workshop.evaluation(name),
+        evaluation: workshop.inFull(name),
         before: start && evaluated(desk, start),
       };
     }
@@ -42,14 +42,14 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
         definition,
         // What was weighed or read stands beside what the instrument is made of.
         values: new Map([...alone.values, ...build.values]),
-        evaluation: build.evaluation,
+        evaluation: workshop.evaluateInFull(build.values),
         before: recipe && evaluated(desk, recipe),
       };
     }
     case 'order': {
       const recipe = definition.relation?.target.text ?? '';
       const values = workshop.instrument(recipe)?.values;
-      return values ? { definition, values, evaluation: workshop.evaluation(recipe) } : alone;
+      return values ? { definition, values, evaluation: workshop.inFull(recipe) } : alone;
     }
     case 'wood':
     case 'species':
@@ -63,7 +63,7 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
 
 /** A recipe's numbers are remembered; a model's are worked out from what its recipes have in common with it. */
 function evaluated({ workshop }: Desk, { name, definition, values }: Instrument): Subject['before'] {
-  const known = definition.kind === 'recipe' ? workshop.evaluation(name) : undefined;
+  const known = definition.kind === 'recipe' ? workshop.inFull(name) : undefined;
   return { name, evaluation: known ?? workshop.evaluate(values) };
 }
 

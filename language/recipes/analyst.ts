@@ -9,6 +9,8 @@ export interface PlateTask {
   readonly model: TopModel;
   /** What the slopes are wanted for: the recipe's path, and the same number's place in the model. */
   readonly parameters: readonly PlateParameter[];
+  /** Tasks with the same key are the same plate. */
+  readonly key: string;
 }
 
 export interface PlateParameter {

@@ -71,6 +71,20 @@ export class Asking implements Ask {
     throw new Waiting();
   }
 
+  shared<T>(name: string, make: (ask: Ask) => T): T {
+    // With an input moved nothing can be shared: it may be the very one the part is made from.
+    if (this.moved) return make(this);
+    const part = this.evaluation.part(name, make);
+    this.questions.push({ kind: 'part', path: name, make, reply: part });
+    this.absent.push(...part.absent);
+    this.pending ||= part.pending;
+    this.assumptions.push(...part.assumptions);
+    for (const basis of part.basis) this.basis.add(basis);
+    for (const [path, si] of part.read) this.read.set(path, si);
+    if ('failed' in part.outcome) throw part.outcome.failed;
+    return part.outcome.made as T; // made by this very `make`: a name stands for one way of making
+  }
+
   assume(text: string): void {
     this.assumptions.push(text);
     this.basis.add('assumed');

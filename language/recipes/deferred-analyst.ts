@@ -7,7 +7,6 @@
  * - An answer belongs to its plate, not to a recipe: the same plate is never solved twice while its answer is kept.
  */
 import type { Analyst, PlateAnalysis, PlateTask } from './analyst.js';
-import { keyOf } from './immediate-analyst.js';
 import type { Input, Memo } from './memo.js';
 
 /** Does the work: a worker thread, a web worker, or a later turn of the same thread. */
@@ -17,14 +16,19 @@ export interface PlateWorker {
   stop(): void;
 }
 
-const KEPT = 128;
+/** Some 20 kB each. */
+const KEPT = 512;
 
 export class DeferredAnalyst implements Analyst {
-  private readonly answers: Input<string, PlateAnalysis>;
-  /** Keys of the answers kept, the most recently wanted last. */
-  private readonly kept = new Set<string>();
+  /** By key, the most recently wanted last. */
+  private readonly answers = new Map<string, PlateAnalysis>();
+  /** How many answers have come: what a question that had to do without one leans on. */
+  private readonly arrivals: Input<'', number>;
+  private arrived = 0;
   private readonly waiting = new Map<string, PlateTask>();
   private busyWith: string | undefined;
+  /** The worker has been told to give up what it is at. */
+  private isStopping = false;
 
   constructor(
     memo: Memo,
@@ -32,18 +36,18 @@ export class DeferredAnalyst implements Analyst {
     /** Called after an answer has been put where the questions can read it. */
     private readonly delivered: () => void,
   ) {
-    this.answers = memo.input();
+    this.arrivals = memo.input();
   }
 
   analysis(task: PlateTask): PlateAnalysis | undefined {
-    const key = keyOf(task);
+    const { key } = task;
     const answer = this.answers.get(key);
     if (answer) {
-      this.kept.delete(key);
-      this.kept.add(key);
+      this.keep(key, answer);
       return answer;
     }
-    if (key !== this.busyWith) {
+    this.arrivals.get('');
+    if (key !== this.busyWith || this.isStopping) {
       this.waiting.delete(key);
       this.waiting.set(key, task);
     }
@@ -54,7 +58,9 @@ export class DeferredAnalyst implements Analyst {
   /** An edit came in between: what waits may no longer be wanted, and what is will be asked for again. */
   forget(): void {
     this.waiting.clear();
-    if (this.busyWith !== undefined) this.worker.stop();
+    if (this.busyWith === undefined) return;
+    this.isStopping = true;
+    this.worker.stop();
   }
 
   /** Whether everything asked for has been delivered. */
@@ -70,18 +76,21 @@ export class DeferredAnalyst implements Analyst {
     this.busyWith = newest;
     this.worker.solve(task, (analysis) => {
       this.busyWith = undefined;
-      if (analysis) this.keep(newest, analysis);
+      this.isStopping = false;
+      if (analysis) {
+        this.waiting.delete(newest);
+        this.keep(newest, analysis);
+        this.arrivals.set('', ++this.arrived);
+      }
       this.next();
       if (analysis) this.delivered();
     });
   }
 
+  /** An answer let go of was right and stays right: whoever has read it need not ask again. */
   private keep(key: string, analysis: PlateAnalysis): void {
+    this.answers.delete(key);
     this.answers.set(key, analysis);
-    this.kept.add(key);
-    if (this.kept.size <= KEPT) return;
-    const oldest = this.kept.values().next().value!;
-    this.kept.delete(oldest);
-    this.answers.set(oldest, undefined);
+    if (this.answers.size > KEPT) this.answers.delete(this.answers.keys().next().value!);
   }
 }

@@ -65,6 +65,11 @@ export interface Ask {
   members(part: string): readonly string[];
   /** Says that `path` is needed and absent. */
   missing(path: string): never;
+  /**
+   * Something several quantities are made from, made once for all of them. `name` always stands for the same way of
+   * making it; what that asks for counts as asked for here.
+   */
+  shared<T>(name: string, make: (ask: Ask) => T): T;
   /** Records an assumption made. */
   assume(text: string): void;
   /** Modes and statics of a plate; what asks is pending until the solver has delivered. */

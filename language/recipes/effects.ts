@@ -46,8 +46,9 @@ export function effectsBetween(before: Evaluation, after: Evaluation): readonly 
 
 export function effectOn(path: string, before: Evaluation, after: Evaluation): Effect | undefined {
   const a = before.derived(path);
+  if (!a?.known) return undefined;
   const b = after.derived(path);
-  if (!a?.known || !b?.known) return undefined;
+  if (!b?.known) return undefined;
   return {
     path,
     quantity: a.quantity,

@@ -15,8 +15,9 @@ import { MechanicsError } from '../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
 import type { Derivations } from './derivations.js';
-import type { Derived, DerivedQuantity, Ground, Known, Leaf } from './derived-quantity.js';
+import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf } from './derived-quantity.js';
 import type { Value } from './facts.js';
+import { makePart, type Part } from './part.js';
 import { type Asked, partialOf } from './slopes.js';
 import { type NumberReply, type Respondent, type Trace, Traces } from './traces.js';
 
@@ -28,6 +29,7 @@ export class Evaluation implements Respondent {
   private readonly found = new Map<string, Trace>();
   private readonly replies = new Map<string, NumberReply>();
   private readonly slopes = new Map<string, ReadonlyMap<string, number>>();
+  private readonly parts = new Map<string, Part>();
   private readonly running: string[] = [];
 
   constructor(
@@ -123,7 +125,7 @@ export class Evaluation implements Respondent {
 
   private run(path: string, quantity: DerivedQuantity, member: string): Derived {
     if (quantity.slow && this.analyst === NO_ANALYST) return { known: false, quantity, missing: [], pending: true };
-    const known = this.traces.find(path, this);
+    const known = this.traces.answers.find(path, this);
     if (known) {
       this.found.set(path, known);
       return known.answer;
@@ -132,7 +134,7 @@ export class Evaluation implements Respondent {
     const answer = this.compute(quantity, asked);
     if (isPending(answer)) return answer;
     const trace: Trace = { questions: asked.questions, answer, partials: new Map() };
-    this.traces.add(path, trace);
+    this.traces.answers.add(path, trace);
     this.found.set(path, trace);
     return answer;
   }
@@ -178,6 +180,16 @@ export class Evaluation implements Respondent {
   /** @internal */
   value(path: string): Value | undefined {
     return this.ground.value(path);
+  }
+
+  /** @internal */
+  part(name: string, make: (ask: Ask) => unknown): Part {
+    const known = this.parts.get(name) ?? this.traces.parts.find(name, this);
+    const part = known ?? makePart(make, new Asking(this, '', undefined));
+    if (part.pending) return part;
+    if (!known) this.traces.parts.add(name, part);
+    this.parts.set(name, part);
+    return part;
   }
 
   /** @internal One question of a computation. */

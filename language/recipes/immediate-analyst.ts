@@ -11,7 +11,7 @@ export class ImmediateAnalyst implements Analyst {
   private readonly known = new Map<string, PlateAnalysis>();
 
   analysis(task: PlateTask): PlateAnalysis | undefined {
-    const key = keyOf(task);
+    const { key } = task;
     const known = this.known.get(key) ?? solveTask(this.solver, task);
     if (!known) return undefined;
     this.known.delete(key);
@@ -19,9 +19,4 @@ export class ImmediateAnalyst implements Analyst {
     if (this.known.size > KEPT) this.known.delete(this.known.keys().next().value!);
     return known;
   }
-}
-
-/** Tasks with the same key are the same plate. */
-export function keyOf({ model }: PlateTask): string {
-  return JSON.stringify(model);
 }

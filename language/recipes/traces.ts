@@ -3,15 +3,17 @@
  * the stiffness of a brace nobody changed, is worked out once for all of them: before a derived quantity is computed,
  * the questions it asked last time are asked again, and when every reply is the same so is the answer.
  */
-import type { Derived } from './evaluation.js';
+import type { Ask, Derived } from './derived-quantity.js';
 import type { Value } from './facts.js';
+import type { Part } from './part.js';
 import { sameValue } from './values.js';
 
 /** A question a derived quantity asked, and the reply. */
 export type Question =
   | { readonly kind: 'number'; readonly path: string; readonly reply: NumberReply }
   | { readonly kind: 'value'; readonly path: string; readonly reply: Value | undefined }
-  | { readonly kind: 'members'; readonly path: string; readonly reply: readonly string[] };
+  | { readonly kind: 'members'; readonly path: string; readonly reply: readonly string[] }
+  | { readonly kind: 'part'; readonly path: string; readonly make: (ask: Ask) => unknown; readonly reply: Part };
 
 /** A number with, in short, where it comes from; or none, with what is missing. */
 export interface NumberReply {
@@ -31,15 +33,23 @@ export interface Respondent {
   replyTo(path: string): NumberReply;
   members(path: string): readonly string[];
   value(path: string): Value | undefined;
+  part(name: string, make: (ask: Ask) => unknown): Part;
 }
 
 /** Enough for the recipes of a handful of models to share; older answers are worked out again when needed. */
-const KEPT_PER_QUANTITY = 12;
+const KEPT_PER_PATH = 12;
 
 export class Traces {
-  private readonly byPath = new Map<string, Trace[]>();
+  /** Of derived quantities, by path. */
+  readonly answers = new Remembered<Trace>();
+  /** Of what several quantities are made from, by name. */
+  readonly parts = new Remembered<Part>();
+}
 
-  find(path: string, respondent: Respondent): Trace | undefined {
+class Remembered<T extends { readonly questions: readonly Question[] }> {
+  private readonly byPath = new Map<string, T[]>();
+
+  find(path: string, respondent: Respondent): T | undefined {
     const traces = this.byPath.get(path);
     const at = traces?.findIndex((trace) => trace.questions.every((question) => isSame(question, respondent))) ?? -1;
     if (!traces || at < 0) return undefined;
@@ -48,10 +58,10 @@ export class Traces {
     return trace;
   }
 
-  add(path: string, trace: Trace): void {
+  add(path: string, trace: T): void {
     const traces = this.byPath.get(path);
     if (!traces) this.byPath.set(path, [trace]);
-    else if (traces.unshift(trace) > KEPT_PER_QUANTITY) traces.pop();
+    else if (traces.unshift(trace) > KEPT_PER_PATH) traces.pop();
   }
 }
 
@@ -65,6 +75,8 @@ function isSame(question: Question, respondent: Respondent): boolean {
       return sameValue(question.reply, respondent.value(question.path));
     case 'members':
       return sameList(question.reply, respondent.members(question.path));
+    case 'part':
+      return question.reply === respondent.part(question.path, question.make);
   }
 }
 

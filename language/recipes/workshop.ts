@@ -25,8 +25,8 @@ import type { Lineage } from './lineage.js';
 import type { Mention } from './mentions.js';
 import { buildQueries } from './queries/builds.js';
 import { definitionQueries } from './queries/definitions.js';
-import { focusQueries } from './queries/focus.js';
 import { instrumentQueries } from './queries/instruments.js';
+import { modeQueries } from './queries/modes.js';
 import { supplyQueries } from './queries/supplies.js';
 import { remembered } from './remembered.js';
 import { type Limit, limitOf, type ShopSettings } from './settings.js';
@@ -44,7 +44,7 @@ class Stand {
   constructor(
     readonly shelf: Bookshelf,
     readonly catalogue: Catalogue,
-    /** @internal Works out modes and statics of plates, for the recipes in focus. */
+    /** @internal Works out modes and statics of plates. */
     readonly analyst: Analyst = NO_ANALYST,
     /** The language in which it answers people. */
     readonly wording: Wording = ENGLISH,
@@ -60,7 +60,7 @@ export class Workshop extends Stand {
   private readonly definitions = definitionQueries(this);
   private readonly supplies = supplyQueries(this);
   private readonly instruments = instrumentQueries(this);
-  private readonly focus = focusQueries(this);
+  private readonly modes = modeQueries(this);
   private readonly builds = buildQueries(this);
 
   // ---- the shop -----------------------------------------------------------------------------------------------------
@@ -168,16 +168,21 @@ export class Workshop extends Stand {
   // ---- what takes a solver --------------------------------------------------------------------------------------------
 
   /**
-   * Names the recipes somebody is looking at. Only for these, and for recipes that hold or expect such a quantity, are
-   * resonances worked out: five hundred tops would keep a solver busy for a minute.
+   * The recipe with its resonances, for somebody who looks at it. Findings do without, unless the recipe holds or expects
+   * a resonance, so that they never wait for the solver and never depend on what happens to be open.
    */
-  focusOn(recipes: Iterable<string>): void {
-    this.focus.focusOn(recipes);
+  inFull(recipe: string): Evaluation | undefined {
+    return this.instruments.inFull.get(recipe);
   }
 
   /** @internal */
   analystFor(recipe: string): Analyst {
-    return this.focus.analystFor(recipe);
+    return this.modes.analystFor(recipe);
+  }
+
+  /** @internal */
+  needsModes(recipe: string): boolean {
+    return this.modes.isNeeded(recipe);
   }
 
   // ---- builds -------------------------------------------------------------------------------------------------------
@@ -228,7 +233,7 @@ export class Workshop extends Stand {
     return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst);
   }
 
-  /** With resonances too, whether or not anybody looks at the recipe. */
+  /** With resonances too. */
   evaluateInFull(values: ReadonlyMap<string, Held>): Evaluation {
     return this.evaluate(values, this.analyst);
   }
@@ -236,10 +241,7 @@ export class Workshop extends Stand {
   /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
   evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation {
     const values = withChanges(parent.values, changes);
-    return this.evaluate(
-      this.instruments.solve({ ...recipe, values }, this.instruments.evaluationOf(parent)).values,
-      this.analystFor(recipe.name),
-    );
+    return this.evaluate(this.instruments.solve({ ...recipe, values }, parent).values, this.analystFor(recipe.name));
   }
 
   readonly classOf = remembered(

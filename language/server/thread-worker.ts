@@ -36,7 +36,6 @@ export class ThreadWorker implements PlateWorker {
   private start(): Worker {
     if (this.thread) return this.thread;
     const thread = new Worker(this.script);
-    thread.unref();
     thread.on('message', ({ analysis }: SolverReply) => this.finish(analysis));
     // A thread that dies takes its plate with it, no more: the next plate gets a new one.
     thread.on('error', () => {
@@ -46,6 +45,8 @@ export class ThreadWorker implements PlateWorker {
         problems: [{ severity: 'error', path: '', message: 'The solver gave up on this plate.' }],
       });
     });
+    // Last, because listening to a thread keeps the process alive for it.
+    thread.unref();
     this.thread = thread;
     return thread;
   }

@@ -2,8 +2,12 @@
  * How long a maker waits, on a shop of 500 recipes in chains of twelve. Prints a table; asserts nothing, because a
  * machine's mood is not a defect. Run by `npm run bench`.
  */
+import { resolve } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { lensesOf } from '../../language/editing/lenses.js';
 import { Publisher } from '../../language/server/publisher.js';
 import { Session } from '../../language/server/session.js';
+import { ThreadWorker } from '../../language/server/thread-worker.js';
 import { madeShop, uriOf } from './made-shop.js';
 import { benchTop } from './top.bench.js';
 
@@ -23,7 +27,12 @@ const folder = {
   read: (uri: string) => Promise.resolve(files.get(uri)),
 };
 
-const rows: Row[] = [await coldLoad(), ...(await keystrokes())];
+const rows: Row[] = [
+  await coldLoad(),
+  ...(await keystrokes()),
+  ...(await keystrokesWithLenses(false)),
+  ...(await keystrokesWithLenses(true)),
+];
 console.log(`${CHAINS * DEPTH} recipes in chains of ${DEPTH}, ${files.size} files\n`);
 console.log('what'.padEnd(44), 'median'.padStart(10), '95th'.padStart(10), 'aim'.padStart(10));
 for (const { what, aim, times } of rows) {
@@ -80,5 +89,38 @@ async function keystrokes(): Promise<readonly Row[]> {
     { what: 'keystroke: reading the file', aim: '', times: read },
     { what: 'keystroke to findings of the edited file', aim: '30 ms', times: own },
     { what: 'keystroke to findings of all descendants', aim: '100 ms', times: all },
+  ];
+}
+
+/**
+ * The same as an editor has it: after each stroke the lenses of the open file are asked for, which with a solver want the
+ * resonances of its twelve recipes, and the next stroke comes while they are being worked out or have just arrived.
+ */
+async function keystrokesWithLenses(withSolver: boolean): Promise<readonly Row[]> {
+  let delivered = 0;
+  const worker = withSolver ? new ThreadWorker(resolve('dist/solver.cjs')) : undefined;
+  const session = new Session(folder, worker && { worker, delivered: () => delivered++ });
+  await session.load(['file:///made-shop']);
+  const publisher = new Publisher(session, { send: () => undefined, versionOf: () => null, later: (work) => work() });
+  publisher.refresh();
+  const uri = uriOf('chain-0');
+  const all: number[] = [];
+  const lenses: number[] = [];
+  for (let stroke = 0; stroke < KEYSTROKES; stroke++) {
+    const text = files.get(uri)!.replace('thickness: 2.80 mm', `thickness: 2.${70 + (stroke % 20)} mm`);
+    const start = performance.now();
+    session.type(uri, text);
+    publisher.refresh();
+    all.push(performance.now() - start);
+    const then = performance.now();
+    lensesOf(session.desk, uri);
+    lenses.push(performance.now() - then);
+    await wait(150);
+  }
+  if (withSolver && delivered === 0) throw new Error('nothing was solved: the benchmark measures nothing');
+  const solver = withSolver ? 'solver at work' : 'without a solver';
+  return [
+    { what: `keystroke to all findings, ${solver}`, aim: '', times: all },
+    { what: `lenses of the edited file, ${solver}`, aim: '', times: lenses },
   ];
 }

@@ -66,6 +66,10 @@ export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
 ];
 
 export function bodyOf(ask: Ask): Body {
+  return ask.shared('body', makeBody);
+}
+
+function makeBody(ask: Ask): Body {
   const bout = (name: string) => ({
     width: ask.number(`body.${name}.width`),
     station: ask.number(`body.${name}.station`),

@@ -28,6 +28,13 @@ type PlateName = 'top' | 'back';
 const POINTS_A_SIDE = 40;
 
 export function plateTask(ask: Ask, plate: PlateName): PlateTask {
+  return ask.shared(`${plate} for the solver`, plate === 'top' ? topTask : backTask);
+}
+
+const topTask = (ask: Ask) => makeTask(ask, 'top');
+const backTask = (ask: Ask) => makeTask(ask, 'back');
+
+function makeTask(ask: Ask, plate: PlateName): PlateTask {
   const parameters: PlateParameter[] = [];
   const root = plate === 'top' ? 'bracing' : 'back-bracing';
   const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
@@ -40,7 +47,7 @@ export function plateTask(ask: Ask, plate: PlateName): PlateTask {
     edge: { kind: 'hinged', inPlane: 'held' },
     load: patches.length > 0 ? loadOf(ask) : undefined,
   };
-  return { model, parameters };
+  return { model, parameters, key: JSON.stringify([model, parameters.map(({ path }) => path)]) };
 }
 
 function outlineOf(ask: Ask): Point[] {

@@ -32,7 +32,7 @@ export function instrumentQueries(workshop: Workshop) {
     if (!definition) return undefined;
     const start = workshop.startOf(name);
     const unsolved = applyRecipe(start, definition, context);
-    const { values, holds } = solve(unsolved, start && evaluationOf(start));
+    const { values, holds } = solve(unsolved, start);
     return { ...unsolved, values, solvedHolds: holds };
   });
 
@@ -46,6 +46,10 @@ export function instrumentQueries(workshop: Workshop) {
     return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
   });
 
+  const inFull = memo.query((recipe: string): Evaluation | undefined =>
+    shelf.find('recipe', recipe) ? workshop.evaluateInFull(values.get(recipe)) : undefined,
+  );
+
   const modelValues = memo.query((name: string) => workshop.model(name)?.values ?? NO_VALUES, { equal: sameValues });
 
   const modelEvaluation = memo.query((name: string) => workshop.evaluate(modelValues.get(name)));
@@ -55,7 +59,7 @@ export function instrumentQueries(workshop: Workshop) {
     const parentName = workshop.parentOf(recipe);
     const parent = parentName === undefined ? undefined : workshop.instrument(parentName);
     if (!child || !parent) return { variables: [], total: 0 };
-    return countChanges(child, evaluationOf(parent), {
+    return countChanges(child, beside(recipe, parent), {
       classOf: workshop.classOf,
       speciesOf: (wood) => workshop.speciesOf(wood)?.name.text,
       evaluateWith: (changes) => workshop.evaluateWith(child, parent, changes),
@@ -68,19 +72,21 @@ export function instrumentQueries(workshop: Workshop) {
     return definition && evaluated ? checkExpectations(definition, evaluated, context.canonical) : [];
   });
 
-  function evaluationOf({ definition: { kind, name } }: Instrument): Evaluation | undefined {
-    return kind === 'model' ? modelEvaluation.get(name.text) : evaluation.get(name.text);
+  /** What a recipe starts from, known as fully as the recipe itself. */
+  function beside(recipe: string, { definition: { kind, name } }: Instrument): Evaluation | undefined {
+    if (kind === 'model') return modelEvaluation.get(name.text);
+    return workshop.needsModes(recipe) ? workshop.inFull(name.text) : workshop.evaluation(name.text);
   }
 
-  function solve(unsolved: Instrument, parent: Evaluation | undefined) {
+  function solve(unsolved: Instrument, start: Instrument | undefined) {
     return solveHolds(unsolved, {
-      parent,
+      parent: start && beside(unsolved.name, start),
       evaluate: (values) => workshop.evaluate(values, workshop.analystFor(unsolved.name)),
       range: (path) => catalogue.plausibleSpan(path),
     });
   }
 
-  return { lineage, ring, model, instrument, evaluation, count, expectations, evaluationOf, solve };
+  return { lineage, ring, model, instrument, evaluation, inFull, count, expectations, solve };
 }
 
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();

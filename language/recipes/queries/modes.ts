@@ -1,0 +1,22 @@
+/** Which recipes are worth a solver's time whether or not anybody looks: those that hold or expect what only it knows. */
+import { type Analyst, NO_ANALYST } from '../analyst.js';
+import type { Workshop } from '../workshop.js';
+
+export function modeQueries(workshop: Workshop) {
+  const { shelf, catalogue } = workshop;
+
+  const isNeeded = shelf.memo.query((recipe: string): boolean => {
+    const statements = shelf.find('recipe', recipe)?.statements ?? [];
+    return statements.some(
+      (statement) =>
+        (statement.kind === 'hold' || statement.kind === 'expect') &&
+        workshop.derivedAt(catalogue.canonical(statement.quantity.text))?.slow,
+    );
+  });
+
+  return {
+    isNeeded: (recipe: string): boolean => isNeeded.get(recipe),
+    /** For the questions behind findings: five hundred tops would keep a solver busy for a minute. */
+    analystFor: (recipe: string): Analyst => (isNeeded.get(recipe) ? workshop.analyst : NO_ANALYST),
+  };
+}
