@@ -79,13 +79,16 @@ export const SILENT_OVERRIDE: Rule = {
         {
           severity: fromRecipe ? 'warning' : 'information',
           related: [{ place: placeOf(before.from), message: say`${change.path} is ${old} here` }],
-          fixes: [
-            {
-              title: say`Write \`change ${path}: ${old} -> ${value}\``,
-              edits: [replace(definition, head, `change ${path}: ${old} -> `)],
-              preferred: true,
-            },
-          ],
+          // A change has no place for the source of its number.
+          fixes: statement.source
+            ? []
+            : [
+                {
+                  title: say`Write \`change ${path}: ${old} -> ${value}\``,
+                  edits: [replace(definition, head, `change ${path}: ${old} -> `)],
+                  preferred: true,
+                },
+              ],
         },
       );
     }

@@ -1,39 +1,57 @@
 /** Two ways to make fewer changes of many: one tweak in several places, or a chain of recipes that change one thing each. */
 import type { Variable } from '../recipes/counting.js';
-import type { Definition, Statement } from '../recipes/facts.js';
+import type { BlockStatement, Definition, Statement } from '../recipes/facts.js';
+import { isWithin } from '../recipes/instrument.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
-import type { Fix } from './finding.js';
+import type { Edit, Fix } from './finding.js';
 import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } from './mending.js';
 import { type Wording } from '../wording/wording.js';
 
 /** Wraps the changes in `together`, where the first of them stands. */
 export function groupAsOne(definition: Definition, counted: readonly Variable[], { say }: Wording): readonly Fix[] {
   const statements = movable(definition, counted);
+  if (statements.length < 2 || bringsModel(counted) || counted.some((variable) => variable.group)) return [];
+  return [{ title: say`Group them as one tweak`, edits: groupEdits(definition, statements) }];
+}
+
+/** Puts statements of a definition, in their order, into one `together` whose reason is still to be written. */
+export function groupEdits(definition: Definition, statements: readonly Statement[]): readonly Edit[] {
   const [first] = statements;
-  if (!first || statements.length < 2 || bringsModel(counted) || counted.some((variable) => variable.group)) return [];
+  if (!first) return [];
   const leaving = leavingWith(definition, statements);
   const at = definition.statements.find((one) => holds(one, first)) ?? first;
   const indent = indentOf(definition, at.span.start);
   const lines = statements.map((statement) => `${indent}  ${restated(definition, statement)}`);
   const group = `together "" {\n${lines.join('\n')}\n${indent}}`;
   const rest = leaving.filter((one) => one !== at).map((one) => remove(definition, one));
-  return [
-    {
-      title: say`Group them as one tweak`,
-      edits: leaving.includes(at)
-        ? [replace(definition, at.span, group), ...rest]
-        : [insertLine(definition, group, at), ...rest],
-    },
-  ];
+  return leaving.includes(at)
+    ? [replace(definition, at.span, group), ...rest]
+    : [insertLine(definition, group, at), ...rest];
 }
 
-/** What goes when these statements are moved: they themselves, or the whole block where nothing else is in it. */
-function leavingWith(definition: Definition, statements: readonly Statement[]): readonly Statement[] {
+/** What goes when these statements are moved: they themselves, or the whole block where nothing else is in it, no remark either. */
+export function leavingWith(definition: Definition, statements: readonly Statement[]): readonly Statement[] {
   const empties = (one: Statement): boolean =>
-    statements.includes(one) || (one.kind === 'block' && one.statements.length > 0 && one.statements.every(empties));
+    statements.includes(one) ||
+    (one.kind === 'block' &&
+      one.statements.length > 0 &&
+      one.statements.every(empties) &&
+      !hasRemark(definition, one, statements));
   const within = (all: readonly Statement[]): readonly Statement[] =>
     all.flatMap((one) => (empties(one) ? [one] : one.kind === 'block' ? within(one.statements) : []));
   return within(definition.statements);
+}
+
+/** Whether a block holds a comment outside the statements that are moved, and go with all they hold. */
+function hasRemark(definition: Definition, block: BlockStatement, moved: readonly Statement[]): boolean {
+  const within = (statements: readonly Statement[]): string =>
+    statements
+      .map((one) =>
+        one.kind === 'block' && !moved.includes(one) ? within(one.statements) : textAt(definition, one.span),
+      )
+      .join('');
+  const remarks = (text: string) => text.split(/\/\/|\/\*/).length;
+  return remarks(textAt(definition, block.span)) > remarks(within(block.statements));
 }
 
 function holds(one: Statement, inner: Statement): boolean {
@@ -52,7 +70,8 @@ export function splitIntoChain(
 ): readonly Fix[] {
   const { say } = workshop.wording;
   const { relation } = definition;
-  if (!relation || counted.length < 2 || counted.length > 12 || bringsModel(counted)) return [];
+  if (!relation || counted.length < 2 || counted.length > MOST_STEPS || bringsModel(counted)) return [];
+  if (areEntangled(recipe, counted)) return [];
   const byEffect = [...counted].sort((a, b) => strength(b) - strength(a));
   const moving = byEffect.slice(0, -1);
   const names = freeNames(recipe.name, moving.length, workshop);
@@ -85,6 +104,20 @@ export function splitIntoChain(
   ];
 }
 
+/** A longer chain than this would be no help to anybody. */
+export const MOST_STEPS = 12;
+
+/** Whether one change works on what another of them brings or takes away, so that their order matters. */
+export function areEntangled({ changes }: Solved, counted: readonly Variable[]): boolean {
+  return counted.some((variable) =>
+    variable.changes.some(({ path }) =>
+      changes.some(
+        (other) => !variable.changes.includes(other) && (isWithin(path, other.path) || isWithin(other.path, path)),
+      ),
+    ),
+  );
+}
+
 /** How far the largest effect stands out of what can be told apart. */
 function strength(variable: Variable): number {
   const [best] = variable.effects;
@@ -111,7 +144,7 @@ function freeNames(name: string, count: number, workshop: Workshop): readonly st
 }
 
 /** A change of model brings many differences with one line, which cannot be made one at a time. */
-function bringsModel(counted: readonly Variable[]): boolean {
+export function bringsModel(counted: readonly Variable[]): boolean {
   const statements = counted.flatMap(({ changes }) => changes.map(({ statement }) => statement));
   return new Set(statements).size < counted.length;
 }

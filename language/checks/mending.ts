@@ -77,6 +77,13 @@ export function restated(definition: Definition, statement: Statement): string {
   return `${before}${path.text}${after}`;
 }
 
+/** The end of a statement, or of the remark that follows it on its line. */
+export function behind(definition: Definition, { end }: Span): Position {
+  const rest = textAt(definition, { start: end, end: { line: end.line, character: Number.MAX_SAFE_INTEGER } });
+  const remark = /^[ \t]*\/\/.*$/.exec(rest);
+  return { line: end.line, character: end.character + (remark?.[0].length ?? 0) };
+}
+
 export function placeOf({ definition, span }: Provenance): Place {
   return { definition, span };
 }

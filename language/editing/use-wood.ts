@@ -3,9 +3,9 @@
  * has nothing to change or hold against, so there the wood and the thickness it needs are written instead.
  */
 import type { Edit } from '../checks/finding.js';
-import { indentOf, insertAt, insertLine, replace, textAt } from '../checks/mending.js';
+import { behind, indentOf, insertAt, insertLine, replace } from '../checks/mending.js';
 import { writeValue } from '../checks/phrases.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition } from '../recipes/facts.js';
 import type { Desk } from './desk.js';
 import { THICKNESS, WOOD, woodChoice } from './wood-choice.js';
 
@@ -65,11 +65,4 @@ function appended(recipe: Definition, lines: readonly string[]): readonly Edit[]
   // A definition written on one line stays on one line.
   const between = last.span.start.line === 0 ? '  ' : `\n${indentOf(recipe, last.span.start)}`;
   return [insertAt(recipe, behind(recipe, last.span), lines.map((line) => between + line).join(''))];
-}
-
-/** The end of a statement, or of the remark that follows it on its line. */
-function behind(recipe: Definition, { end }: Span): Span['end'] {
-  const rest = textAt(recipe, { start: end, end: { line: end.line, character: Number.MAX_SAFE_INTEGER } });
-  const remark = /^[ \t]*\/\/.*$/.exec(rest);
-  return { line: end.line, character: end.character + (remark?.[0].length ?? 0) };
 }

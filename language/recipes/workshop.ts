@@ -20,7 +20,7 @@ import type { Expectation } from './expectations.js';
 import type { Definition, DefinitionKind } from './facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './ground.js';
 import type { SolvedHold } from './hold.js';
-import type { Change, Held, Instrument } from './instrument.js';
+import { applyRecipe, type Change, type Held, type Instrument } from './instrument.js';
 import type { Lineage } from './lineage.js';
 import type { Mention } from './mentions.js';
 import { buildQueries } from './queries/builds.js';
@@ -150,6 +150,17 @@ export class Workshop extends Stand {
     if (parent !== undefined) return this.instrument(parent);
     const { model } = this.lineage(recipe);
     return model && this.model(model.name.text);
+  }
+
+  /**
+   * What a recipe that is not on the shelf would make of `start`, its holds not solved. `appointments` are those it may
+   * take up that are not on the shelf either.
+   */
+  wouldBe(recipe: Definition, start: Instrument | undefined, appointments: readonly Definition[] = []): Instrument {
+    const { context } = this.instruments;
+    const packaged = (name: string) =>
+      appointments.find((each) => each.name.text === name) ?? context.appointments(name);
+    return applyRecipe(start, recipe, { ...context, appointments: packaged });
   }
 
   count(recipe: string): Count {

@@ -86,7 +86,7 @@ export function instrumentQueries(workshop: Workshop) {
     });
   }
 
-  return { lineage, ring, model, instrument, evaluation, inFull, count, expectations, solve };
+  return { context, lineage, ring, model, instrument, evaluation, inFull, count, expectations, solve };
 }
 
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();

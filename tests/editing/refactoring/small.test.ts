@@ -1,0 +1,126 @@
+/** Refactorings within one recipe: a plain value as a change, another unit, a group, appointments of their own. */
+import { describe, expect, it } from 'vitest';
+import { VENNICK } from '../desk-of.js';
+import { after, offersIn } from './marked-desk.js';
+
+const line = (body: string) => `recipe v-32 from v-31 {\n  because "Lighter."\n${body}\n}\n`;
+const done = (title: string, body: string, ...others: readonly string[]) => {
+  const texts = after(offersIn(line(body), VENNICK, ...others), title);
+  return typeof texts === 'string' ? texts : texts[0];
+};
+
+describe('write as a change', () => {
+  it('takes the old value from the parent, in a block too', () => {
+    expect(done('Write as a change', '  top { thick$0ness: 2.7 mm }')).toBe(
+      line('  top { change thickness: 2.80 mm -> 2.7 mm }'),
+    );
+    expect(done('Write as a change', '  bridge.mass: $025 g // lighter')).toBe(
+      line('  change bridge.mass: 27 g -> 25 g // lighter'),
+    );
+  });
+
+  it('does all that are marked', () => {
+    expect(done('Write 2 values', '  $0bridge.mass: 25 g\n  top.thickness: 2.7 mm$0')).toBe(
+      line('  change bridge.mass: 27 g -> 25 g\n  change top.thickness: 2.80 mm -> 2.7 mm'),
+    );
+  });
+
+  it('says why not: nothing to change, nothing that changes, a source that would be lost', () => {
+    expect(done('Write as a change', '  top.edge-thick$0ness: 2.4 mm')).toContain('v-31 has no top.edge-thickness');
+    expect(done('Write as a change', '  bridge.ma$0ss: 27 g')).toContain('already has 27 g');
+    expect(done('Write as a change', '  bridge.ma$0ss: 25 g per "scales"')).toContain('no place for a source');
+    expect(done('Write as a change', '  bridge.ma$0ss: 25 g\n  scale blah blah')).toContain('cannot be read');
+  });
+
+  it('is not offered where there is no plain value', () => {
+    const { offers } = offersIn(line('  change bridge.mass: 27 g -> 2$05 g'), VENNICK);
+    expect(offers.some(({ title }) => title.includes('as a change'))).toBe(false);
+  });
+});
+
+describe('convert units', () => {
+  const units = (body: string) =>
+    offersIn(line(body), VENNICK)
+      .offers.filter(({ title }) => /^Write (in |[\d.-]+ [^v]|\d+\/\d+ in$)/.test(title))
+      .map(({ title }) => title);
+
+  it('the other system first, then whatever else measures the same', () => {
+    expect(units('  bridge.length: 6 i$0n').slice(0, 3)).toEqual(['Write 152.4 mm', 'Write 6000 thou', 'Write 0.5 ft']);
+    expect(units('  top.thickness: 3.17$05 mm')[0]).toBe('Write 0.125 in');
+    expect(units('  top.thickness: 1.984375$0 mm')[0]).toBe('Write 5/64 in');
+  });
+
+  it('the old value, a range, a size, a point, a tolerance: whole', () => {
+    expect(done('Write 1.1023', '  change top.thickness: 28 m$0m -> 27 mm')).toBe(
+      line('  change top.thickness: 1.1023622047 in -> 27 mm'),
+    );
+    expect(done('Write in in', '  expect top.sag: 2.54..5.08 m$0m')).toBe(line('  expect top.sag: 0.1 in..0.2 in'));
+    expect(done('Write in in', '  bracing.x-bass.from: (2$054 mm, -127 mm)')).toBe(
+      line('  bracing.x-bass.from: (10 in, -5 in)'),
+    );
+    expect(done('Write 0.1 in', '  top.thickness: 2.5$04 mm ± 0.0254 mm')).toBe(
+      line('  top.thickness: 0.1 in ± 0.001 in'),
+    );
+  });
+
+  it('not of a pure number, a share, or two values at once', () => {
+    expect(units('  change top.thickness: by -$05 %')).toEqual([]);
+    expect(units('  $0bridge.mass: 25 g\n  top.thickness: 2.7 mm$0')).toEqual([]);
+  });
+});
+
+describe('group as one tweak', () => {
+  it('lines that follow one another are wrapped with their comments', () => {
+    expect(
+      done(
+        'Group',
+        '  $0change bridge.mass: 27 g -> 25 g // so\n  // and\n  change top.thickness: 2.80 mm -> 2.7 mm$0 // on',
+      ),
+    ).toBe(
+      line(
+        '  together "" {\n    change bridge.mass: 27 g -> 25 g // so\n    // and\n    change top.thickness: 2.80 mm -> 2.7 mm // on\n  }',
+      ),
+    );
+  });
+
+  it('lines apart come together where the first stands', () => {
+    expect(
+      done(
+        'Group',
+        '  change $0bridge.mass: 27 g -> 25 g\n  note "x"\n  top {\n    change thickness: 2.80 mm ->$0 2.7 mm\n  }',
+      ),
+    ).toBe(
+      line(
+        '  together "" {\n    change bridge.mass: 27 g -> 25 g\n    change top.thickness: 2.80 mm -> 2.7 mm\n  }\n  note "x"',
+      ),
+    );
+  });
+
+  it('says why not', () => {
+    expect(done('Group', '  $0change bridge.mass: 27 g -> 25 g$0')).toContain('two changes at least');
+    expect(done('Group', '  $0together "x" { top.thickness: 2.7 mm }\n  bridge.mass: 25 g$0')).toContain(
+      'in a group already',
+    );
+    expect(done('Group', '  $0with ember\n  bridge.mass: 25 g$0', 'appointments ember { rosette: "red" }')).toContain(
+      'Leave them out',
+    );
+  });
+});
+
+describe('appointments of their own', () => {
+  it('everything the player sees or plugs in, from the cursor; the recipe takes it up', () => {
+    const body =
+      '  rosette: $0"red band"\n  bridge.mass: 25 g\n  electronics { pickup { kind: "under-saddle"  mass: 12 g } }';
+    expect(done('Move to appointments', body)).toBe(
+      `appointments v-32-appointments {\n  rosette: "red band"\n  electronics.pickup.kind: "under-saddle"\n  electronics.pickup.mass: 12 g\n}\n\n${line('  with v-32-appointments\n  bridge.mass: 25 g')}`,
+    );
+  });
+
+  it('refuses what belongs to the recipe, and is not offered elsewhere', () => {
+    expect(done('Move to appointments', '  $0rosette: "red"\n  bridge.mass: 25 g$0')).toContain(
+      'bridge.mass is no appointment',
+    );
+    const { offers } = offersIn(line('  rosette: "red"\n  bridge.mass: 2$05 g'), VENNICK);
+    expect(offers.some(({ title }) => title.startsWith('Move to'))).toBe(false);
+  });
+});
