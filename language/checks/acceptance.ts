@@ -1,11 +1,31 @@
 /** Findings accepted in place: with a reason, for a code that exists, and only while there is something to accept. */
 import { didYouMean } from '../quantities/suggest.js';
 import type { AcceptStatement, Definition } from '../recipes/facts.js';
-import type { Finding } from './finding.js';
-import { remove, replace } from './mending.js';
+import type { Finding, Fix } from './finding.js';
+import { insertLine, remove, replace } from './mending.js';
 import { suggestion } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
 import { sentences, type Wording } from '../wording/wording.js';
+
+/**
+ * Accepts a finding where it stands, the reason still to be written; until it is, the finding stays beside one that asks
+ * for it. Nothing for an error, which would leave a number wrong, nor for what is said of acceptances themselves.
+ */
+export function acceptInPlace({ code, severity, place }: Finding, { say }: Wording): Fix | undefined {
+  if (severity === 'error' || !('definition' in place) || OF_ACCEPTANCES.has(code)) return undefined;
+  const { definition } = place;
+  const before = definition.statements.find(({ kind }) => kind !== 'because');
+  return {
+    title: say`Accept ${code} here, with a reason`,
+    edits: [insertLine(definition, `accept ${code} because ""`, before)],
+  };
+}
+
+const OF_ACCEPTANCES: ReadonlySet<string> = new Set([
+  'acceptance-without-reason',
+  'acceptance-unknown-code',
+  'stale-acceptance',
+]);
 
 export const ACCEPTANCE_WITHOUT_REASON: Rule = {
   code: 'acceptance-without-reason',

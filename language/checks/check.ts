@@ -48,7 +48,7 @@ function accepted(definition: Definition, findings: readonly Finding[], wording:
   // An error cannot be accepted away: it would leave a number wrong or a name without meaning.
   const isAccepted = (finding: Finding) =>
     finding.severity !== 'error' &&
-    acceptances.some((accept) => accept.code.text === finding.code && accept.reason !== undefined);
+    acceptances.some((accept) => accept.code.text === finding.code && hasReason(accept));
   // A code that does not exist has a finding of its own.
   const idle = acceptances.filter(
     (accept) => CODES.includes(accept.code.text) && !findings.some((finding) => acceptsIt(accept, finding)),
@@ -57,6 +57,10 @@ function accepted(definition: Definition, findings: readonly Finding[], wording:
     ...findings.filter((finding) => !isAccepted(finding)),
     ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept, wording)),
   ];
+}
+
+function hasReason({ reason }: AcceptStatement): boolean {
+  return reason !== undefined && reason.text.trim() !== '';
 }
 
 function acceptsIt(accept: AcceptStatement, finding: Finding): boolean {

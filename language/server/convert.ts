@@ -1,19 +1,19 @@
 /** From the language's own plain data to the protocol's, and nothing else. */
 import {
-  type CodeAction,
-  CodeActionKind,
   type Diagnostic,
   DiagnosticSeverity,
   DiagnosticTag,
   type Location as ProtocolLocation,
+  type SnippetTextEdit,
   SymbolKind,
   type TextEdit,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
-import type { Edit, Finding, Fix, Place, Severity } from '../checks/finding.js';
+import type { Edit, Finding, Place, Severity } from '../checks/finding.js';
 import { type Desk, type Location, shifted } from '../editing/desk.js';
 import type { Symbol } from '../editing/symbols.js';
 import { pageUri } from './library-pages.js';
+import { withReasonToType } from './reason-snippet.js';
 
 /** Where a place stands now; undefined once its definition has left the shelf. */
 export function toLocation(desk: Desk, place: Place): Location | undefined {
@@ -48,16 +48,23 @@ export function toDiagnostic(desk: Desk, finding: Finding): Diagnostic | undefin
   };
 }
 
-/** Edits with the version of the text they were made for, so that an editor can refuse them when it has moved on. */
+/**
+ * Edits with the version of the text they were made for, so that an editor can refuse them when it has moved on.
+ * `lineOf`, for an editor that takes snippets: the line an edit begins on; edits that ask for a reason then become snippets.
+ */
 export function toWorkspaceEdit(
   edits: readonly (Location & { readonly text: string })[],
   versionOf: (uri: string) => number | null,
+  lineOf: (uri: string, line: number) => string | undefined = () => undefined,
 ): WorkspaceEdit {
-  const byFile = new Map<string, TextEdit[]>();
+  const byFile = new Map<string, (TextEdit | SnippetTextEdit)[]>();
   for (const { uri, range, text } of edits) {
+    const line = lineOf(uri, range.start.line);
+    const plain: TextEdit = { range, newText: text };
+    const edit = line === undefined ? plain : withReasonToType(plain, line);
     const list = byFile.get(uri);
-    if (list) list.push({ range, newText: text });
-    else byFile.set(uri, [{ range, newText: text }]);
+    if (list) list.push(edit);
+    else byFile.set(uri, [edit]);
   }
   const documentChanges = [...byFile].map(([uri, list]) => ({
     textDocument: { uri, version: versionOf(uri) },
@@ -72,21 +79,6 @@ export function placed(desk: Desk, edits: readonly Edit[]): readonly (Location &
     const location = toLocation(desk, place);
     return location ? [{ ...location, text }] : [];
   });
-}
-
-export function toCodeAction(
-  desk: Desk,
-  fix: Fix,
-  diagnostics: Diagnostic[],
-  versionOf: (uri: string) => number | null,
-): CodeAction {
-  return {
-    title: fix.title,
-    kind: CodeActionKind.QuickFix,
-    diagnostics,
-    edit: toWorkspaceEdit(placed(desk, fix.edits), versionOf),
-    ...(fix.preferred ? { isPreferred: true } : {}),
-  };
 }
 
 const SYMBOL_KINDS: Readonly<Record<Symbol['kind'], SymbolKind>> = {

@@ -1,10 +1,9 @@
-/** Requests that help with the text being typed: completion and fixes. */
-import type { CodeActionParams, CompletionParams } from 'vscode-languageserver';
-import { CodeActionKind, CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
-import type { CodeAction, CompletionItem, CompletionList, Range } from 'vscode-languageserver-types';
+/** Requests that help with the text being typed: completion. */
+import type { CompletionParams } from 'vscode-languageserver';
+import { CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
+import type { CompletionItem, CompletionList } from 'vscode-languageserver-types';
 import { type Completion, type CompletionKind, completionsAt } from '../editing/completion.js';
 import { filledIn } from '../editing/snippet.js';
-import { toCodeAction, toDiagnostic, toLocation } from './convert.js';
 import type { Serving } from './serve.js';
 
 const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
@@ -23,32 +22,16 @@ const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
 
 const NONE: CompletionList = { isIncomplete: false, items: [] };
 
-export function serveHelpWhileTyping({ connection, session, versionOf, answer, client }: Serving): void {
+export function serveHelpWhileTyping({ connection, session, answer, client }: Serving): void {
+  const snippets = client.textDocument?.completion?.completionItem?.snippetSupport === true;
   const { desk } = session;
 
   connection.onCompletion(
     answer<CompletionParams, CompletionList>(NONE, ({ textDocument, position }) => {
       const { items, incomplete } = completionsAt(desk, textDocument.uri, position);
-      return { isIncomplete: incomplete, items: items.map((item) => toCompletionItem(item, client.snippets)) };
+      return { isIncomplete: incomplete, items: items.map((item) => toCompletionItem(item, snippets)) };
     }),
   );
-
-  connection.onCodeAction(
-    answer<CodeActionParams, CodeAction[]>([], ({ textDocument, range, context }) => {
-      const isWanted = (kind: CodeActionKind) =>
-        !context.only || context.only.some((asked) => asked === '' || kind === asked || kind.startsWith(`${asked}.`));
-      return isWanted(CodeActionKind.QuickFix) ? fixes(textDocument.uri, range) : [];
-    }),
-  );
-
-  function fixes(uri: string, range: Range): CodeAction[] {
-    return session.findings(uri).flatMap((finding) => {
-      const location = toLocation(desk, finding.place);
-      if (!location || !overlaps(location.range, range)) return [];
-      const diagnostic = toDiagnostic(desk, finding);
-      return finding.fixes.map((fix) => toCodeAction(desk, fix, diagnostic ? [diagnostic] : [], versionOf));
-    });
-  }
 }
 
 /** An editor that knows no snippets gets their text, the blanks filled in as suggested. */
@@ -72,10 +55,4 @@ function toCompletionItem(completion: Completion, snippets: boolean): Completion
 /** Ranks are small numbers, perhaps negative or with a fraction; editors sort by text. */
 function sortText({ rank, label }: Completion): string {
   return `${String(Math.round((rank + 1000) * 1000)).padStart(8, '0')} ${label}`;
-}
-
-function overlaps(a: Range, b: Range): boolean {
-  const before = (x: Range, y: Range) =>
-    x.end.line < y.start.line || (x.end.line === y.start.line && x.end.character < y.start.character);
-  return !before(a, b) && !before(b, a);
 }

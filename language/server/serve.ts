@@ -3,7 +3,7 @@
  * in how they read files.
  */
 import {
-  CodeActionKind,
+  type ClientCapabilities,
   type Connection,
   DidChangeWatchedFilesNotification,
   type DidChangeWatchedFilesParams,
@@ -16,6 +16,7 @@ import {
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
+import { CODE_ACTION_KINDS, serveCodeActions } from './code-actions.js';
 import { LEGEND, serveColouring } from './colouring.js';
 import { serveBesideTheText } from './beside-the-text.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
@@ -37,8 +38,8 @@ export interface Serving {
   /** The version of a text open in the editor; null for one that is not. */
   readonly versionOf: (uri: string) => number | null;
   readonly answer: Answer;
-  /** What the editor can do, known once it has said so. */
-  readonly client: { readonly snippets: boolean };
+  /** What the editor can do. */
+  readonly client: ClientCapabilities;
   /** Calls back whenever a text open in the editor is closed. */
   readonly closed: (listener: (uri: string) => void) => void;
 }
@@ -60,8 +61,7 @@ export function serve(
   const session = new Session(folder, worker && { worker, delivered });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
-  const client = { snippets: false };
-  const serving: Serving = { connection, session, versionOf, answer: answering(connection), client, closed };
+  const ports = { connection, session, versionOf, answer: answering(connection), closed };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
@@ -82,10 +82,9 @@ export function serve(
       session.speak(new Wording(await translations(language, params.initializationOptions), language));
     }
     folders = foldersOf(params);
-    client.snippets = params.capabilities.textDocument?.completion?.completionItem?.snippetSupport ?? false;
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     refreshes = params.capabilities.workspace?.inlayHint?.refreshSupport ?? false;
-    answerRequests(serving);
+    answerRequests({ ...ports, client: params.capabilities });
     return CAPABILITIES;
   });
 
@@ -131,6 +130,7 @@ function answerRequests(serving: Serving): void {
   serveColouring(serving);
   serveLayout(serving);
   serveHelpWhileTyping(serving);
+  serveCodeActions(serving);
   serveInstruments(serving);
   serveBesideTheText(serving);
 }
@@ -164,7 +164,7 @@ const CAPABILITIES: InitializeResult = {
     documentFormattingProvider: true,
     completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
     codeActionProvider: {
-      codeActionKinds: [CodeActionKind.QuickFix],
+      codeActionKinds: CODE_ACTION_KINDS,
       resolveProvider: false,
     },
     workspace: { workspaceFolders: { supported: true } },
