@@ -1,7 +1,9 @@
 /** An editor made of strings, talking to the server over a connection in memory: `await openEditor({ 'a': '…' })`. */
 import { PassThrough } from 'node:stream';
 import {
+  ConfigurationRequest,
   createConnection,
+  DidChangeConfigurationNotification,
   createProtocolConnection,
   type Diagnostic,
   DidChangeTextDocumentNotification,
@@ -24,10 +26,13 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
   type TextDocumentPositionParams,
+  type WorkspaceClientCapabilities,
 } from 'vscode-languageserver/node';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 import { serve } from '../../language/server/serve.js';
 import { translationsOf } from '../wording/translations.js';
+
+type Settings = Record<string, unknown>;
 
 export class Editor {
   /** The last findings sent for each file, with the version they were sent for. */
@@ -41,10 +46,15 @@ export class Editor {
     readonly connection: ProtocolConnection,
     /** The disk: change it and say `changedOnDisk`. */
     readonly disk: Map<string, string>,
+    /** What a person has set, by section: change it and say `configured`. */
+    readonly settings: Settings = {},
   ) {
     connection.onNotification(PublishDiagnosticsNotification.type, (sent) => void this.published.set(sent.uri, sent));
     connection.onNotification(LogMessageNotification.type, ({ message }) => void this.log.push(message));
     connection.onRequest(RegistrationRequest.type, () => undefined);
+    connection.onRequest(ConfigurationRequest.type, ({ items }) =>
+      items.map(({ section }) => this.settings[section ?? ''] ?? null),
+    );
     connection.onNotification(InstrumentsChanged, () => {
       this.rounds++;
       for (const go of this.waiting.splice(0)) go();
@@ -73,6 +83,10 @@ export class Editor {
 
   close(uri: string): void {
     void this.connection.sendNotification(DidCloseTextDocumentNotification.type, { textDocument: { uri } });
+  }
+
+  configured(): void {
+    void this.connection.sendNotification(DidChangeConfigurationNotification.type, { settings: null });
   }
 
   changedOnDisk(uri: string): void {
@@ -110,6 +124,8 @@ export async function openEditor(
   files: Readonly<Record<string, string>>,
   locale?: string,
   textDocument?: TextDocumentClientCapabilities,
+  workspace?: WorkspaceClientCapabilities,
+  settings: Settings = {},
 ): Promise<OpenEditor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const disk = new Map(Object.entries(files));
@@ -122,13 +138,13 @@ export async function openEditor(
   };
   serve(served, folder, undefined, (language) => Promise.resolve(translationsOf(language)));
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
-  const editor = new Editor(connection, disk);
+  const editor = new Editor(connection, disk, settings);
   connection.listen();
   const initialized = await connection.sendRequest(InitializeRequest.type, {
     processId: null,
     locale,
     ...NO_ROOT,
-    capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true } }, textDocument },
+    capabilities: { workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, ...workspace }, textDocument },
     workspaceFolders: [{ uri: 'file:///shop', name: 'shop' }],
   });
   await editor.settled(() => void connection.sendNotification(InitializedNotification.type, {}));
