@@ -1,5 +1,5 @@
 /** Code actions: fixes of findings, accepting a finding where it stands, and refactorings. */
-import type { ClientCapabilities, CodeActionParams } from 'vscode-languageserver';
+import type { CodeActionParams } from 'vscode-languageserver';
 import { type CodeAction, CodeActionKind, type Diagnostic, type Range } from 'vscode-languageserver-types';
 import { acceptInPlace } from '../checks/acceptance.js';
 import type { Fix } from '../checks/finding.js';
