@@ -28,8 +28,15 @@ export class Instruments implements Disposable {
   /** The one whose definition the cursor is in. */
   async atCursor(editor: TextEditor | undefined): Promise<InstrumentEntry | undefined> {
     if (!editor) return undefined;
-    const uri = this.client.code2ProtocolConverter.asUri(editor.document.uri);
-    const here = editor.selection.active;
+    return this.at(this.client.code2ProtocolConverter.asUri(editor.document.uri), editor.selection.active);
+  }
+
+  /** The one whose definition holds a place. */
+  async at(
+    uri: string,
+    { line, character }: { readonly line: number; readonly character: number },
+  ): Promise<InstrumentEntry | undefined> {
+    const here = new Position(line, character);
     return (await this.all()).find((entry) => entry.uri === uri && editorRange(entry).contains(here));
   }
 

@@ -1,18 +1,80 @@
 /** Between the drawing panel and its page. */
-import type { Drawing } from '../../language/server/protocol.js';
+import type { Drawing, ModeShapes } from '../../language/server/protocol.js';
 import type { Words } from './messages.js';
 
 export interface DrawingSubject {
   readonly name: string;
+  readonly plate: 'top' | 'back';
+  /** Whether mode shapes are wanted; working them out takes the solver a moment. */
+  readonly modes: boolean;
 }
 
-/** Null: no instrument of that name. */
-export type DrawingContent = Drawing | null;
-
-/** Go to the line where a part is written. */
-export interface DrawingAction {
-  readonly kind: 'go-to';
-  readonly path: string;
+export interface DrawingContent {
+  /** Null: no instrument of that name. */
+  readonly drawing: Drawing | null;
+  /** Of the plate shown. While new ones are worked out, the last ones, marked `waiting`. */
+  readonly modes: ModeShapes | null;
 }
 
-export type DrawingWords = Words<'gone'>;
+export type DrawingAction =
+  /** Go to the line where a part is written. */
+  | { readonly kind: 'go-to'; readonly path: string }
+  | { readonly kind: 'choose'; readonly choice: Partial<Pick<DrawingSubject, 'plate' | 'modes'>> };
+
+export type DrawingWords = Words<
+  | 'gone'
+  | 'size'
+  | 'seen'
+  | 'plate'
+  | 'top'
+  | 'back'
+  | 'shown'
+  | 'parts'
+  | 'modes'
+  | 'planTop'
+  | 'planBack'
+  | 'goTo'
+  | 'pointHere'
+  | 'thickness'
+  | 'thicknessEven'
+  | 'thicknessEdge'
+  | 'usualBand'
+  | 'soundhole'
+  | 'bridge'
+  | 'bridgePlate'
+  | 'brace'
+  | 'missing'
+  | 'missingPart'
+  | 'troublePart'
+  | 'outline'
+  | 'number'
+  | 'width'
+  | 'height'
+  | 'length'
+  | 'mass'
+  | 'elevation'
+  | 'bracesTop'
+  | 'bracesBack'
+  | 'noBraces'
+  | 'otherParts'
+  | 'part'
+  | 'figures'
+  | 'mode'
+  | 'frequency'
+  | 'air'
+  | 'movement'
+  | 'mainMode'
+  | 'modesTop'
+  | 'modesBack'
+  | 'modesWaiting'
+  | 'modesWaitingAnew'
+  | 'modesMissing'
+  | 'modesTrouble'
+  | 'modesCaution'
+  | 'modesLegend'
+  | 'modeDrawn'
+  | 'asOne'
+  | 'beside'
+  | 'behind'
+  | 'areas'
+>;

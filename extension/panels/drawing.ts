@@ -1,11 +1,12 @@
 import { type ExtensionContext, Disposable, l10n } from 'vscode';
 import type { LanguageClient } from '../language-client.js';
-import { COMMANDS, GetDrawing } from '../../language/server/protocol.js';
+import { COMMANDS, GetDrawing, GetModeShapes, type ModeShapes } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import { makerCommand } from '../commands/maker-command.js';
 import type { Instruments } from '../instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from './drawing-messages.js';
+import { drawingWords } from './drawing-words.js';
 import { goTo } from './go-to.js';
 import { Panel } from './panel.js';
 
@@ -16,34 +17,63 @@ export function registerDrawing(
   instruments: Instruments,
   inHand: RecipeInHand,
 ): Disposable {
+  const modes = new NewestModes(client);
+  /** Where a click in the drawing led. The cursor is there only to look or edit: the drawing stays as it is. */
+  let visited: string | undefined;
   const panel = new Panel<DrawingSubject, DrawingContent, DrawingWords, DrawingAction>(
     extensionUri,
     {
       name: 'drawing',
       title: ({ name }) => l10n.t('Drawing of {0}', name),
-      words,
-      content: ({ name }) => client.sendRequest(GetDrawing, { name }),
-      act: async ({ path }, _, drawing) => {
-        const source = drawing?.parts.find((part) => part.path === path)?.source;
-        if (source) await goTo(client, source);
+      words: drawingWords,
+      content: async (subject) => {
+        const drawing = await client.sendRequest(GetDrawing, { name: subject.name });
+        return { drawing, modes: drawing && subject.modes ? await modes.of(subject) : null };
       },
-      isSubject: (kept): kept is DrawingSubject =>
-        typeof (kept as Partial<DrawingSubject> | undefined)?.name === 'string',
+      act: async (action, subject, { drawing }) => {
+        if (action.kind === 'choose') return { ...subject, ...action.choice };
+        const source = drawing?.parts.find((part) => part.path === action.path)?.source;
+        if (!source) return subject;
+        visited = (await instruments.at(source.uri, source.range.start))?.name;
+        await goTo(client, source);
+        return subject;
+      },
+      isSubject,
     },
     instruments,
   );
+  const turnTo = (name: string): DrawingSubject => ({ plate: 'top', modes: false, ...panel.subject, name });
   return Disposable.from(
     panel,
     inHand.onDidChange((entry) => {
-      if (entry && entry.name !== panel.subject?.name) panel.follow({ name: entry.name });
+      if (!entry || entry.name === visited) return;
+      visited = undefined;
+      if (entry.name !== panel.subject?.name) panel.follow(turnTo(entry.name));
     }),
     makerCommand(COMMANDS.showDrawing, async (name?: unknown) => {
       const entry = await chosenInstrument(instruments, typeof name === 'string' ? name : undefined);
-      if (entry) panel.show({ name: entry.name });
+      if (entry) panel.show(turnTo(entry.name));
     }),
   );
 }
 
-function words(): DrawingWords {
-  return { gone: l10n.t('There is no {0} in the open folders.') };
+/** After an edit the shapes are a moment away: until then the last ones of the same plate stand in, so that the eye has something to hold on to. */
+class NewestModes {
+  private last: ModeShapes | undefined;
+
+  constructor(private readonly client: LanguageClient) {}
+
+  async of({ name, plate }: DrawingSubject): Promise<ModeShapes | null> {
+    const found = await this.client.sendRequest(GetModeShapes, { name, plate });
+    if (found?.state === 'waiting' && this.last?.name === name && this.last.plate === plate) {
+      return { ...this.last, state: 'waiting' };
+    }
+    if (found?.state === 'known') this.last = found;
+    return found;
+  }
+}
+
+function isSubject(kept: unknown): kept is DrawingSubject {
+  const { name, plate, modes } = (kept ?? {}) as Partial<DrawingSubject>;
+  return typeof name === 'string' && (plate === 'top' || plate === 'back') && typeof modes === 'boolean';
 }

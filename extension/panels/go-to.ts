@@ -1,20 +1,21 @@
-import { type Range, window, workspace } from 'vscode';
+import { type Uri, TabInputText, ViewColumn, window, workspace } from 'vscode';
 import type { LanguageClient } from '../language-client.js';
+import type { DrawnPart } from '../../language/server/protocol.js';
 
-type Place = {
-  readonly uri: string;
-  readonly range: Parameters<LanguageClient['protocol2CodeConverter']['asRange']>[0];
-};
-
-/** Show a place in the text, in the group where its file is open already, and put the cursor there. */
-export async function goTo(client: LanguageClient, { uri, range }: Place): Promise<void> {
-  const target = client.protocol2CodeConverter.asUri(uri);
-  const selection = client.protocol2CodeConverter.asRange(range) as Range;
-  const tabs = window.tabGroups.all.find((group) =>
-    group.tabs.some(
-      ({ input }) => (input as { uri?: { toString(): string } } | undefined)?.uri?.toString() === target.toString(),
-    ),
-  );
+/** Show a place in the text beside the panel, where its file is open already if it is, and put the cursor there. */
+export async function goTo(client: LanguageClient, { uri, range }: NonNullable<DrawnPart['source']>): Promise<void> {
+  const place = client.protocol2CodeConverter;
+  const target = place.asUri(uri);
   const document = await workspace.openTextDocument(target);
-  await window.showTextDocument(document, { selection, viewColumn: tabs?.viewColumn });
+  await window.showTextDocument(document, { selection: place.asRange(range), viewColumn: columnFor(target) });
+}
+
+function columnFor(file: Uri): ViewColumn {
+  const { all, activeTabGroup } = window.tabGroups;
+  const open = all.find(({ tabs }) =>
+    tabs.some(({ input }) => input instanceof TabInputText && input.uri.toString() === file.toString()),
+  );
+  const texts = open ?? all.find(({ activeTab }) => activeTab?.input instanceof TabInputText);
+  // With nothing but panels open, the text goes beside them rather than over them.
+  return texts?.viewColumn ?? (activeTabGroup.activeTab ? ViewColumn.Beside : ViewColumn.Active);
 }

@@ -12,7 +12,8 @@ export interface PanelKind<Subject, Content, W extends Words, Action> {
   readonly words: () => W;
   /** Asked anew after every edit, and sent to the page when it says something else than before. */
   readonly content: (subject: Subject) => Promise<Content>;
-  readonly act: (action: Action, subject: Subject, content: Content) => Promise<void>;
+  /** Carry out what the page asks for. What it gives is shown from then on: another subject, or the same. */
+  readonly act: (action: Action, subject: Subject, content: Content) => Promise<Subject>;
   /** Whether what a page had kept can still be read. */
   readonly isSubject: (kept: unknown) => kept is Subject;
 }
@@ -120,7 +121,9 @@ export class Panel<Subject, Content, W extends Words, Action> implements Disposa
       await this.update();
     } else if (this.open && this.content !== undefined) {
       try {
-        await this.kind.act(message.action, this.open.subject, this.content);
+        const { subject } = this.open;
+        const wanted = await this.kind.act(message.action, subject, this.content);
+        if (wanted !== subject) this.follow(wanted);
       } catch (error) {
         console.error(error);
       }

@@ -6,10 +6,14 @@ import { MechanicsError } from '../mechanics/error.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition, Value } from '../recipes/facts.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
+import type { Side } from '../recipes/comparison.js';
 import { sideOf } from '../recipes/sides.js';
+import { catalogue } from '../catalogue/catalogue.js';
+import { figureAt } from './figures.js';
 import { type Desk, type Location, locationOf } from './desk.js';
 import { NotKnown, PlainAsk } from './plain-ask.js';
 import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
+import { type PlateThickness, thicknessOf } from './plate-thickness.js';
 import { writeInShopUnit } from './shop-values.js';
 
 /** Station from the tail, and offset from the centre line, bass side negative; mm. */
@@ -34,6 +38,8 @@ export interface DrawnPart {
   readonly shape?: readonly PlanPoint[];
   /** Of a brace: height along its length, both mm. */
   readonly heights?: readonly { readonly at: number; readonly height: number }[];
+  /** Of a plate: how thick it is, and where. */
+  readonly thickness?: PlateThickness;
   readonly figures: readonly { readonly path: string; readonly value: string }[];
   /** Where it is written: in the definition drawn if that says anything of it, otherwise where it was first told. */
   readonly source?: Location;
@@ -67,7 +73,8 @@ export function drawingOf(desk: Desk, name: string): Drawing | undefined {
         ...(drawn.heights
           ? { heights: drawn.heights.map(({ at, height }) => ({ at: mm(at), height: mm(height) })) }
           : {}),
-        figures: figuresOf(side.values, part),
+        ...(part.kind === 'plate' ? thicknessOf(side.evaluation, side.values, part.plate) : {}),
+        figures: [...figuresOf(side.values, part), ...computedFigures(side, part)],
         ...sourceOf(desk, definition, side.values, part),
       },
     ];
@@ -111,6 +118,16 @@ function figuresOf(values: ReadonlyMap<string, Held>, part: PlanPart): DrawnPart
   return own
     .filter(({ path }) => !part.inner.some((inner) => isWithin(path, inner)))
     .map(({ path, value }) => ({ path: path.slice(part.path.length + 1), value: writeInShopUnit(path, value) }));
+}
+
+/** What a brace comes to, where it is known and not written already. */
+function computedFigures({ evaluation, values, kind }: Side, part: PlanPart): DrawnPart['figures'] {
+  if (part.kind !== 'brace') return [];
+  return ['length', 'mass'].flatMap((word) => {
+    const path = `${part.path}.${word}`;
+    const si = values.has(path) ? undefined : evaluation.number(path);
+    return si === undefined ? [] : [{ path: word, value: figureAt(path, si, evaluation, catalogue, kind).text }];
+  });
 }
 
 function isFigure({ kind }: Value): boolean {

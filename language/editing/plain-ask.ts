@@ -59,3 +59,18 @@ export class PlainAsk implements Ask {
     // A drawing shows what an assumption comes to; hovers and findings say that one was made.
   }
 }
+
+/** Goes on with a harmless number where one is missing, so that everything missing is named at once; what comes out is worth nothing then. */
+export class GatheringAsk extends PlainAsk {
+  readonly absent = new Set<string>();
+
+  override number(path: string): number {
+    try {
+      return super.number(path);
+    } catch (error) {
+      if (!(error instanceof NotKnown)) throw error;
+      for (const each of error.paths) this.absent.add(each);
+      return 1;
+    }
+  }
+}

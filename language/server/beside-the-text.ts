@@ -1,16 +1,19 @@
-/** Requests for what stands beside the text: the lineage, the choice of wood, the drawing. */
+/** Requests for what stands beside the text: the lineage, the choice of wood, the drawing, the modes. */
 import { drawingOf } from '../editing/drawing.js';
 import { lineageOverview } from '../editing/lineage-overview.js';
+import { modeShapes } from '../editing/mode-shapes.js';
 import { useWood } from '../editing/use-wood.js';
 import { woodChoice } from '../editing/wood-choice.js';
 import { placed, toWorkspaceEdit } from './convert.js';
 import {
   type Drawing,
   GetDrawing,
+  GetModeShapes,
   GetWoodChoice,
   GetWoodUse,
   type LineageEntry,
   ListLineage,
+  type ModeShapes,
   type WoodChoice,
   type WoodUse,
 } from './protocol.js';
@@ -36,5 +39,12 @@ export function serveBesideTheText({ connection, session, versionOf, answer }: S
   connection.onRequest(
     GetDrawing,
     answer<{ readonly name: string }, Drawing | null>(null, ({ name }) => drawingOf(desk, name) ?? null),
+  );
+  connection.onRequest(
+    GetModeShapes,
+    answer<{ readonly name: string; readonly plate: 'top' | 'back' }, ModeShapes | null>(
+      null,
+      ({ name, plate }) => modeShapes(desk, name, plate) ?? null,
+    ),
   );
 }

@@ -7,12 +7,15 @@ import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
 import type { ComparisonTable } from '../editing/comparison-table.js';
 import type { Drawing } from '../editing/drawing.js';
+import type { ModeShapes } from '../editing/mode-shapes.js';
 import type { ResolvedText } from '../editing/resolved-text.js';
 import type { WoodChoice } from '../editing/wood-choice.js';
 
 // Answers that are plain data already go over the wire as they are.
 export type { ComparisonTable, DerivedRow } from '../editing/comparison-table.js';
 export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
+export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
+export type { MovingArea } from '../editing/moving-areas.js';
 export type { ResolvedText } from '../editing/resolved-text.js';
 export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
 
@@ -122,3 +125,10 @@ export const GetWoodUse = new RequestType<{ readonly recipe: string; readonly wo
 
 /** `null` when there is no model, recipe or build of that name. */
 export const GetDrawing = new RequestType<{ readonly name: string }, Drawing | null, void>('bookmatch/drawing');
+
+/** The first modes of a plate; `null` when there is no instrument of that name. While its state is `waiting`, ask again at the next news. */
+export const GetModeShapes = new RequestType<
+  { readonly name: string; readonly plate: 'top' | 'back' },
+  ModeShapes | null,
+  void
+>('bookmatch/modeShapes');

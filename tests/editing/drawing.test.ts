@@ -77,6 +77,25 @@ describe('the plan', () => {
     expect(part('top').figures).toContainEqual({ path: 'thickness', value: '2.8 mm' });
   });
 
+  it('adds what a brace comes to, as far as it is known', () => {
+    expect(part('bracing.x-bass').figures).toContainEqual({ path: 'length', value: '406.8 mm' });
+    expect(part('bracing.x-bass').figures.find(({ path }) => path === 'mass')?.value).toMatch(/^\d+(\.\d+)? g$/);
+    // The model has no wood yet.
+    const { figures } = drawingOf(desk, 'vennick')!.parts.find(({ path }) => path === 'bracing.x-bass')!;
+    expect(figures.map(({ path }) => path)).not.toContain('mass');
+  });
+
+  it('tells how thick a plate is, and where it is thinned', () => {
+    expect(part('top').thickness).toEqual({ centre: '2.8 mm', points: [] });
+    const thinned = (more: string) =>
+      drawingOf(deskOf(`recipe v-32 from v-31 { top.edge-thickness: 2.4 mm ${more} }`, VENNICK), 'v-32')!.parts[0]!;
+    expect(thinned('').thickness!.edge).toEqual({ value: '2.4 mm', band: 60, isUsualBand: true });
+    expect(thinned('top.edge-width: 45 mm').thickness!.edge).toEqual({ value: '2.4 mm', band: 45, isUsualBand: false });
+    expect(thinned('top.map { tail { at: (60 mm, 0 mm)  thickness: 2.5 mm } }').thickness!.points).toEqual([
+      { name: 'tail', at: [60, 0], value: '2.5 mm' },
+    ]);
+  });
+
   it('leads to the recipe’s own line where it has one, otherwise to where the part was told first', () => {
     expect(part('bracing.x-bass').source).toMatchObject({ uri: 'file:0', range: { start: { line: 2, character: 2 } } });
     const { uri, range } = part('bracing.x-treble').source!;

@@ -1,10 +1,55 @@
-import { html } from 'lit';
+import { html, nothing } from 'lit';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from '../drawing-messages.js';
+import { choice } from './choice.js';
+import './drawing.css';
+import { braceTable } from './drawing/brace-table.js';
+import { modeChoice, modeTable } from './drawing/modes.js';
+import { notDrawn } from './drawing/not-drawn.js';
+import { otherParts } from './drawing/other-parts.js';
+import { plan } from './drawing/plan.js';
+import type { Board, DrawingView } from './drawing/board.js';
+import { pointedAt } from './drawing/pointed-at.js';
+import { thicknessLegend } from './drawing/thickness.js';
 import { fill, openPage } from './page.js';
 
-openPage<DrawingSubject, DrawingContent, DrawingWords, object, DrawingAction>({}, ({ subject, content, words }) =>
-  content
-    ? html`<h1>${content.name}</h1>
-        <p>${content.parts.length}</p>`
-    : html`<p>${fill(words.gone, subject.name)}</p>`,
+openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction>(
+  { mode: 0, pointed: '' },
+  (shown) => {
+    const { subject, content, words, act } = shown;
+    const { drawing, modes } = content;
+    if (!drawing) return html`<p>${fill(words.gone, subject.name)}</p>`;
+    const { plate } = subject;
+    const board: Board = { ...shown, drawing, plate, modes: subject.modes ? modes : null };
+    return html`
+      <h1>${drawing.name}</h1>
+      <p class="quiet">
+        ${drawing.outline.length > 0 ? fill(words.size, drawing.length, drawing.width) : nothing} ${words.seen}
+      </p>
+      <div class="choices">
+        ${choice(
+          'plate',
+          words.plate,
+          [
+            { value: 'top', label: words.top },
+            { value: 'back', label: words.back },
+          ],
+          plate,
+          (value) => act({ kind: 'choose', choice: { plate: value } }),
+        )}
+        ${choice(
+          'shown',
+          words.shown,
+          [
+            { value: 'parts', label: words.parts },
+            { value: 'modes', label: words.modes },
+          ],
+          subject.modes ? 'modes' : 'parts',
+          (value) => act({ kind: 'choose', choice: { modes: value === 'modes' } }),
+        )}
+      </div>
+      ${modeChoice(board)} ${plan(board)} ${pointedAt(board)}
+      ${subject.modes ? modeTable(board) : thicknessLegend(board)} ${notDrawn(board)} ${braceTable(board)}
+      ${otherParts(board)}
+    `;
+  },
 );

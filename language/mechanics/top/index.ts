@@ -9,3 +9,4 @@ export { fitTaps, type FitResult, type FittedConstant, type FittedWood, type Tap
 export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fitDeflection.js';
 export { labelledModes, type ModeLabel } from './modeLabels.js';
 export { valueAt } from './sampling.js';
+export { gridWeights, onGrid, type Grid, type GridWeights } from './gridSampling.js';

@@ -1,0 +1,62 @@
+/** How thick a plate is, and where, as far as the recipe says. */
+import { USUAL_BAND } from '../mechanics/thickness.js';
+import type { Evaluation } from '../recipes/evaluation.js';
+import { type Held, isWithin } from '../recipes/instrument.js';
+import type { Value } from '../recipes/facts.js';
+import { writeInShopUnit } from './shop-values.js';
+
+export interface PlateThickness {
+  /** Over the middle: `2.80 mm`. */
+  readonly centre: string;
+  /** At the outline, where it is thinned; `band`: mm over which it goes evenly from one to the other. */
+  readonly edge?: { readonly value: string; readonly band: number; readonly isUsualBand: boolean };
+  /** Thicknesses named or measured at single places; station and offset in mm. */
+  readonly points: readonly { readonly name: string; readonly at: readonly [number, number]; readonly value: string }[];
+}
+
+export function thicknessOf(
+  evaluation: Evaluation,
+  values: ReadonlyMap<string, Held>,
+  plate: 'top' | 'back',
+): { readonly thickness?: PlateThickness } {
+  const written = (path: string) => {
+    const held = values.get(path);
+    return held && writeInShopUnit(path, held.value);
+  };
+  const centre = written(`${plate}.thickness`);
+  if (centre === undefined || evaluation.number(`${plate}.thickness`) === undefined) return {};
+  const edge = written(`${plate}.edge-thickness`);
+  const band = evaluation.number(`${plate}.edge-width`);
+  const isTapered = edge !== undefined && evaluation.number(`${plate}.edge-thickness`) !== undefined && edge !== centre;
+  return {
+    thickness: {
+      centre,
+      ...(isTapered
+        ? { edge: { value: edge, band: millimetres(band ?? USUAL_BAND), isUsualBand: band === undefined } }
+        : {}),
+      points: pointsOf(values, `${plate}.map`),
+    },
+  };
+}
+
+function pointsOf(values: ReadonlyMap<string, Held>, map: string): PlateThickness['points'] {
+  const names = new Set(
+    [...values.keys()].filter((path) => isWithin(path, map)).flatMap((path) => path.split('.').slice(2, 3)),
+  );
+  return [...names].flatMap((name) => {
+    const at = pointOf(values.get(`${map}.${name}.at`)?.value);
+    const path = `${map}.${name}.thickness`;
+    const held = values.get(path);
+    return at && held ? [{ name, at, value: writeInShopUnit(path, held.value) }] : [];
+  });
+}
+
+function pointOf(value: Value | undefined): readonly [number, number] | undefined {
+  if (value?.kind !== 'point') return undefined;
+  const [station, offset] = [value.station.quantity.si, value.offset.quantity.si];
+  return [millimetres(station), millimetres(offset)];
+}
+
+function millimetres(metres: number): number {
+  return Math.round(metres * 1e5) / 100;
+}
