@@ -30,6 +30,7 @@ import { serveNavigation } from './navigation.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
 import { Session } from './session.js';
+import { type Settings, settingsOf } from './settings.js';
 
 /** What a group of handlers works with. */
 export interface Serving {
@@ -69,6 +70,8 @@ export function serve(
     done: () => void connection.sendNotification(InstrumentsChanged),
   });
   let folders: readonly string[] = [];
+  let settings: Settings | undefined;
+  let loaded = false;
   let watches = false;
   let refreshes = false;
   // What the solver found out stands in hints too, and without an edit the editor would not ask for those again.
@@ -84,6 +87,10 @@ export function serve(
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
     refreshes = params.capabilities.workspace?.inlayHint?.refreshSupport ?? false;
+    settings = settingsOf(connection, params.capabilities, (severities) => {
+      session.grade(severities);
+      if (loaded) publisher.refresh();
+    });
     answerRequests({ ...ports, client: params.capabilities });
     return CAPABILITIES;
   });
@@ -96,7 +103,11 @@ export function serve(
   connection.onInitialized(
     steadily(connection, async () => {
       if (watches) await watch(undefined);
+      const set = settings?.read();
       await session.load(folders);
+      // Whoever does not say what is set gets every finding as it is.
+      await Promise.race([set, new Promise((go) => void setTimeout(go, PATIENCE))]);
+      loaded = true;
       publisher.refresh();
     }),
   );
@@ -122,6 +133,9 @@ export function serve(
   documents.listen(connection);
   connection.listen();
 }
+
+/** How long the first findings wait to hear what is set, ms. */
+const PATIENCE = 1000;
 
 /** Only once the language is known: every group of handlers takes up the session's desk. */
 function answerRequests(serving: Serving): void {

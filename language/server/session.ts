@@ -13,9 +13,11 @@ import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
 import { type BookmatchParser, readFile } from '../recipes/reader.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
 import type { FolderReader } from './folder.js';
+import { graded, type Severities } from './severity-setting.js';
 
 export class Session {
   private wording = ENGLISH;
+  private severities: Severities = new Map();
   private opened: { readonly workshop: OpenWorkshop; readonly desk: Desk } | undefined;
   private analyst: DeferredAnalyst | undefined;
   /** Texts open in the editor. */
@@ -102,8 +104,14 @@ export class Session {
     return [...all.filter((uri) => this.typed.has(uri)), ...all.filter((uri) => !this.typed.has(uri))];
   }
 
+  /** What a person set, by the code of a finding. */
+  grade(severities: Severities): void {
+    this.severities = severities;
+  }
+
+  /** Of one file, as grave as the person wants them. */
   findings(uri: string): readonly Finding[] {
-    return this.desk.checks.file(uri);
+    return graded(this.desk.checks.file(uri), this.severities);
   }
 
   /** The species library can be opened and closed like a file; it is on no disk and stays on the shelf. */

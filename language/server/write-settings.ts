@@ -1,0 +1,15 @@
+// Writes the codes of all findings into the settings of the manifest: `npm run generate:settings`.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { SEVERITY_SECTION, severitySchema } from './severity-setting.js';
+
+interface Manifest {
+  contributes: { configuration: { properties: Record<string, Record<string, unknown>> } };
+}
+
+const FILE = 'package.json';
+const manifest = JSON.parse(readFileSync(FILE, 'utf8')) as Manifest;
+const setting = manifest.contributes.configuration.properties[SEVERITY_SECTION];
+if (!setting) throw new Error(`${FILE} has no setting ${SEVERITY_SECTION}.`);
+Object.assign(setting, severitySchema());
+writeFileSync(FILE, `${JSON.stringify(manifest, null, 2)}\n`);
+console.log(`  ${FILE} written`);
