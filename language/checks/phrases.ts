@@ -80,18 +80,6 @@ export function suggestion(near: readonly string[], { say, or }: Wording): strin
   return near.length > 0 ? say`Did you mean ${or(near)}?` : '';
 }
 
-/** `a`, `a and b`, `a, b and c`. */
-export function inWords(items: readonly string[], joining = 'and'): string {
-  if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} ${joining} ${items[items.length - 1]}`;
-}
-
-/** The same, cut short. */
-export function someOf(items: readonly string[], most = 4): string {
-  if (items.length <= most) return inWords(items);
-  return `${items.slice(0, most).join(', ')} and ${items.length - most} more`;
-}
-
 /** `a recipe`, `an order`, `a set of strings`. */
 export function aKind(kind: DefinitionKind, { text }: Wording): string {
   return text(KIND_WORDS[kind]);

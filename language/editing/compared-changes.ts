@@ -10,6 +10,7 @@ import { shareOf } from './figures.js';
 import { moreOrLess } from './more-or-less.js';
 import { partOf, partTitle, withinPart } from './part-of.js';
 import { unitFor, writeInShopUnit } from './shop-values.js';
+import { english } from '../wording/wording.js';
 
 /** Paths that differ for one reason. */
 export interface ChangeRow {
@@ -93,7 +94,7 @@ function differenceOf(
   const kind = catalogue.property(path)?.kind;
   if (before.kind === 'point' && after.kind === 'point') return { word: wording.text('moved') };
   if (before.kind !== 'quantity' || after.kind !== 'quantity') {
-    return { word: wording.text(kind === 'wood' ? 'another set' : 'another') };
+    return { word: kind === 'wood' ? wording.text('another set') : wording.text('another') };
   }
   const { si, dimension } = before.quantity;
   if (after.quantity.dimension.name !== dimension.name) return { word: wording.text('another') };
@@ -101,7 +102,7 @@ function differenceOf(
   const text = writeQuantity(by, dimension, { unit: unitFor(path) ?? before.quantity.unit, difference: true });
   return {
     difference: text.replace(/^-/, '−'),
-    ...(si === 0 ? {} : { percent: shareOf(by / Math.abs(si)) }),
+    ...(si === 0 ? {} : { percent: shareOf(by / Math.abs(si), wording) }),
     word: moreOrLess(path, dimension, by, wording),
   };
 }
@@ -130,12 +131,12 @@ function standings(workshop: Workshop, comparison: Comparison): (difference: Dif
 }
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
-  counted: 'counted',
-  promoted: 'counted: it weighs enough to matter',
-  substitution: 'another set of the same wood, not counted',
-  held: 'solved by a hold, not counted',
-  'not-counted': 'not counted',
-  'no-change': 'no change',
+  counted: english('counted'),
+  promoted: english('counted: it weighs enough to matter'),
+  substitution: english('another set of the same wood, not counted'),
+  held: english('solved by a hold, not counted'),
+  'not-counted': english('not counted'),
+  'no-change': english('no change'),
 };
 
 function isSolved({ a, b }: { readonly a?: Held; readonly b?: Held }): boolean {

@@ -123,7 +123,7 @@ function comparedPart(workshop: Workshop, response: string, read: Held, outcome:
   return {
     mean: writeQuantity(mean, dimension, { unit }),
     difference: writeSigned(difference, dimension, unit?.symbol ?? ''),
-    percent: shareOf(difference / mean),
+    percent: shareOf(difference / mean, workshop.wording),
     ...(difference === 0 ? {} : { word: moreOrLess(response, dimension, difference, workshop.wording) }),
     shares: { difference: difference / mean, floor: band / mean },
     floor,

@@ -1,5 +1,5 @@
 /** What two instruments compute to, side by side: the difference, whether it can be told apart, and which change made it. */
-import { shown, shownDifference, someOf } from '../checks/phrases.js';
+import { shown, shownDifference } from '../checks/phrases.js';
 import { differenceFromSi, unit as unitNamed } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Comparison, DerivedDifference } from '../recipes/comparison.js';
@@ -69,7 +69,7 @@ function derivedRow(workshop: Workshop, comparison: Comparison, row: DerivedDiff
     ...(difference === undefined
       ? {}
       : { difference: isMoved ? shownDifference(difference, quantity) : wording.text('the same') }),
-    ...(isMoved && row.percent !== undefined ? { percent: shareOf(row.percent / 100) } : {}),
+    ...(isMoved && row.percent !== undefined ? { percent: shareOf(row.percent / 100, wording) } : {}),
     ...(isMoved && difference !== undefined ? { word: moreOrLess(path, quantity.dimension, difference, wording) } : {}),
     verdict,
     verdictInWords: inSentence(workshop, comparison, row, verdict),
@@ -90,12 +90,12 @@ function verdictOn({ a, b, difference, discernible = 0, pending }: DerivedDiffer
 }
 
 function inSentence(
-  { wording: { say, text } }: Workshop,
+  { wording: { say, text, some } }: Workshop,
   comparison: Comparison,
   { a, quantity, discernible = 0, missing, trouble }: DerivedDifference,
   verdict: DerivedVerdict,
 ): string {
-  const wanted = missing.length > 0 ? say`needs ${someOf(missing, 3)}` : trouble ? text(trouble) : '';
+  const wanted = missing.length > 0 ? say`needs ${some(missing, 3)}` : trouble ? text(trouble) : '';
   switch (verdict) {
     case 'distinct':
       return discernible > 0

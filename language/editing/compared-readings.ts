@@ -6,7 +6,7 @@ import { buildsOf } from '../recipes/evidence-between.js';
 import type { Held } from '../recipes/instrument.js';
 import { standardUncertainty } from '../recipes/tolerances.js';
 import type { Workshop } from '../recipes/workshop.js';
-import { shown, shownDifference, someOf } from '../checks/phrases.js';
+import { shown, shownDifference } from '../checks/phrases.js';
 import type { Wording } from '../wording/wording.js';
 import { shareOf } from './figures.js';
 import { moreOrLess } from './more-or-less.js';
@@ -98,17 +98,19 @@ function besidePrediction(
   return {
     prediction: shown(computed.si, quantity, spread),
     difference: shownDifference(by, quantity),
-    ...(computed.si === 0 ? {} : { percent: shareOf(by / Math.abs(computed.si)) }),
+    ...(computed.si === 0 ? {} : { percent: shareOf(by / Math.abs(computed.si), wording) }),
     ...(by === 0 ? {} : { word: moreOrLess(path, quantity.dimension, by, wording) }),
     verdict: within ? 'within' : 'outside',
     verdictInWords: within ? say`as computed, within ±${limit}` : say`not as computed: outside ±${limit}`,
   };
 }
 
-function whyNot({ say, text }: Wording, computed: Derived | undefined): string {
+function whyNot({ say, text, some }: Wording, computed: Derived | undefined): string {
   if (!computed || computed.known) return text('nothing of the kind is computed');
-  if (computed.missing.length > 0) return say`cannot be computed: needs ${someOf(computed.missing, 3)}`;
-  return computed.trouble === undefined ? text('cannot be computed') : say`cannot be computed: ${computed.trouble}`;
+  if (computed.missing.length > 0) return say`cannot be computed: needs ${some(computed.missing, 3)}`;
+  return computed.trouble === undefined
+    ? text('cannot be computed')
+    : say`cannot be computed: ${text(computed.trouble)}`;
 }
 
 function isOfOneKind(computed: Derived | undefined, { value }: Held): computed is Known {

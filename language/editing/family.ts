@@ -1,6 +1,7 @@
 /** How many recipes and builds descend from a model, by following names down; nothing else is looked at. */
 import type { Definition } from '../recipes/facts.js';
 import type { Desk } from './desk.js';
+import { type Wording } from '../wording/wording.js';
 
 export interface Family {
   readonly recipes: number;
@@ -24,4 +25,12 @@ export function familyOf({ shelf }: Desk, model: Definition): Family {
     }
   }
   return { recipes: seen.size, builds };
+}
+
+export function recipesCounted(count: number, { say }: Wording): string {
+  return count === 0 ? say`no recipes` : count === 1 ? say`1 recipe` : say`${count} recipes`;
+}
+
+export function buildsCounted(count: number, { say }: Wording): string {
+  return count === 0 ? say`no builds` : count === 1 ? say`1 build` : say`${count} builds`;
 }

@@ -5,6 +5,7 @@ import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Basis, Evaluation } from '../recipes/evaluation.js';
 import type { DefinitionKind } from '../recipes/facts.js';
+import { english, type Wording } from '../wording/wording.js';
 
 export interface Figure {
   readonly text: string;
@@ -39,21 +40,21 @@ export function basisOf(path: string, evaluation: Evaluation): readonly Basis[] 
 }
 
 /** A share with its sign, or that it is next to nothing. */
-export function shareOf(share: number): string {
-  const text = percent(share);
-  return /[1-9]/.test(text) ? text : 'under 0.1 %';
+export function shareOf(share: number, { text }: Wording): string {
+  const written = percent(share);
+  return /[1-9]/.test(written) ? written : text('under 0.1 %');
 }
 
 /** A basis in a maker's words. */
-export function inPlainWords(basis: readonly Basis[]): string {
-  return basis.map((each) => WORDS[each]).join(' and ');
+export function inPlainWords(basis: readonly Basis[], { text }: Wording): string {
+  return basis.map((each) => text(WORDS[each])).join(` ${text('and')} `);
 }
 
 const WORDS: Readonly<Record<Basis, string>> = {
-  measured: 'measured',
-  recipe: 'recipe',
-  handbook: 'handbook',
-  assumed: 'assumed',
+  measured: english('measured'),
+  recipe: english('recipe'),
+  handbook: english('handbook'),
+  assumed: english('assumed'),
 };
 
 interface Measure {

@@ -7,8 +7,9 @@ import { agrees } from '../recipes/values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Desk } from './desk.js';
 import { inShort } from './in-short.js';
-import { familyOf } from './family.js';
+import { familyOf, buildsCounted, recipesCounted } from './family.js';
 import { bullets, paragraphs, plain } from './markdown.js';
+import { english, type Wording } from '../wording/wording.js';
 
 export function definitionHover(desk: Desk, definition: Definition): string {
   switch (definition.kind) {
@@ -26,7 +27,7 @@ export function definitionHover(desk: Desk, definition: Definition): string {
 function recipeHover({ workshop }: Desk, recipe: Definition): string {
   const name = recipe.name.text;
   return paragraphs(
-    headline(recipe),
+    headline(recipe, workshop.wording),
     becauseOf(recipe),
     lineOf(workshop, name),
     changesOf(workshop, name),
@@ -34,9 +35,9 @@ function recipeHover({ workshop }: Desk, recipe: Definition): string {
   );
 }
 
-function headline({ kind, name, relation }: Definition): string {
+function headline({ kind, name, relation }: Definition, { text }: Wording): string {
   const target = relation ? ` ${relation.word} ${plain(relation.target.text)}` : '';
-  return `**${plain(name.text)}**: ${kind === 'strings' ? 'a set of strings' : kind}${target}`;
+  return `**${plain(name.text)}**: ${kind === 'strings' ? text('a set of strings') : kind}${target}`;
 }
 
 function becauseOf(recipe: Definition): string | undefined {
@@ -47,88 +48,96 @@ function becauseOf(recipe: Definition): string | undefined {
 const NAMES_SHOWN = 6;
 
 function lineOf(workshop: Workshop, name: string): string | undefined {
+  const { say } = workshop.wording;
   const { recipes, model, trouble } = workshop.lineage(name);
   const names = recipes.map((each) => plain(each.name.text));
   const shown =
     names.length <= NAMES_SHOWN
       ? names
-      : [names[0]!, `… ${names.length - NAMES_SHOWN + 1} more …`, ...names.slice(2 - NAMES_SHOWN)];
-  const of = model ? ` (model ${plain(model.name.text)})` : '';
-  if (trouble?.kind === 'ring') return `Its parents lead back to itself: ${trouble.names.map(plain).join(' → ')}.`;
-  return names.length < 2 ? (model ? `The first of its line${of}.` : undefined) : `Line: ${shown.join(' → ')}${of}.`;
+      : [names[0]!, say`… ${names.length - NAMES_SHOWN + 1} more …`, ...names.slice(2 - NAMES_SHOWN)];
+  if (trouble?.kind === 'ring') return say`Its parents lead back to itself: ${trouble.names.map(plain).join(' → ')}.`;
+  if (names.length < 2) return model && say`The first of its line (model ${plain(model.name.text)}).`;
+  const line = shown.join(' → ');
+  return model ? say`Line: ${line} (model ${plain(model.name.text)}).` : say`Line: ${line}.`;
 }
 
 function changesOf(workshop: Workshop, name: string): string | undefined {
+  const { say, text } = workshop.wording;
   const count = workshop.count(name);
   if (workshop.parentOf(name) === undefined) return undefined;
   const lines = count.variables.map(({ variable, verdict }) => {
-    const does = inShort(variable.effects, 2);
-    const effect = does.length === 0 ? '' : `; by itself: ${does.join(', ')}`;
-    const written = variable.changes.length === 1 ? `: ${stepOf(variable.changes[0]!)}` : '';
-    const why = isCounted(verdict) ? '' : ` (${VERDICTS[verdict]})`;
+    const does = inShort(variable.effects, 2, workshop.wording);
+    const effect = does.length === 0 ? '' : say`; by itself: ${does.join(', ')}`;
+    const written = variable.changes.length === 1 ? `: ${stepOf(variable.changes[0]!, workshop.wording)}` : '';
+    const why = isCounted(verdict) ? '' : ` (${text(VERDICTS[verdict])})`;
     return `${plain(variable.label)}${written}${why}${effect}`;
   });
   const solved = workshop
     .instrument(name)!
     .solvedHolds.filter(({ outcome }) => outcome.kind === 'solved')
-    .map(({ request }) => `${plain(request.by)}: solved to hold ${plain(request.quantity)}`);
-  const total = count.total === 1 ? '1 change' : `${count.total === 0 ? 'No' : count.total} changes`;
-  return `${total} counted.\n\n${bullets([...lines, ...solved])}`.trim();
+    .map(({ request }) => say`${plain(request.by)}: solved to hold ${plain(request.quantity)}`);
+  const total =
+    count.total === 0
+      ? say`No changes counted.`
+      : count.total === 1
+        ? say`1 change counted.`
+        : say`${count.total} changes counted.`;
+  return `${total}\n\n${bullets([...lines, ...solved])}`.trim();
 }
 
 const VERDICTS: Readonly<Record<Verdict, string>> = {
-  counted: 'counted',
-  promoted: 'counted, since its effect can be told',
-  substitution: 'a substitution, not counted',
-  held: 'solved, not counted',
-  'not-counted': 'not counted',
-  'no-change': 'changes nothing',
+  counted: english('counted'),
+  promoted: english('counted, since its effect can be told'),
+  substitution: english('a substitution, not counted'),
+  held: english('solved, not counted'),
+  'not-counted': english('not counted'),
+  'no-change': english('changes nothing'),
 };
 
-function stepOf(change: Change): string {
-  if (change.kind === 'add') return 'added';
-  if (change.kind === 'drop') return 'dropped';
+function stepOf(change: Change, { text }: Wording): string {
+  if (change.kind === 'add') return text('added');
+  if (change.kind === 'drop') return text('dropped');
   const [before, after] = [change.before, change.after].map((held) =>
-    held ? plain(writeValue(held.value)) : 'nothing',
+    held ? plain(writeValue(held.value)) : text('nothing'),
   );
   return `${before} → ${after}`;
 }
 
 function builtAs(workshop: Workshop, name: string): string {
+  const { say } = workshop.wording;
   const builds = workshop.buildsOf(name).map((build) => plain(build.name.text));
-  if (builds.length > 0) return `Built as ${builds.join(', ')}.`;
+  if (builds.length > 0) return say`Built as ${builds.join(', ')}.`;
   const last = workshop.lastBuiltAncestor(name);
-  return last === undefined ? 'Not built yet.' : `Not built yet; the last of its line that was is ${plain(last)}.`;
+  return last === undefined
+    ? say`Not built yet.`
+    : say`Not built yet; the last of its line that was is ${plain(last)}.`;
 }
 
 function modelHover(desk: Desk, model: Definition): string {
   const { recipes, builds } = familyOf(desk, model);
   return paragraphs(
-    headline(model),
+    headline(model, desk.workshop.wording),
     statedIn(desk, model),
-    `${counted(recipes, 'recipe')}, ${counted(builds, 'build')}.`,
+    `${recipesCounted(recipes, desk.workshop.wording)}, ${buildsCounted(builds, desk.workshop.wording)}.`,
   );
 }
 
-function counted(count: number, word: string): string {
-  return `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;
-}
-
 function buildHover(desk: Desk, definition: Definition): string {
+  const { say, text } = desk.workshop.wording;
   const build = desk.workshop.build(definition.name.text);
   const departures = (build?.departures ?? [])
     .filter(({ meant, made }) => !agrees(made.value, meant.value))
     .map(
       ({ path, meant, made }) =>
-        `${plain(path)}: ${plain(writeValue(made.value))}, meant ${plain(writeValue(meant.value))}`,
+        say`${plain(path)}: ${plain(writeValue(made.value))}, meant ${plain(writeValue(meant.value))}`,
     );
   const readings = (build?.readings ?? []).map(({ name, values }) => {
     const what = [...values.values()].slice(0, 4).map((held) => `${held.path} ${writeValue(held.value)}`);
-    return `${plain(name || 'measured')}: ${plain(what.join(', '))}`;
+    return `${plain(name || text('measured'))}: ${plain(what.join(', '))}`;
   });
   return paragraphs(
-    headline(definition),
-    departures.length > 0 ? `Made otherwise than meant:\n\n${bullets(departures)}` : undefined,
+    headline(definition, desk.workshop.wording),
+    departures.length > 0 ? `${say`Made otherwise than meant:`}\n\n${bullets(departures)}` : undefined,
     readings.length > 0 ? bullets(readings) : undefined,
   );
 }
@@ -136,7 +145,7 @@ function buildHover(desk: Desk, definition: Definition): string {
 const VALUES_SHOWN = 8;
 
 function otherHover(desk: Desk, definition: Definition): string {
-  return paragraphs(headline(definition), statedIn(desk, definition));
+  return paragraphs(headline(definition, desk.workshop.wording), statedIn(desk, definition));
 }
 
 function statedIn(desk: Desk, definition: Definition): string | undefined {
@@ -144,5 +153,5 @@ function statedIn(desk: Desk, definition: Definition): string | undefined {
   if (values.length === 0) return undefined;
   const lines = values.slice(0, VALUES_SHOWN).map(({ path, value }) => `${plain(path)}: ${plain(writeValue(value))}`);
   const more = values.length - lines.length;
-  return bullets(more > 0 ? [...lines, `and ${more} more`] : lines);
+  return bullets(more > 0 ? [...lines, desk.workshop.wording.say`and ${more} more`] : lines);
 }

@@ -3,6 +3,7 @@ import type { Definition, Position, Span, Statement } from '../recipes/facts.js'
 import { contains } from './desk.js';
 import { KEYWORDS } from './keywords.js';
 import { example, paragraphs } from './markdown.js';
+import { type Wording } from '../wording/wording.js';
 
 export interface KeywordHover {
   readonly markdown: string;
@@ -15,6 +16,7 @@ export function keywordHover(
   definition: Definition,
   statement: Statement | undefined,
   at: Position,
+  { text }: Wording,
 ): KeywordHover | undefined {
   const word = wordAt(definition, at);
   if (!word || isInText(statement, at)) return undefined;
@@ -30,7 +32,10 @@ export function keywordHover(
   }
   const found = KEYWORDS.find((each) => each.word === word.text && each.around.includes(around));
   return (
-    found && { markdown: paragraphs(`**${found.word}**: ${found.sentence}`, example(found.example)), span: word.span }
+    found && {
+      markdown: paragraphs(`**${found.word}**: ${text(found.sentence)}`, example(found.example)),
+      span: word.span,
+    }
   );
 }
 

@@ -9,13 +9,14 @@ import type { Subject } from './subject.js';
 const SHOWN = 8;
 
 export function partHover(desk: Desk, subject: Subject, path: string): string | undefined {
+  const { text } = desk.workshop.wording;
   const part = desk.workshop.catalogue.part(path);
   const { evaluation } = subject;
   const computed = evaluation ? computedOf(evaluation, path) : [];
   if (!part && computed.length === 0) return undefined;
   return paragraphs(
-    part ? `**${plain(path)}**: ${part.sentence}` : `**${plain(path)}**`,
-    computed.length > 0 ? table(['computed', 'value'], computed) : undefined,
+    part ? `**${plain(path)}**: ${text(part.sentence)}` : `**${plain(path)}**`,
+    computed.length > 0 ? table([text('computed'), text('value')], computed) : undefined,
   );
 }
 

@@ -12,31 +12,34 @@ import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import { canBeTold, isWorthSaying, movesOf } from './moves.js';
 import { sensibleStep } from './sensible-step.js';
 import { type Subject, tagsAt } from './subject.js';
+import { english, type Wording } from '../wording/wording.js';
 
 /** `said`: a value written at the place itself that is not in force, such as one read on a day or asked for by a client. */
 export function propertyHover(desk: Desk, subject: Subject, path: string, property: Property, said?: Value): string {
+  const { wording } = desk.workshop;
+  const { say, text } = wording;
   const held = subject.values.get(path);
   const value = said ?? held?.value;
   const name = `**${plain(path)}**`;
-  const headline = value ? `${name} = ${inBoth(value)}` : `${name}: nothing is said of it along the line`;
+  const headline = value ? `${name} = ${inBoth(value)}` : say`${name}: nothing is said of it along the line`;
   return paragraphs(
     headline,
-    property.sentence,
+    text(property.sentence),
     bullets(
       [
         held &&
           (said === undefined
-            ? origin(held, subject)
-            : `${plain(held.from.definition.name.text)} has ${plain(writeValue(held.value))}.`),
-        computedBeside(subject, path, held),
+            ? origin(held, subject, wording)
+            : say`${plain(held.from.definition.name.text)} has ${plain(writeValue(held.value))}.`),
+        computedBeside(subject, path, held, wording),
         plausibleLine(desk, subject, path, property),
-        property.choices && `One of ${property.choices.map(code).join(', ')}.`,
-        countingLine(property.class),
-        property.freeze && freezeLine(property.freeze),
+        property.choices && say`One of ${property.choices.map(code).join(', ')}.`,
+        countingLine(property.class, wording),
+        property.freeze && freezeLine(property.freeze, wording),
       ].filter((line) => line !== undefined),
     ),
-    held && said === undefined ? movesTable(subject, path, property, held) : undefined,
-    value && cautionLines(cautionsOnValue(path, writeValue(value))),
+    held && said === undefined ? movesTable(subject, path, property, held, wording) : undefined,
+    value && cautionLines(cautionsOnValue(path, writeValue(value)), wording),
   );
 }
 
@@ -51,35 +54,56 @@ export function inBoth(value: Value): string {
 
 const STEPS_SHOWN = 4;
 
-function origin(held: Held, subject: Subject): string {
-  const owner = held.from.definition.name.text;
-  const isHere = held.from.definition === subject.definition;
-  const where = isHere ? 'here' : `in ${plain(owner)}`;
+function origin(held: Held, subject: Subject, wording: Wording): string {
+  const { say, text } = wording;
+  const owner = plain(held.from.definition.name.text);
+  const where = held.from.definition === subject.definition ? text(HERE[held.via]) : inOwner(held, owner, wording);
   const steps: string[] = [];
   for (let before = held.before; before && steps.length < STEPS_SHOWN; before = before.before) {
     // A hold starts from the recipe's own value; the parent's own line says it once.
-    steps.push(`${plain(writeValue(before.value))} in ${plain(before.from.definition.name.text)}`);
+    steps.push(say`${plain(writeValue(before.value))} in ${plain(before.from.definition.name.text)}`);
   }
-  const was = steps.length === 0 ? '' : `; was ${steps.join(', before that ')}`;
-  return `${ORIGIN[held.via]} ${where}${was}.`;
+  return steps.length === 0 ? `${where}.` : say`${where}; was ${steps.join(text(', before that '))}.`;
 }
 
-const ORIGIN: Readonly<Record<Held['via'], string>> = {
-  stated: 'Set',
-  changed: 'Changed',
-  added: 'Added',
-  package: 'Brought by a package of appointments,',
-  solved: 'Solved by a hold',
-  built: 'As made, written',
+function inOwner({ via }: Held, owner: string, { say }: Wording): string {
+  switch (via) {
+    case 'stated':
+      return say`Set in ${owner}`;
+    case 'changed':
+      return say`Changed in ${owner}`;
+    case 'added':
+      return say`Added in ${owner}`;
+    case 'package':
+      return say`Brought by a package of appointments, in ${owner}`;
+    case 'solved':
+      return say`Solved by a hold in ${owner}`;
+    case 'built':
+      return say`As made, written in ${owner}`;
+  }
+}
+
+const HERE: Readonly<Record<Held['via'], string>> = {
+  stated: english('Set here'),
+  changed: english('Changed here'),
+  added: english('Added here'),
+  package: english('Brought by a package of appointments, here'),
+  solved: english('Solved by a hold here'),
+  built: english('As made, written here'),
 };
 
 /** Something weighed or stated that could also be computed: both are of interest. */
-function computedBeside({ evaluation, definition }: Subject, path: string, held: Held | undefined): string | undefined {
+function computedBeside(
+  { evaluation, definition }: Subject,
+  path: string,
+  held: Held | undefined,
+  { say }: Wording,
+): string | undefined {
   if (!evaluation) return undefined;
   const derived = evaluation.derived(path);
   if (!derived?.known || derived.given) return undefined;
   const text = shown(derived.si, derived.quantity, evaluation.uncertainty(path));
-  return held || definition.kind === 'build' ? `Computed: ${text}.` : `Not stated; computed: ${text}.`;
+  return held || definition.kind === 'build' ? say`Computed: ${text}.` : say`Not stated; computed: ${text}.`;
 }
 
 function plausibleLine(desk: Desk, subject: Subject, path: string, property: Property): string | undefined {
@@ -88,31 +112,42 @@ function plausibleLine(desk: Desk, subject: Subject, path: string, property: Pro
   if (!range || !property.dimension) return undefined;
   const { dimension } = property;
   const write = (si: number) => writeQuantity(si, dimension, { unit: property.unit });
-  const of = range.of === undefined ? '' : ` for ${plain(range.of.split(' ').join(', '))}`;
-  const note = range.note === undefined ? '' : `; ${range.note}`;
-  return `Plausible${of}: ${write(range.low)} to ${write(range.high)}, typically ${write(range.typical)} (${plain(range.source + note)}).`;
+  const { say, text } = desk.workshop.wording;
+  const source = range.source.split('; ').map(text).join('; ');
+  const from = plain(range.note === undefined ? source : `${source}; ${text(range.note)}`);
+  const [low, high, typical] = [write(range.low), write(range.high), write(range.typical)];
+  if (range.of === undefined) return say`Plausible: ${low} to ${high}, typically ${typical} (${from}).`;
+  const of = plain(range.of.split(' ').join(', '));
+  return say`Plausible for ${of}: ${low} to ${high}, typically ${typical} (${from}).`;
 }
 
-function countingLine(kind: VariableClass): string | undefined {
-  return CLASSES[kind];
+function countingLine(kind: VariableClass, { text }: Wording): string | undefined {
+  const line = CLASSES[kind];
+  return line && text(line);
 }
 
 const CLASSES: Readonly<Record<VariableClass, string | undefined>> = {
-  voicing: 'Voicing: a change of it is counted.',
-  body: 'Body: a change of it is counted.',
-  setup: 'Setup: not counted, unless it moves the voice by more than the shop could overlook.',
-  option: 'An option: not counted, unless it moves the voice by more than the shop could overlook.',
-  appointment: 'An appointment: not counted, unless it moves the voice by more than the shop could overlook.',
+  voicing: english('Voicing: a change of it is counted.'),
+  body: english('Body: a change of it is counted.'),
+  setup: english('Setup: not counted, unless it moves the voice by more than the shop could overlook.'),
+  option: english('An option: not counted, unless it moves the voice by more than the shop could overlook.'),
+  appointment: english('An appointment: not counted, unless it moves the voice by more than the shop could overlook.'),
   record: undefined,
 };
 
-function freezeLine({ costly, impossible, easier }: Freeze): string | undefined {
+function freezeLine({ costly, impossible, easier }: Freeze, { say }: Wording): string | undefined {
   const parts: string[] = [];
-  if (costly) parts.push(`re-work after ${stage(costly)}`);
-  if (impossible) parts.push(`no longer possible after ${stage(impossible)}`);
+  if (costly) parts.push(say`re-work after ${stage(costly)}`);
+  if (impossible) parts.push(say`no longer possible after ${stage(impossible)}`);
   const until = easier?.costly ?? easier?.impossible;
-  if (easier && until) parts.push(`${easier.way} without re-work until ${stage(until)}`);
-  return parts.length === 0 ? undefined : `A change means ${parts.join('; ')}.`;
+  if (easier && until) {
+    parts.push(
+      easier.way === 'smaller'
+        ? say`smaller without re-work until ${stage(until)}`
+        : say`larger without re-work until ${stage(until)}`,
+    );
+  }
+  return parts.length === 0 ? undefined : say`A change means ${parts.join('; ')}.`;
 }
 
 function stage(name: string): string {
@@ -121,7 +156,14 @@ function stage(name: string): string {
 
 const MOVES_SHOWN = 5;
 
-function movesTable(subject: Subject, path: string, property: Property, held: Held): string | undefined {
+function movesTable(
+  subject: Subject,
+  path: string,
+  property: Property,
+  held: Held,
+  wording: Wording,
+): string | undefined {
+  const { say, text } = wording;
   const { evaluation } = subject;
   if (!evaluation || held.value.kind !== 'quantity' || !property.dimension) return undefined;
   const { quantity } = held.value;
@@ -130,14 +172,16 @@ function movesTable(subject: Subject, path: string, property: Property, held: He
   if (!step || moves.length === 0) return undefined;
   const size = writeQuantity(Math.abs(step.si), property.dimension, { unit: quantity.unit, difference: true });
   const rows = moves.slice(0, MOVES_SHOWN).map((move) => {
-    const share = move.value === 0 ? '' : ` (${shareOf(move.difference / move.value)})`;
-    const told = canBeTold(move) || isRecord(subject.definition.kind) ? '' : ', too small to tell';
-    const threshold = move.discernible === 0 ? 'not said' : shown(move.discernible, move.quantity);
-    return [plain(move.path), `${shownDifference(move.difference, move.quantity)}${share}`, threshold + told];
+    const share = move.value === 0 ? '' : ` (${shareOf(move.difference / move.value, wording)})`;
+    const known = move.discernible === 0 ? text('not said') : shown(move.discernible, move.quantity);
+    const threshold = canBeTold(move) || isRecord(subject.definition.kind) ? known : say`${known}, too small to tell`;
+    return [plain(move.path), `${shownDifference(move.difference, move.quantity)}${share}`, threshold];
   });
   // Nothing made twice is compared in a wood set: there it is how well each figure is known that matters.
-  const beside = isRecord(subject.definition.kind) ? 'known to within' : 'told apart above';
-  return table([`${size.replace(/^\+/, '')} ${step.word} moves`, 'by about', beside], rows);
+  const beside = isRecord(subject.definition.kind) ? text('known to within') : text('told apart above');
+  const amount = size.replace(/^\+/, '');
+  const head = step.word === 'less' ? say`${amount} less moves` : say`${amount} more moves`;
+  return table([head, text('by about'), beside], rows);
 }
 
 function isRecord(kind: DefinitionKind): boolean {

@@ -1,6 +1,6 @@
 /** Hover on a computed quantity: value and uncertainty, formula with the numbers that went in, what is missing. */
 import { cautionsOnQuantity } from '../catalogue/cautions.js';
-import { inWords, shown } from '../checks/phrases.js';
+import { shown } from '../checks/phrases.js';
 import { writeBoth } from '../quantities/write.js';
 import type { Derived, DerivedQuantity, Evaluation, Known } from '../recipes/evaluation.js';
 import type { Desk } from './desk.js';
@@ -8,57 +8,66 @@ import { figureAt, inPlainWords, shareOf } from './figures.js';
 import { cautionLines } from './hover-cautions.js';
 import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
+import { type Wording } from '../wording/wording.js';
 
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
   const { evaluation } = subject;
+  const { wording } = desk.workshop;
+  const { say, text } = wording;
   const derived = evaluation?.derived(path);
   if (!evaluation || !derived) {
-    return paragraphs(`**${plain(path)}**`, quantity.sentence, formulaOf(quantity));
+    return paragraphs(`**${plain(path)}**`, text(quantity.sentence), formulaOf(quantity, wording));
   }
   if (!derived.known) {
-    const state = derived.pending ? 'being worked out' : 'not known';
-    return paragraphs(`**${plain(path)}**: ${state}`, quantity.sentence, whyUnknown(derived), formulaOf(quantity));
+    const state = derived.pending ? text('being worked out') : text('not known');
+    return paragraphs(
+      `**${plain(path)}**: ${state}`,
+      text(quantity.sentence),
+      whyUnknown(derived, wording),
+      formulaOf(quantity, wording),
+    );
   }
   return paragraphs(
-    `**${plain(path)}** = ${valueOf(evaluation, path, derived)}`,
-    quantity.sentence,
-    derived.given ? 'Stated or weighed, not computed.' : formulaOf(quantity),
+    `**${plain(path)}** = ${valueOf(evaluation, path, derived, wording)}`,
+    text(quantity.sentence),
+    derived.given ? say`Stated or weighed, not computed.` : formulaOf(quantity, wording),
     inputsTable(desk, subject, evaluation, derived),
     bullets(
       [
-        ...derived.assumptions.map((text) => `Assumed: ${plain(text)}.`),
-        doubtLine(evaluation, path),
-        beforeLine(subject, path, derived),
+        ...derived.assumptions.map((assumption) => say`Assumed: ${plain(text(assumption))}.`),
+        doubtLine(evaluation, path, wording),
+        beforeLine(subject, path, derived, wording),
       ].filter((line) => line !== undefined),
     ),
-    cautionLines(cautionsOnQuantity(path)),
+    cautionLines(cautionsOnQuantity(path), wording),
   );
 }
 
-function valueOf(evaluation: Evaluation, path: string, { si, quantity }: Known): string {
+function valueOf(evaluation: Evaluation, path: string, { si, quantity }: Known, { text }: Wording): string {
   const uncertainty = evaluation.uncertainty(path);
   const first = shown(si, quantity, uncertainty);
   const both = writeBoth(si, quantity.dimension, quantity.unit === '' ? undefined : quantity.unit);
   const other = /\((.*)\)$/.exec(both)?.[1];
-  return `${first}${other === undefined ? '' : ` (${other})`}${uncertainty > 0 ? '; ± one standard uncertainty' : ''}`;
+  return `${first}${other === undefined ? '' : ` (${other})`}${uncertainty > 0 ? text('; ± one standard uncertainty') : ''}`;
 }
 
-function formulaOf({ formula, source }: DerivedQuantity): string {
-  return `${code(formula)} (${plain(source)})`;
+function formulaOf({ formula, source }: DerivedQuantity, { text }: Wording): string {
+  return `${code(text(formula))} (${plain(text(source))})`;
 }
 
 function inputsTable(desk: Desk, subject: Subject, evaluation: Evaluation, derived: Known): string | undefined {
   if (derived.inputs.length === 0) return undefined;
   const { kind } = subject.definition;
   const rows = derived.inputs.map(({ path, si }) => {
-    const { text, basis } = figureAt(path, si, evaluation, desk.workshop.catalogue, kind);
-    return [plain(path), text, inPlainWords(basis)];
+    const figure = figureAt(path, si, evaluation, desk.workshop.catalogue, kind);
+    return [plain(path), figure.text, inPlainWords(figure.basis, desk.workshop.wording)];
   });
-  return table(['with', 'value', 'from'], rows);
+  const { text } = desk.workshop.wording;
+  return table([text('with'), text('value'), text('from')], rows);
 }
 
 /** Which value the uncertainty mostly comes from, so that a maker knows what to measure better. */
-function doubtLine(evaluation: Evaluation, path: string): string | undefined {
+function doubtLine(evaluation: Evaluation, path: string, { say }: Wording): string | undefined {
   const parts = [...evaluation.gradient(path)].map(([id, slope]) => ({
     id,
     part: (slope * evaluation.sigma(id)) ** 2,
@@ -66,19 +75,19 @@ function doubtLine(evaluation: Evaluation, path: string): string | undefined {
   const whole = parts.reduce((sum, { part }) => sum + part, 0);
   const largest = parts.sort((a, b) => b.part - a.part)[0];
   if (!largest || whole === 0 || parts.length < 2) return undefined;
-  return `Most of its uncertainty (${((largest.part / whole) * 100).toFixed(0)} %) comes from ${plain(largest.id)}.`;
+  return say`Most of its uncertainty (${((largest.part / whole) * 100).toFixed(0)} %) comes from ${plain(largest.id)}.`;
 }
 
-function beforeLine({ before }: Subject, path: string, now: Known): string | undefined {
+function beforeLine({ before }: Subject, path: string, now: Known, wording: Wording): string | undefined {
   const then = before?.evaluation.derived(path);
   if (!before || !then?.known) return undefined;
   const share = then.si === 0 ? 0 : now.si / then.si - 1;
-  const difference = Math.abs(share) < 1e-9 ? 'the same' : shareOf(share);
-  return `In ${plain(before.name)}: ${shown(then.si, then.quantity)} (${difference}).`;
+  const difference = Math.abs(share) < 1e-9 ? wording.text('the same') : shareOf(share, wording);
+  return wording.say`In ${plain(before.name)}: ${shown(then.si, then.quantity)} (${difference}).`;
 }
 
-export function whyUnknown(derived: Derived & { known: false }): string {
-  if (derived.pending) return 'It takes the solver a moment; point here again.';
-  if (derived.missing.length > 0) return `It would be known with ${inWords(derived.missing.map(code))}.`;
-  return derived.trouble === undefined ? '' : plain(`It cannot be computed: ${derived.trouble}.`);
+export function whyUnknown(derived: Derived & { known: false }, { say, and, text }: Wording): string {
+  if (derived.pending) return say`It takes the solver a moment; point here again.`;
+  if (derived.missing.length > 0) return say`It would be known with ${and(derived.missing.map(code))}.`;
+  return derived.trouble === undefined ? '' : plain(say`It cannot be computed: ${text(derived.trouble)}.`);
 }

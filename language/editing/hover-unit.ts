@@ -4,8 +4,9 @@ import { unitsOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { QuantityValue } from '../recipes/facts.js';
 import { paragraphs, plain } from './markdown.js';
+import { type Wording } from '../wording/wording.js';
 
-export function unitHover(value: QuantityValue): string | undefined {
+export function unitHover(value: QuantityValue, { text }: Wording): string | undefined {
   const { si, dimension, unit } = value.quantity;
   if (!unit) return undefined;
   const other = otherUnit(unit);
@@ -14,5 +15,9 @@ export function unitHover(value: QuantityValue): string | undefined {
   );
   const [first] = others;
   const conversion = first === undefined ? undefined : `${plain(value.written)} = ${first}`;
-  return paragraphs(`**${plain(unit.symbol)}**: ${plain(unit.sentence)}`, conversion, `(${plain(unit.source)})`);
+  return paragraphs(
+    `**${plain(unit.symbol)}**: ${plain(text(unit.sentence))}`,
+    conversion,
+    `(${plain(text(unit.source))})`,
+  );
 }

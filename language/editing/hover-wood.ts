@@ -9,6 +9,7 @@ import { cautionLines } from './hover-cautions.js';
 import { paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
 import { type Fitting, thicknessFor } from './thickness-for.js';
+import { english, sentences, type Wording } from '../wording/wording.js';
 
 /** `subject` and `path`: where the wood is named, when that is in an instrument (`top.wood`). */
 export function woodHover(desk: Desk, definition: Definition, subject?: Subject, path = ''): string {
@@ -21,48 +22,59 @@ export function woodHover(desk: Desk, definition: Definition, subject?: Subject,
     propertiesTable(
       definition.kind === 'wood' ? workshop.wood(name) : undefined,
       species && workshop.wood(species.name.text),
+      workshop.wording,
     ),
-    fitting && fittingLine(fitting, name),
+    fitting && fittingLine(fitting, name, workshop.wording),
     ...cautions(desk, species, path),
   );
 }
 
 const SHOWN: readonly (readonly [path: string, words: string])[] = [
-  ['density', 'density'],
-  ['modulus.along', 'stiffness along the grain'],
-  ['modulus.across', 'stiffness across the grain'],
-  ['modulus.twist', 'resistance to twist'],
-  ['merit', 'merit (higher: lighter at one stiffness)'],
+  ['density', english('density')],
+  ['modulus.along', english('stiffness along the grain')],
+  ['modulus.across', english('stiffness across the grain')],
+  ['modulus.twist', english('resistance to twist')],
+  ['merit', english('merit (higher: lighter at one stiffness)')],
 ];
 
 function headline(desk: Desk, definition: Definition, species: Definition | undefined): string {
   const latin = textOf(desk, species, 'latin');
   const trade = latin === undefined ? '' : ` (${plain(latin)})`;
   const name = `**${plain(definition.name.text)}**`;
-  if (definition.kind === 'species') return `${name}: species${trade}, as the handbooks have it`;
+  const { say } = desk.workshop.wording;
+  if (definition.kind === 'species') return say`${name}: species${trade}, as the handbooks have it`;
   return species
-    ? `${name}: a set of ${plain(species.name.text)}${trade}`
-    : `${name}: a set of wood of no known species`;
+    ? say`${name}: a set of ${plain(species.name.text)}${trade}`
+    : say`${name}: a set of wood of no known species`;
 }
 
-function propertiesTable(own: Evaluation | undefined, book: Evaluation | undefined): string | undefined {
-  const rows = SHOWN.map(([path, words]) => [words, ...(own ? [ownFigure(own, path)] : []), bookFigure(book, path)]);
+function propertiesTable(
+  own: Evaluation | undefined,
+  book: Evaluation | undefined,
+  wording: Wording,
+): string | undefined {
+  const { text } = wording;
+  const rows = SHOWN.map(([path, words]) => [
+    text(words),
+    ...(own ? [ownFigure(own, path, wording)] : []),
+    bookFigure(book, path, wording),
+  ]);
   if (!own && !book) return undefined;
-  return table(own ? ['', 'this set', 'handbook'] : ['', 'handbook'], rows);
+  return table(own ? ['', text('this set'), text('handbook')] : ['', text('handbook')], rows);
 }
 
 /** A figure that rests on the handbook says so, wherever it flows. */
-function ownFigure(own: Evaluation, path: string): string {
+function ownFigure(own: Evaluation, path: string, wording: Wording): string {
   const derived = own.derived(path);
-  if (!derived?.known) return 'not known';
+  if (!derived?.known) return wording.text('not known');
   const value = figure(own, path, derived.si);
   const basis = (['assumed', 'handbook', 'measured'] as const).filter((each) => derived.basis.has(each));
-  return `${value}, ${inPlainWords(basis)}`;
+  return `${value}, ${inPlainWords(basis, wording)}`;
 }
 
-function bookFigure(book: Evaluation | undefined, path: string): string {
+function bookFigure(book: Evaluation | undefined, path: string, { text }: Wording): string {
   const derived = book?.derived(path);
-  return book && derived?.known ? figure(book, path, derived.si) : 'not known';
+  return book && derived?.known ? figure(book, path, derived.si) : text('not known');
 }
 
 function figure(evaluation: Evaluation, path: string, si: number): string {
@@ -72,21 +84,28 @@ function figure(evaluation: Evaluation, path: string, si: number): string {
   return shown(si, quantity, evaluation.uncertainty(path));
 }
 
-function fittingLine({ part, target, asks, thickness, mass, from }: Fitting, name: string): string {
-  const weight = mass === undefined ? '' : `, ${mass}`;
-  return `For the ${part} of ${plain(from)} (${target} along the grain) ${plain(name)} is planed to ${thickness}${weight}.${asks}`;
+function fittingLine({ part, target, isOdd, thickness, mass, from }: Fitting, wood: string, { say }: Wording): string {
+  const [owner, name] = [plain(from), plain(wood)];
+  const planed = mass === undefined ? thickness : `${thickness}, ${mass}`;
+  return sentences(
+    part === 'top'
+      ? say`For the top of ${owner} (${target} along the grain) ${name} is planed to ${planed}.`
+      : say`For the back of ${owner} (${target} along the grain) ${name} is planed to ${planed}.`,
+    isOdd ? say`That is outside what is usually built.` : '',
+  );
 }
 
 function cautions(desk: Desk, species: Definition | undefined, path: string): readonly (string | undefined)[] {
   if (!species) return [];
+  const { wording } = desk.workshop;
   const due = cautionsOnValue(path, species.name.text);
   return [
-    ...(['dust', 'trade'] as const).map((property) => {
+    ...(['dust', english('trade')] as const).map((property) => {
       const said = textOf(desk, species, property);
       const caution = said === undefined ? undefined : cautionOnSpecies(property);
-      return caution && cautionLines([caution], `${plain(said ?? '')} `);
+      return caution && cautionLines([caution], wording, `${plain(wording.text(said ?? ''))} `);
     }),
-    cautionLines(due),
+    cautionLines(due, wording),
   ];
 }
 

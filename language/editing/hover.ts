@@ -27,7 +27,7 @@ export function hoverAt(desk: Desk, uri: string, position: Position): Hover | un
   const markdown = answer(desk, spot);
   if (markdown !== undefined && markdown !== '') return { markdown, range: spot.range };
   const inside = { line: position.line - spot.line, character: position.character };
-  const keyword = keywordHover(spot.definition, spot.statements.at(-1), inside);
+  const keyword = keywordHover(spot.definition, spot.statements.at(-1), inside, desk.workshop.wording);
   return keyword && { markdown: keyword.markdown, range: shifted(keyword.span, spot.line) };
 }
 
@@ -43,9 +43,9 @@ function answer(desk: Desk, spot: Spot): string | undefined {
     case 'value':
       return valueHover(desk, spot, what.value, what.path);
     case 'unit':
-      return unitHover(what.value);
+      return unitHover(what.value, desk.workshop.wording);
     case 'code':
-      return codeHover(what.word.text);
+      return codeHover(what.word.text, desk.workshop.wording);
     case 'nothing':
       return undefined;
   }
@@ -113,8 +113,10 @@ function isNew(spot: Spot, value: Value): boolean {
 function startLine(desk: Desk, spot: Spot, value: Value, path: string): string {
   const start = desk.workshop.startOf(spot.definition.name.text);
   const held = start?.values.get(path);
-  const says = start && held ? `; ${plain(start.name)} has ${plain(writeValue(held.value))}` : '';
-  return `The change starts from **${inBoth(value)}**${says}.`;
+  const { say } = desk.workshop.wording;
+  if (!start || !held) return say`The change starts from **${inBoth(value)}**.`;
+  const has = plain(writeValue(held.value));
+  return say`The change starts from **${inBoth(value)}**; ${plain(start.name)} has ${has}.`;
 }
 
 function namedValue(desk: Desk, spot: Spot, name: string, path: string): string | undefined {

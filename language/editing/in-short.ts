@@ -1,13 +1,14 @@
 /** Effects in the fewest words that still say what moved: `top −9 g`, `x-bass and x-treble stiffness −18 %`. */
-import { inWords, percent, shownDifference } from '../checks/phrases.js';
+import { percent, shownDifference } from '../checks/phrases.js';
 import { DIMENSION, sameDimension } from '../quantities/dimension.js';
 import type { Effect } from '../recipes/effects.js';
+import { type Wording } from '../wording/wording.js';
 
 /** The effects, those of like name and size told together; at most `most` phrases. */
-export function inShort(effects: readonly Effect[], most: number): readonly string[] {
+export function inShort(effects: readonly Effect[], most: number, wording: Wording): readonly string[] {
   const groups = new Map<string, { readonly names: string[]; readonly what: string; readonly amount: string }>();
   for (const effect of effects) {
-    const { name, what } = nameOf(effect.path);
+    const { name, what } = nameOf(effect.path, wording);
     const amount = amountOf(effect);
     const key = `${what} ${amount}`;
     const group = groups.get(key);
@@ -16,7 +17,7 @@ export function inShort(effects: readonly Effect[], most: number): readonly stri
   }
   return [...groups.values()]
     .slice(0, most)
-    .map(({ names, what, amount }) => [inWords(names), what, amount].filter((word) => word !== '').join(' '));
+    .map(({ names, what, amount }) => [wording.and(names), what, amount].filter((word) => word !== '').join(' '));
 }
 
 /** A mass or a frequency in its unit, everything else as a share. */
@@ -29,15 +30,16 @@ function amountOf({ before, difference, quantity }: Effect): string {
 const SAID_IN_UNITS = [DIMENSION.mass, DIMENSION.frequency];
 
 /** `top.mass` is just the top; otherwise part and quantity. */
-function nameOf(path: string): { readonly name: string; readonly what: string } {
+function nameOf(path: string, { text }: Wording): { readonly name: string; readonly what: string } {
   const words = path.split('.');
-  if (words[0] === 'bracing' && words.length === 2) return { name: 'braces', what: '' };
-  if (words[0] === 'back-bracing' && words.length === 2) return { name: 'back braces', what: '' };
-  if (words[0]?.endsWith('bracing')) return { name: words[1] ?? '', what: spaced(words.slice(2)) };
+  if (words[0] === 'bracing' && words.length === 2) return { name: text('braces'), what: '' };
+  if (words[0] === 'back-bracing' && words.length === 2) return { name: text('back braces'), what: '' };
+  if (words[0]?.endsWith('bracing')) return { name: words[1] ?? '', what: text(spaced(words.slice(2))) };
   // The resonances of the whole body, as the trade calls them; of rigid walls there is but the one.
-  if (words[0] === 'resonance') return { name: words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`, what: '' };
+  if (words[0] === 'resonance')
+    return { name: text(words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`), what: '' };
   const rest = words.slice(1);
-  return { name: words[0] ?? '', what: rest.join('.') === 'mass' ? '' : spaced(rest) };
+  return { name: text(words[0] ?? ''), what: rest.join('.') === 'mass' ? '' : text(spaced(rest)) };
 }
 
 function spaced(words: readonly string[]): string {

@@ -12,6 +12,7 @@ import type { Solved } from '../recipes/workshop.js';
 import { allStatements } from '../recipes/values.js';
 import { type Desk, isBefore, shifted } from './desk.js';
 import { propertyAt } from './subject.js';
+import { type Wording } from '../wording/wording.js';
 
 export interface InlayHint {
   readonly position: Position;
@@ -41,43 +42,44 @@ export function inlayHints(desk: Desk, uri: string, range: Span, options: InlayO
 
 function hintsOf(desk: Desk, definition: Definition): readonly InlayHint[] {
   const hints: InlayHint[] = [];
+  const { wording } = desk.workshop;
   const name = definition.name.text;
   const recipe =
     definition.kind === 'recipe' && desk.shelf.find('recipe', name) === definition
       ? desk.workshop.instrument(name)
       : undefined;
   if (recipe) {
-    hints.push(...recipe.solvedHolds.flatMap(holdHint), ...changeHints(recipe));
-    hints.push(...desk.workshop.expectations(name).flatMap(expectationHint));
+    hints.push(...recipe.solvedHolds.flatMap((hold) => holdHint(hold, wording)), ...changeHints(recipe, wording));
+    hints.push(...desk.workshop.expectations(name).flatMap((expectation) => expectationHint(expectation, wording)));
   }
   for (const statement of allStatements(definition.statements)) hints.push(...conversions(desk, definition, statement));
   return hints;
 }
 
-function holdHint({ request, outcome }: SolvedHold): readonly InlayHint[] {
+function holdHint({ request, outcome }: SolvedHold, { say }: Wording): readonly InlayHint[] {
   if (outcome.kind !== 'solved') return [];
   const was = writeValue(outcome.before);
   const now = likeWritten(outcome.value, was);
   return [
     {
       position: request.statement.span.end,
-      text: now === was ? `= ${now}, as it was` : `= ${now}, was ${was}`,
-      tooltip: `${request.by} that keeps ${request.quantity}`,
+      text: now === was ? say`= ${now}, as it was` : say`= ${now}, was ${was}`,
+      tooltip: say`${request.by} that keeps ${request.quantity}`,
     },
   ];
 }
 
 /** What a change starts from, where it leaves that out; what it comes to, where it only says the step. */
-function changeHints(recipe: Solved): readonly InlayHint[] {
+function changeHints(recipe: Solved, { say }: Wording): readonly InlayHint[] {
   return recipe.changes.flatMap(({ statement, before, after }) => {
     if (statement.kind !== 'change' || !before) return [];
     const was = writeValue(before.value);
     const position = statement.span.end;
-    const tooltip = `as ${before.from.definition.name.text} has it`;
+    const tooltip = say`as ${before.from.definition.name.text} has it`;
     if (statement.by) {
-      return after ? [{ position, text: `= ${likeWritten(after.value, was)}, was ${was}`, tooltip }] : [];
+      return after ? [{ position, text: say`= ${likeWritten(after.value, was)}, was ${was}`, tooltip }] : [];
     }
-    return leavesOldOut(statement) ? [{ position, text: `was ${was}`, tooltip }] : [];
+    return leavesOldOut(statement) ? [{ position, text: say`was ${was}`, tooltip }] : [];
   });
 }
 
@@ -98,14 +100,25 @@ function leavesOldOut(statement: ChangeStatement): boolean {
   return statement.old === undefined && statement.new !== undefined;
 }
 
-function expectationHint({ statement, outcome, derived }: Expectation): readonly InlayHint[] {
+function expectationHint({ statement, outcome, derived }: Expectation, wording: Wording): readonly InlayHint[] {
+  const { say, text } = wording;
   const position = statement.span.end;
   if (!derived || (outcome !== 'met' && outcome !== 'missed' && outcome !== 'unknown')) return [];
-  if (derived.known) return [{ position, text: `${shown(derived.si, derived.quantity)}, ${outcome}` }];
-  if (derived.pending) return [{ position, text: 'being worked out' }];
+  if (derived.known)
+    return [
+      {
+        position,
+        text:
+          outcome === 'met'
+            ? say`${shown(derived.si, derived.quantity)}, met`
+            : say`${shown(derived.si, derived.quantity)}, missed`,
+      },
+    ];
+  if (derived.pending) return [{ position, text: text('being worked out') }];
   const { length } = derived.missing;
-  const missing = derived.missing.slice(0, 3).join(', ') + (length > 3 ? ` and ${length - 3} more` : '');
-  return [{ position, text: missing === '' ? 'not known' : `not known without ${missing}` }];
+  const some = derived.missing.slice(0, 3).join(', ');
+  if (length === 0) return [{ position, text: text('not known') }];
+  return [{ position, text: say`not known without ${length > 3 ? say`${some} and ${length - 3} more` : some}` }];
 }
 
 function conversions(desk: Desk, definition: Definition, statement: Statement): readonly InlayHint[] {

@@ -1,10 +1,9 @@
 /** The line above each recipe: changes counted, what they do in all against the parent, built or not. */
-import { inWords } from '../checks/phrases.js';
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
 import type { Definition, Span } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Desk, shifted } from './desk.js';
-import { familyOf } from './family.js';
+import { familyOf, buildsCounted, recipesCounted } from './family.js';
 import { inShort } from './in-short.js';
 
 export interface Lens {
@@ -33,27 +32,30 @@ const EFFECTS_SHOWN = 3;
 function recipeText(workshop: Workshop, recipe: Definition): string {
   const name = recipe.name.text;
   const built = builtText(workshop, name);
-  if (workshop.parentOf(name) === undefined) return ['first of its line', built].join(' · ');
+  if (workshop.parentOf(name) === undefined) return [workshop.wording.text('first of its line'), built].join(' · ');
   return [countText(workshop, recipe), ...effectTexts(workshop, name), built].join(' · ');
 }
 
 function countText(workshop: Workshop, recipe: Definition): string {
   const { total, variables } = workshop.count(recipe.name.text);
   const limit = workshop.limit(recipe).count;
-  const over = total > limit ? ` (${limit} allowed)` : '';
-  const changes = total === 0 ? 'no change counted' : total === 1 ? '1 change' : `${total} changes`;
+  const { say } = workshop.wording;
+  const changes = total === 0 ? say`no change counted` : total === 1 ? say`1 change` : say`${total} changes`;
   const substituted = total === 0 && variables.some(({ verdict }) => verdict === 'substitution');
-  return substituted ? 'another set of the same wood' : changes + over;
+  if (substituted) return say`another set of the same wood`;
+  return total > limit ? say`${changes} (${limit} allowed)` : changes;
 }
 
 /** What all of it does to the parent: what can be told apart, most noticeable first. */
 function effectTexts(workshop: Workshop, name: string): readonly string[] {
+  const { wording } = workshop;
+  const { say, text, and } = wording;
   const parent = workshop.inFull(workshop.parentOf(name) ?? '');
   const own = workshop.inFull(name);
   if (!parent || !own) return [];
   const effects = effectsBetween(parent, own);
   const told = effects.filter(isDiscernible);
-  if (told.length === 0) return effects.length === 0 ? [] : ['nothing that could be told apart'];
+  if (told.length === 0) return effects.length === 0 ? [] : [text('nothing that could be told apart')];
   const kept = keptQuantities(workshop, name);
   const part = kept[0]?.part;
   // What a hold is about comes first: "at equal stiffness" is said of it.
@@ -64,11 +66,14 @@ function effectTexts(workshop: Workshop, name: string): readonly string[] {
     ...inShort(
       [...ofPart, ...others].filter((effect) => effect !== heard),
       heard ? EFFECTS_SHOWN - 1 : EFFECTS_SHOWN,
+      wording,
     ),
-    ...inShort(heard ? [heard] : [], 1),
+    ...inShort(heard ? [heard] : [], 1, wording),
   ];
-  const equal = kept.map(({ part: of, what }) => (of === part && ofPart.length > 0 ? what : `${of} ${what}`.trim()));
-  return [equal.length === 0 ? first : `${first} at equal ${inWords([...new Set(equal)])}`, ...rest];
+  const equal = kept.map(({ part: of, what }) =>
+    of === part && ofPart.length > 0 ? text(what) : text(`${of} ${what}`.trim()),
+  );
+  return [equal.length === 0 ? first : say`${first} at equal ${and([...new Set(equal)])}`, ...rest];
 }
 
 function isOf(path: string, part: string | undefined): boolean {
@@ -87,16 +92,14 @@ function keptQuantities(workshop: Workshop, name: string): readonly { readonly p
 }
 
 function builtText(workshop: Workshop, name: string): string {
+  const { say } = workshop.wording;
   const builds = workshop.buildsOf(name).map((build) => build.name.text);
-  if (builds.length === 0) return 'not built';
-  return builds.length > 3 ? `built ${builds.length} times` : `built as ${builds.join(', ')}`;
+  if (builds.length === 0) return say`not built`;
+  return builds.length > 3 ? say`built ${builds.length} times` : say`built as ${builds.join(', ')}`;
 }
 
 function modelText(desk: Desk, model: Definition): string {
   const { recipes, builds } = familyOf(desk, model);
-  return `${number(recipes, 'recipe')} · ${number(builds, 'build')}`;
-}
-
-function number(count: number, word: string): string {
-  return `${count === 0 ? 'no' : count} ${word}${count === 1 ? '' : 's'}`;
+  const { wording } = desk.workshop;
+  return `${recipesCounted(recipes, wording)} · ${buildsCounted(builds, wording)}`;
 }

@@ -59,25 +59,27 @@ export function referencesAt(
 
 /** The range of the word to be renamed, or why it cannot be. */
 export function renameRange(desk: Desk, uri: string, position: Position): Location | string {
+  const { say } = desk.workshop.wording;
   const spot = spotAt(desk, uri, position);
   const named = spot && namedAt(desk, spot);
-  if (!spot || !named) return 'Only the name of a definition can be renamed here.';
+  if (!spot || !named) return say`Only the name of a definition can be renamed here.`;
   const definitions = desk.shelf.named(named.kind, named.name);
-  if (definitions.length === 0) return `There is no ${named.kind} called ${named.name} to rename.`;
+  if (definitions.length === 0) return say`There is no ${named.kind} called ${named.name} to rename.`;
   if (definitions.every((definition) => isInLibrary(desk, definition))) {
-    return `${named.name} belongs to the species library, which is read-only.`;
+    return say`${named.name} belongs to the species library, which is read-only.`;
   }
   return { uri, range: spot.range };
 }
 
 /** Every edit of a rename, or why it cannot be done. */
 export function rename(desk: Desk, uri: string, position: Position, to: string): readonly Location[] | string {
+  const { say } = desk.workshop.wording;
   const range = renameRange(desk, uri, position);
   if (typeof range === 'string') return range;
   const named = namedAt(desk, spotAt(desk, uri, position)!)!;
-  if (!/^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u.test(to)) return `“${to}” is not a name: use letters, digits and hyphens.`;
+  if (!/^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u.test(to)) return say`“${to}” is not a name: use letters, digits and hyphens.`;
   if (to !== named.name && desk.shelf.named(named.kind, to).length > 0) {
-    return `There already is a ${named.kind} called ${to}.`;
+    return say`There already is a ${named.kind} called ${to}.`;
   }
   return placesOf(desk, named, true).filter((place) => !desk.shelf.isLibrary(place.uri));
 }

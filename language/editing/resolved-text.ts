@@ -11,6 +11,7 @@ import { sideOf } from '../recipes/sides.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { blockFor, type PartBlock, partsInOrder } from './parts-in-order.js';
 import { writeInShopUnit } from './shop-values.js';
+import { english, type Wording } from '../wording/wording.js';
 
 export interface ResolvedText {
   readonly title: string;
@@ -36,7 +37,7 @@ export function resolvedText(workshop: Workshop, name: string): ResolvedText | u
     page.line(1, '}');
   }
   page.line(0, '}');
-  return { title: `${name}, written out in full`, text: page.text() };
+  return { title: workshop.wording.say`${name}, written out in full`, text: page.text() };
 }
 
 function headOf(workshop: Workshop, kind: 'recipe' | 'model' | 'build', name: string): string {
@@ -112,7 +113,10 @@ class Page {
       if (known.length > 0) this.line(depth, `// ${known.join(' · ')}`);
     }
     for (const [missing, without] of this.unknown(paths)) {
-      this.line(depth, `// not known without ${missing}: ${without.map(label).join(', ')}`);
+      this.line(
+        depth,
+        `// ${this.workshop.wording.say`not known without ${missing}: ${without.map(label).join(', ')}`}`,
+      );
     }
   }
 
@@ -128,7 +132,7 @@ class Page {
     for (const path of paths) {
       const derived = this.evaluation.derived(path);
       if (!derived || derived.known || derived.missing.length === 0 || this.evaluation.ground.leaf(path)) continue;
-      const key = someOf(derived.missing);
+      const key = someOf(derived.missing, this.workshop.wording);
       groups.set(key, [...(groups.get(key) ?? []), path]);
     }
     return groups;
@@ -142,23 +146,23 @@ class Page {
       const quantity = wood.derivations.find(path)?.quantity;
       return si === undefined || !quantity
         ? []
-        : [`${label} ${writeQuantity(si, quantity.dimension, { unit: quantity.unit })}`];
+        : [`${this.workshop.wording.text(label)} ${writeQuantity(si, quantity.dimension, { unit: quantity.unit })}`];
     });
     if (known.length > 0) this.line(depth, `// ${name}: ${known.join(' · ')}`);
   }
 }
 
 /** What a quantity still lacks, in the length of a line. */
-function someOf(missing: readonly string[]): string {
+function someOf(missing: readonly string[], { say }: Wording): string {
   if (missing.length <= MOST_MISSING) return missing.join(', ');
-  return `${missing.slice(0, MOST_MISSING).join(', ')} and ${missing.length - MOST_MISSING} more`;
+  return say`${missing.slice(0, MOST_MISSING).join(', ')} and ${missing.length - MOST_MISSING} more`;
 }
 
 const MOST_MISSING = 4;
 
 const WOOD_FIGURES = [
-  { path: 'density', label: 'density' },
-  { path: 'modulus.along', label: 'stiffness along' },
-  { path: 'modulus.across', label: 'across' },
-  { path: 'modulus.twist', label: 'twist' },
+  { path: 'density', label: english('density') },
+  { path: 'modulus.along', label: english('stiffness along') },
+  { path: 'modulus.across', label: english('across') },
+  { path: 'modulus.twist', label: english('twist') },
 ];

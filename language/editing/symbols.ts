@@ -16,7 +16,7 @@ export interface Symbol {
 
 export function documentSymbols(desk: Desk, uri: string): readonly Symbol[] {
   return (desk.shelf.file(uri)?.definitions ?? []).map(({ definition, line }) => ({
-    name: definition.name.text || `${definition.kind} without a name`,
+    name: definition.name.text || desk.workshop.wording.say`${definition.kind} without a name`,
     kind: definition.kind,
     detail: definition.relation
       ? `${definition.kind} ${definition.relation.word} ${definition.relation.target.text}`

@@ -15,8 +15,8 @@ export interface Fitting {
   readonly target: string;
   readonly thickness: string;
   readonly mass?: string;
-  /** A remark when the thickness is outside what can be built; otherwise empty. */
-  readonly asks: string;
+  /** The thickness is outside what is usually built. */
+  readonly isOdd: boolean;
 }
 
 export function thicknessFor(desk: Desk, subject: Subject, path: string, wood: string): Fitting | undefined {
@@ -52,7 +52,7 @@ export function thicknessFor(desk: Desk, subject: Subject, path: string, wood: s
     target: shown(target.si, target.quantity),
     thickness: writeQuantity(si, DIMENSION.length, { unit: 'mm' }),
     mass: mass?.known ? shown(mass.si, mass.quantity) : undefined,
-    asks: range && (si < range.low || si > range.high) ? ' That is outside what is usually built.' : '',
+    isOdd: range !== undefined && (si < range.low || si > range.high),
   };
 }
 
