@@ -55,6 +55,20 @@ function platePropertiesOf(
       freeze: SET_FREEZE,
       ranges: [range('deg', -3, 0, 3, 'common practice')],
     }),
+    plate.quantity(
+      `${name}.rim-stiffness`,
+      'N',
+      `How stiffly the rim keeps the ${name}’s edge from turning, as moment per metre and radian; unsaid, a hinge.`,
+      {
+        class: 'body',
+        also: ['edge-stiffness', 'rim-spring'],
+        ranges: [
+          range('N', 0, 300, 3000, 'worked out from the other ranges', {
+            note: 'a hinge at 0; from some 3000 N on as good as clamped',
+          }),
+        ],
+      },
+    ),
     plate.quantity(`${name}.mass`, 'g', `Mass of the bare ${name} cut to outline, as weighed.`, {
       where: ['build'],
       class: 'record',

@@ -11,7 +11,7 @@ import { soundholeArea } from './plate-quantities.js';
 import { plateTask } from './plate-task.js';
 
 const SOLVER =
-  'plate with transverse shear (DKMQ, Katili 1993), offset shear-flexible braces; edge hinged and held in the plane';
+  'plate with transverse shear (DKMQ, Katili 1993), offset shear-flexible braces; edge held in the plane, hinged or with its rim stiffness';
 const COUPLED = 'O. Christensen & B. B. Vistisen, J. Acoust. Soc. Am. 68 (1980) 758; O. Christensen 1982; J. Woodhouse';
 const AID = 'a design aid, not a promise of safety';
 

@@ -1,7 +1,7 @@
 /**
  * A braced plate of the recipe as the solver wants it: outline, soundhole, thickness, wood, braces, bridge and bridge
- * plate, and the pull of the strings. The edge is taken to be hinged and held in the plane: a rim gives way a little in
- * both, and real tops lie between hinged and clamped.
+ * plate, and the pull of the strings. The edge is held in the plane, and hinged unless the recipe says how stiffly the
+ * rim keeps it from turning: real tops lie between hinged and clamped.
  */
 import { braceHeight } from '../../mechanics/braceHeight.js';
 import type { Brace as CarvedBrace } from '../../mechanics/braces.js';
@@ -44,7 +44,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
     plate: plateOf(ask, plate, parameters),
     braces: ask.members(root).map((member, i) => braceIn(ask, root, plate, member, i, parameters)),
     patches,
-    edge: { kind: 'hinged', inPlane: 'held' },
+    edge: edgeOf(ask, plate, parameters),
     load: patches.length > 0 ? loadOf(ask) : undefined,
   };
   return { model, parameters, key: JSON.stringify([model, parameters.map(({ path }) => path)]) };
@@ -94,6 +94,14 @@ function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plat
       : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
     grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
   };
+}
+
+function edgeOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): TopModel['edge'] {
+  const path = `${plate}.rim-stiffness`;
+  const rotation = ask.numberIf(path);
+  if (rotation === undefined) return { kind: 'hinged', inPlane: 'held' };
+  parameters.push({ path, parameter: { part: 'edge', quantity: 'rotation' } });
+  return { kind: 'elastic', inPlane: 'held', rotation };
 }
 
 function woodOf(ask: Ask, wood: string): OrthotropicWood {
