@@ -12,7 +12,7 @@ const COMPARED = ['recipe', 'build', 'model'] as const;
 
 export async function compare(a: string, b: string, options: PlaceOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
-  const comparison = io.busy('Computing both', () => shop.workshop.compare(a, b));
+  const comparison = io.busy(io.wording.text('Computing both'), () => shop.workshop.compare(a, b));
   if (!comparison) throw noSuchName(sideOf(shop.workshop, a) ? b : a, COMPARED, shop, io);
   io.write(options.format === 'json' ? comparisonAsJson(comparison) : comparisonAsText(comparison, styleFor(io)));
   return EXIT.fine;

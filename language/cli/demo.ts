@@ -12,7 +12,8 @@ const [A, B] = ['vennick-37', 'vennick-38'];
 export async function demonstrate(io: Io): Promise<number> {
   const style = styleFor(io);
   const command = (text: string) => io.write(`\n${style.bold(`$ bookmatch ${text}`)}\n\n`);
-  io.write(`The example shop in ${EXAMPLE_SHOP} has a history, and slips a real shop would make.\n`);
+  const { say, text } = io.wording;
+  io.write(`${say`The example shop in ${EXAMPLE_SHOP} has a history, and slips a real shop would make.`}\n`);
   command(`check ${EXAMPLE_SHOP}`);
   await check([EXAMPLE_SHOP], { format: 'text', failOn: 'error' }, io);
   command(`compare ${A} ${B} --in ${EXAMPLE_SHOP}`);
@@ -20,9 +21,9 @@ export async function demonstrate(io: Io): Promise<number> {
   io.write(
     [
       '',
-      style.bold('To open the shop and edit it:'),
-      '  npm run try              opens it in an editor in the browser, nothing else to install',
-      '  npm run package          makes the extension for VS Code; then:',
+      style.bold(text('To open the shop and edit it:')),
+      `  npm run try              ${text('opens it in an editor in the browser, nothing else to install')}`,
+      `  npm run package          ${text('makes the extension for VS Code; then:')}`,
       '    code --install-extension bookmatch.vsix',
       `    code ${resolve(io.cwd, EXAMPLE_SHOP)}`,
       '',

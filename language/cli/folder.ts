@@ -2,6 +2,7 @@
 import { type Dirent, watch } from 'node:fs';
 import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { english } from '../wording/wording.js';
 
 export const ENDING = '.bookmatch';
 
@@ -36,7 +37,7 @@ export const DISK: Files = {
       return { text: text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text };
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      return { trouble: TROUBLES[code] ?? 'it cannot be read' };
+      return { trouble: TROUBLES[code] ?? english('it cannot be read') };
     }
   },
 
@@ -46,7 +47,7 @@ export const DISK: Files = {
       return undefined;
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      return code === 'ENOSPC' ? 'the disk is full' : 'it cannot be written to';
+      return code === 'ENOSPC' ? english('the disk is full') : english('it cannot be written to');
     }
   },
 
@@ -72,12 +73,12 @@ export const DISK: Files = {
 const BYTE_ORDER_MARK = '\uFEFF';
 
 const TROUBLES: Readonly<Record<string, string>> = {
-  EACCES: 'you are not allowed to read it',
-  EPERM: 'you are not allowed to read it',
-  ENOENT: 'it is no longer there',
-  EISDIR: 'it is a folder',
-  ERR_STRING_TOO_LONG: 'it is too large',
-  ERR_FS_FILE_TOO_LARGE: 'it is too large',
+  EACCES: english('you are not allowed to read it'),
+  EPERM: english('you are not allowed to read it'),
+  ENOENT: english('it is no longer there'),
+  EISDIR: english('it is a folder'),
+  ERR_STRING_TOO_LONG: english('it is too large'),
+  ERR_FS_FILE_TOO_LARGE: english('it is too large'),
 };
 
 async function pathsOf(entry: Dirent, path: string): Promise<readonly string[]> {

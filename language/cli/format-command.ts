@@ -4,7 +4,8 @@ import { formatted } from '../editing/formatting.js';
 import { createParser } from '../recipes/reader.js';
 import { ENDING } from './folder.js';
 import { EXIT, type Io, WrongUse } from './io.js';
-import { shown } from './open-shop.js';
+import { leftOut, shown } from './open-shop.js';
+import { type Wording } from '../wording/wording.js';
 
 export interface FormatOptions {
   /** Only tell which files would change. */
@@ -12,13 +13,13 @@ export interface FormatOptions {
 }
 
 export async function format(paths: readonly string[], { check }: FormatOptions, io: Io): Promise<number> {
-  const parser = createParser();
+  const parser = createParser({ wording: io.wording });
   let [changed, untouched, failed] = [0, 0, 0];
   for (const path of await filesAt(paths, io)) {
     const read = await io.files.read(path);
     if ('trouble' in read) {
       failed++;
-      io.complain(`${shown(path, io)} was left out: ${read.trouble}.\n`);
+      io.complain(`${leftOut(path, read.trouble, io)}\n`);
       continue;
     }
     const text = formatted(read.text, parser);
@@ -32,35 +33,37 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
       io.write(`${shown(path, io)}\n`);
     } else {
       failed++;
-      io.complain(`${shown(path, io)} is as it was: ${trouble}.\n`);
+      const { say, text } = io.wording;
+      io.complain(`${say`${shown(path, io)} is as it was: ${text(trouble)}.`}\n`);
     }
   }
-  io.write(summary(changed, untouched, check ?? false));
+  io.write(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
   if (failed > 0) return EXIT.wrongUse;
   return check && changed > 0 ? EXIT.findings : EXIT.fine;
 }
 
 async function filesAt(paths: readonly string[], io: Io): Promise<readonly string[]> {
+  const { say } = io.wording;
   const files = new Set<string>();
   for (const path of paths.length > 0 ? paths : ['.']) {
     const full = resolve(io.cwd, path);
     const kind = await io.files.kindOf(full);
-    if (kind === 'nothing') throw new WrongUse(`There is no file or folder ${path}.`);
+    if (kind === 'nothing') throw new WrongUse(say`There is no file or folder ${path}.`);
     if (kind === 'file' && !full.endsWith(ENDING)) {
-      throw new WrongUse(`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
+      throw new WrongUse(say`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
     }
     const found = kind === 'folder' ? await io.files.list(full) : [full];
     if (found.length === 0) {
-      throw new WrongUse(`There are no recipe files in ${shown(full, io)}: their names end in ${ENDING}.`);
+      throw new WrongUse(say`There are no recipe files in ${shown(full, io)}: their names end in ${ENDING}.`);
     }
     for (const file of found) files.add(file);
   }
   return [...files];
 }
 
-function summary(changed: number, untouched: number, check: boolean): string {
+function summary(changed: number, untouched: number, check: boolean, { say }: Wording): string {
   if (changed === 0)
-    return untouched === 1 ? 'The file is laid out already.\n' : `All ${untouched} files are laid out already.\n`;
-  const what = changed === 1 ? '1 file' : `${changed} files`;
-  return check ? `${what} to lay out; bookmatch format does it.\n` : `${what} laid out.\n`;
+    return untouched === 1 ? say`The file is laid out already.` : say`All ${untouched} files are laid out already.`;
+  if (changed === 1) return check ? say`1 file to lay out; bookmatch format does it.` : say`1 file laid out.`;
+  return check ? say`${changed} files to lay out; bookmatch format does it.` : say`${changed} files laid out.`;
 }

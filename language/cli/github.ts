@@ -1,8 +1,9 @@
 /** Findings as workflow commands, which GitHub shows beside the lines of a pull request. */
 import type { Severity } from '../checks/finding.js';
 import type { CheckReport } from './told-findings.js';
+import { type Style } from './text/style.js';
 
-export function findingsForGitHub({ findings }: CheckReport): string {
+export function findingsForGitHub({ findings }: CheckReport, { wording: { say, text: word } }: Style): string {
   return findings
     .map(({ severity, code, message, file, range, remedies }) => {
       const place = {
@@ -14,7 +15,7 @@ export function findingsForGitHub({ findings }: CheckReport): string {
         title: code,
       };
       const properties = Object.entries(place).map(([key, value]) => `${key}=${escapedProperty(String(value))}`);
-      const text = remedies.length > 0 ? `${message}\nWhat to do: ${remedies.join('; or ')}.` : message;
+      const text = remedies.length > 0 ? `${message}\n${say`What to do: ${remedies.join(word('; or '))}.`}` : message;
       return `::${COMMANDS[severity]} ${properties.join(',')}::${escaped(text)}\n`;
     })
     .join('');

@@ -5,8 +5,9 @@ import { asJson } from './json/findings.js';
 import { noSuchName } from './names.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
-import { counted, table } from './text/layout.js';
+import { table } from './text/layout.js';
 import { type Style, styleFor } from './text/style.js';
+import { type Wording } from '../wording/wording.js';
 
 export async function lineage(name: string | undefined, options: PlaceOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
@@ -17,7 +18,7 @@ export async function lineage(name: string | undefined, options: PlaceOptions, i
 }
 
 function asText(families: readonly FamilyMember[], style: Style): string {
-  if (families.length === 0) return 'There are no models or recipes here.\n';
+  if (families.length === 0) return `${style.wording.text('There are no models or recipes here.')}\n`;
   const rows = families.flatMap((family) => rowsOf(family, '', '', style));
   return `${table(rows, { indent: 0 }).join('\n')}\n`;
 }
@@ -31,10 +32,17 @@ function rowsOf(member: FamilyMember, lead: string, below: string, style: Style)
 }
 
 function rowOf({ name, kind, changes, builds }: FamilyMember, lead: string, style: Style) {
-  const what = kind === 'model' ? 'model' : changes === undefined ? 'base recipe' : changesInWords(changes);
-  return [lead + name, { text: what, paint: style.dim }, builds.length > 0 ? `built: ${builds.join(', ')}` : ''];
+  const { say, text } = style.wording;
+  const what =
+    kind === 'model'
+      ? text('model')
+      : changes === undefined
+        ? text('base recipe')
+        : changesInWords(changes, style.wording);
+  return [lead + name, { text: what, paint: style.dim }, builds.length > 0 ? say`built: ${builds.join(', ')}` : ''];
 }
 
-function changesInWords(changes: number): string {
-  return changes === 0 ? 'no change counted' : `${counted(changes, 'change')} counted`;
+function changesInWords(changes: number, { say }: Wording): string {
+  if (changes === 0) return say`no change counted`;
+  return changes === 1 ? say`1 change counted` : say`${changes} changes counted`;
 }

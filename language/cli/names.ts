@@ -4,28 +4,33 @@ import type { DefinitionKind } from '../recipes/facts.js';
 import { WrongUse } from './io.js';
 import { type Shop, shown } from './open-shop.js';
 import type { Io } from './io.js';
+import { sentences } from '../wording/wording.js';
 
 /** Says that there is nothing of this name among these kinds, and names what is near, or what there is. */
 export function noSuchName(name: string, kinds: readonly DefinitionKind[], shop: Shop, io: Io): WrongUse {
+  const { say, or, some } = io.wording;
   const names = kinds.flatMap((kind) => shop.shelf.names(kind));
   const near = didYouMean(name, names);
   const other = shop.shelf.kindsOf(name).find((kind) => !kinds.includes(kind));
-  const what =
-    other === undefined ? `There is nothing called ${name}` : `${name} is of kind ${other}, not ${inWords(kinds)},`;
-  const where = shown(shop.folder, io) === '.' ? 'here' : `in ${shown(shop.folder, io)}`;
-  const hint =
-    near.length > 0
-      ? ` Did you mean ${inWords(near)}?`
-      : ` The recipes ${where} are: ${someOf(shop.shelf.names('recipe'))}.`;
-  return new WrongUse(`${what} ${where}.${hint}`);
-}
-
-function inWords(items: readonly string[]): string {
-  if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} or ${items.at(-1)}`;
-}
-
-function someOf(names: readonly string[]): string {
-  if (names.length === 0) return 'none';
-  return names.length <= 8 ? names.join(', ') : `${names.slice(0, 8).join(', ')} and ${names.length - 8} more`;
+  const folder = shown(shop.folder, io);
+  const isHere = folder === '.';
+  const recipes = shop.shelf.names('recipe');
+  const list =
+    recipes.length === 0 ? io.wording.text('none') : recipes.length <= 8 ? recipes.join(', ') : some(recipes, 8);
+  return new WrongUse(
+    sentences(
+      other === undefined
+        ? isHere
+          ? say`There is nothing called ${name} here.`
+          : say`There is nothing called ${name} in ${folder}.`
+        : isHere
+          ? say`${name} is of kind ${other}, not ${or(kinds)}, here.`
+          : say`${name} is of kind ${other}, not ${or(kinds)}, in ${folder}.`,
+      near.length > 0
+        ? say`Did you mean ${or(near)}?`
+        : isHere
+          ? say`The recipes here are: ${list}.`
+          : say`The recipes in ${folder} are: ${list}.`,
+    ),
+  );
 }

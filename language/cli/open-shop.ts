@@ -25,13 +25,14 @@ export class Opener {
   /** The recipes of a folder, and files beside them that were asked for by name. */
   async open(folder: string, extra: readonly string[] = []): Promise<Shop> {
     const { io } = this;
+    const { say } = io.wording;
     const root = resolve(io.cwd, folder);
     const kind = await io.files.kindOf(root);
-    if (kind === 'nothing') throw new WrongUse(`There is no folder ${shown(root, io)}.`);
-    if (kind === 'file') throw new WrongUse(`${shown(root, io)} is a file; name the folder it lies in.`);
+    if (kind === 'nothing') throw new WrongUse(say`There is no folder ${shown(root, io)}.`);
+    if (kind === 'file') throw new WrongUse(say`${shown(root, io)} is a file; name the folder it lies in.`);
     const paths = [...new Set([...(await io.files.list(root)), ...extra])];
     if (paths.length === 0) {
-      throw new WrongUse(`There are no recipe files in ${shown(root, io)}: their names end in ${ENDING}.`);
+      throw new WrongUse(say`There are no recipe files in ${shown(root, io)}: their names end in ${ENDING}.`);
     }
     return this.read(root, paths);
   }
@@ -47,7 +48,7 @@ export class Opener {
       const read = await io.files.read(path);
       if ('trouble' in read) {
         unread++;
-        io.complain(`${shown(path, io)} was left out: ${read.trouble}.\n`);
+        io.complain(`${leftOut(path, read.trouble, io)}\n`);
         continue;
       }
       const uri = uriOf(path);
@@ -60,7 +61,7 @@ export class Opener {
       folder,
       unread,
       text: (uri) => texts.get(uri),
-      nameOf: (uri) => names.get(uri) ?? 'species library',
+      nameOf: (uri) => names.get(uri) ?? io.wording.text('species library'),
     };
   }
 }
@@ -72,4 +73,10 @@ export function uriOf(path: string): string {
 /** A path as the maker would type it from where they are. */
 export function shown(path: string, { cwd }: Io): string {
   return (relative(cwd, path) || '.').split(sep).join('/');
+}
+
+/** Says that a file was not read; `trouble` is a plain clause saying why. */
+export function leftOut(path: string, trouble: string, io: Io): string {
+  const { say, text } = io.wording;
+  return say`${shown(path, io)} was left out: ${text(trouble)}.`;
 }

@@ -28,25 +28,29 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
-    io.complain(`${error instanceof WrongUse ? error.message : faultMessage(error)}\n`);
+    io.complain(`${error instanceof WrongUse ? error.message : faultMessage(error, io.wording)}\n`);
     return EXIT.wrongUse;
   }
 }
 
 function programFor(io: Io, done: (work: Promise<number> | number) => Promise<void>): Command {
+  const { text } = io.wording;
   const program = new Command('bookmatch')
-    .description('Checks, shows and compares build recipes for acoustic guitars.')
-    .version(version, '--version', 'print the version')
+    .description(text('Checks, shows and compares build recipes for acoustic guitars.'))
+    .version(version, '--version', text('print the version'))
     .addOption(
-      new Option('--language <language>', 'speak this language; otherwise that of the terminal').choices(['en', 'de']),
+      new Option('--language <language>', text('speak this language; otherwise that of the terminal')).choices([
+        'en',
+        'de',
+      ]),
     )
-    .helpOption('-h, --help', 'print this help')
-    .helpCommand('help [command]', 'print the help of a command')
+    .helpOption('-h, --help', text('print this help'))
+    .helpCommand('help [command]', text('print the help of a command'))
     .exitOverride()
     .configureOutput({
       writeOut: io.write,
       writeErr: io.complain,
-      outputError: (text, write) => write(inPlainWords(text)),
+      outputError: (said, write) => write(inPlainWords(said, io.wording)),
       getOutHelpWidth: () => io.columns,
       getErrHelpWidth: () => io.columns,
       getOutHasColors: () => false,
@@ -55,45 +59,47 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
 
   program
     .command('check')
-    .description('find what is wrong or worth knowing in recipe files')
-    .argument('[paths...]', 'folders or files; the folder you are in, when none is given')
-    .addOption(new Option('--format <format>', 'how to print the findings').choices(CHECK_FORMATS).default('text'))
+    .description(text('find what is wrong or worth knowing in recipe files'))
+    .argument('[paths...]', text('folders or files; the folder you are in, when none is given'))
     .addOption(
-      new Option('--fail-on <severity>', 'end with exit code 1 on findings this grave or graver')
+      new Option('--format <format>', text('how to print the findings')).choices(CHECK_FORMATS).default('text'),
+    )
+    .addOption(
+      new Option('--fail-on <severity>', text('end with exit code 1 on findings this grave or graver'))
         .choices(SEVERITIES)
         .default('error'),
     )
-    .option('--in <folder>', 'read this folder as the shop, and tell only the findings of the paths')
-    .option('--watch', 'check again whenever a recipe file changes')
+    .option('--in <folder>', text('read this folder as the shop, and tell only the findings of the paths'))
+    .option('--watch', text('check again whenever a recipe file changes'))
     .action((paths: string[], options: CheckOptions) => done(check(paths, options, io)));
 
-  placed(program.command('show'))
-    .description('show everything about a recipe, build, model, wood set, string set or species')
-    .argument('<name>', 'its name')
+  placed(io, program.command('show'))
+    .description(text('show everything about a recipe, build, model, wood set, string set or species'))
+    .argument('<name>', text('its name'))
     .action((name: string, options: PlaceOptions) => done(show(name, options, io)));
 
-  placed(program.command('compare'))
-    .description('lay two recipes, builds or models side by side')
-    .argument('<a>', 'name of the one')
-    .argument('<b>', 'name of the other')
+  placed(io, program.command('compare'))
+    .description(text('lay two recipes, builds or models side by side'))
+    .argument('<a>', text('name of the one'))
+    .argument('<b>', text('name of the other'))
     .action((a: string, b: string, options: PlaceOptions) => done(compare(a, b, options, io)));
 
-  placed(program.command('lineage'))
-    .description('show who comes from whom, with the changes counted and the builds')
-    .argument('[name]', 'a recipe or model; all of them, when none is given')
+  placed(io, program.command('lineage'))
+    .description(text('show who comes from whom, with the changes counted and the builds'))
+    .argument('[name]', text('a recipe or model; all of them, when none is given'))
     .action((name: string | undefined, options: PlaceOptions) => done(lineage(name, options, io)));
 
   program
     .command('format')
-    .description('lay out recipe files: indentation, aligned values, usual spelling of units')
-    .argument('[paths...]', 'folders or files; the folder you are in, when none is given')
-    .option('--check', 'change nothing; tell which files would change, and end with exit code 1 if any would')
+    .description(text('lay out recipe files: indentation, aligned values, usual spelling of units'))
+    .argument('[paths...]', text('folders or files; the folder you are in, when none is given'))
+    .option('--check', text('change nothing; tell which files would change, and end with exit code 1 if any would'))
     .action((paths: string[], options: FormatOptions) => done(format(paths, options, io)));
 
   program
     .command('rules')
-    .description('explain a finding, or list them all')
-    .addArgument(new Argument('[code]', 'the code of a finding, such as too-many-changes'))
+    .description(text('explain a finding, or list them all'))
+    .addArgument(new Argument('[code]', text('the code of a finding, such as too-many-changes')))
     .action((code: string | undefined) => done(rules(code, io)));
 
   // For a first look from the project's own folder; of no use at a bench, so the help leaves it out.
@@ -109,26 +115,28 @@ async function wordingFor(args: readonly string[], { locale, translations }: Sur
   return new Wording(language === 'en' ? {} : await translations(language), language);
 }
 
-function placed(command: Command): Command {
+function placed({ wording: { text } }: Io, command: Command): Command {
   return command
-    .option('--in <folder>', 'the folder of the shop', '.')
-    .addOption(new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'));
+    .option('--in <folder>', text('the folder of the shop'), '.')
+    .addOption(new Option('--format <format>', text('how to print it')).choices(['text', 'json']).default('text'));
 }
 
 /** `error: missing required argument 'name'` becomes a sentence, and says where to find help. */
-function inPlainWords(text: string): string {
+function inPlainWords(text: string, { say }: Wording): string {
   const said = text
     .replace(/^error: /, '')
     .trim()
     .replaceAll(/'([^'\n]+)'/g, '$1');
-  return `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.?)]$/.test(said) ? '' : '.'} See: bookmatch --help\n`;
+  const sentence = `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.?)]$/.test(said) ? '' : '.'}`;
+  return say`${sentence} See: bookmatch --help` + '\n';
 }
 
-function faultMessage(error: unknown): string {
+function faultMessage(error: unknown, { say }: Wording): string {
   const detail =
     error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 4).join('\n') : String(error);
-  return (
-    'Bookmatch has met a fault of its own and had to stop; your files are as they were.\n' +
-    `Please report it, with the command you gave and these lines:\n${detail}`
-  );
+  return [
+    say`Bookmatch has met a fault of its own and had to stop; your files are as they were.`,
+    say`Please report it, with the command you gave and these lines:`,
+    detail,
+  ].join('\n');
 }

@@ -4,14 +4,15 @@ import type { Severity } from '../checks/finding.js';
 import { rulePages } from '../checks/manual.js';
 import { asJson } from './json/findings.js';
 import type { CheckReport, ToldRange } from './told-findings.js';
+import { type Style } from './text/style.js';
 
-export function findingsAsSarif({ findings }: CheckReport): string {
+export function findingsAsSarif({ findings }: CheckReport, { wording: { say, text } }: Style): string {
   const pages = rulePages();
   const rules = pages.map(({ code, severity, title, reason }) => ({
     id: code,
-    shortDescription: { text: title },
-    fullDescription: { text: reason },
-    help: { text: `${reason}\n\nFor examples: bookmatch rules ${code}` },
+    shortDescription: { text: text(title) },
+    fullDescription: { text: text(reason) },
+    help: { text: `${text(reason)}\n\n${say`For examples: bookmatch rules ${code}`}` },
     defaultConfiguration: { level: LEVELS[severity] },
   }));
   const results = findings.map((finding) => ({

@@ -25,10 +25,10 @@ export async function scopesOf(
   for (const path of paths.length > 0 ? paths : [within ?? '.']) {
     const full = resolve(io.cwd, path);
     const kind = await io.files.kindOf(full);
-    if (kind === 'nothing') throw new WrongUse(`There is no file or folder ${path}.`);
+    if (kind === 'nothing') throw new WrongUse(io.wording.say`There is no file or folder ${path}.`);
     if (kind === 'folder') folders.push(full);
     else if (full.endsWith(ENDING)) add(files, homeOf(full, within, io), full);
-    else throw new WrongUse(`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
+    else throw new WrongUse(io.wording.say`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
   }
   const scopes: Scope[] = [];
   for (const folder of new Set(folders)) {

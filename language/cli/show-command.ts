@@ -14,7 +14,7 @@ export interface PlaceOptions {
 
 export async function show(name: string, options: PlaceOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
-  const shown = io.busy('Computing', () => shownOf(shop, name));
+  const shown = io.busy(io.wording.text('Computing'), () => shownOf(shop, name));
   if (!shown) throw noSuchName(name, SHOWN_KINDS, shop, io);
   io.write(options.format === 'json' ? shownAsJson(shown) : shownAsText(shown, styleFor(io)));
   return EXIT.fine;

@@ -34,7 +34,7 @@ export function serveInstruments({ connection, session, answer }: Serving): void
   connection.onRequest(
     GetLibraryText,
     answer<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) => {
-      const text = libraryText(uri);
+      const text = libraryText(uri, workshop.wording);
       return text === undefined ? null : { text };
     }),
   );

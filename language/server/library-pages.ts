@@ -2,6 +2,7 @@
 import { rulePage } from '../checks/manual.js';
 import { SPECIES_TEXT, SPECIES_URI } from '../editing/open-workshop.js';
 import { LIBRARY_SCHEME } from './protocol.js';
+import { type Wording } from '../wording/wording.js';
 
 const PAGE = new RegExp(`^${LIBRARY_SCHEME}:/findings/([a-z-]+)\\.md$`);
 
@@ -10,8 +11,8 @@ export function pageUri(code: string): string {
   return `${LIBRARY_SCHEME}:/findings/${code}.md`;
 }
 
-export function libraryText(uri: string): string | undefined {
+export function libraryText(uri: string, wording: Wording): string | undefined {
   if (uri === SPECIES_URI) return SPECIES_TEXT;
   const code = PAGE.exec(uri)?.[1];
-  return code === undefined ? undefined : rulePage(code);
+  return code === undefined ? undefined : rulePage(code, wording);
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { counted, table, wrapped } from '../../language/cli/text/layout.js';
+import { table, wrapped } from '../../language/cli/text/layout.js';
 
 describe('wrapping', () => {
   it('breaks between words, never inside one', () => {
@@ -58,8 +58,4 @@ describe('tables', () => {
       ),
     ).toEqual(['<a>    x', 'bbb  y']);
   });
-});
-
-it('counts in words', () => {
-  expect([counted(0, 'file'), counted(1, 'file'), counted(2, 'file')]).toEqual(['0 files', '1 file', '2 files']);
 });

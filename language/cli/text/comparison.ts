@@ -5,11 +5,13 @@ import { writeInShopUnit } from '../../editing/shop-values.js';
 import { writeQuantity } from '../../quantities/write.js';
 import type { Comparison, DerivedDifference, Difference } from '../../recipes/comparison.js';
 import type { Held } from '../../recipes/instrument.js';
-import { counted, table, wrapped } from './layout.js';
+import { table, wrapped } from './layout.js';
 import type { Style } from './style.js';
+import { type Wording } from '../../wording/wording.js';
 
 export function comparisonAsText(comparison: Comparison, style: Style): string {
   const { a, b, ancestor, differences } = comparison;
+  const { say } = style.wording;
   // What both state is among the changes already.
   const isStated = (path: string) => a.values.has(path) && b.values.has(path);
   const derived = byPart(
@@ -19,19 +21,21 @@ export function comparisonAsText(comparison: Comparison, style: Style): string {
   );
   const moved = derived.filter((each) => each.difference !== undefined && !isSame(each));
   const sections = [
-    `${style.bold(`${a.name} beside ${b.name}`)}\n  ${relationOf(a.name, b.name, ancestor)}`,
-    differences.length === 0 ? `${a.name} and ${b.name} have the same values throughout.` : changes(comparison, style),
+    `${style.bold(say`${a.name} beside ${b.name}`)}\n  ${relationOf(a.name, b.name, ancestor, style.wording)}`,
+    differences.length === 0
+      ? say`${a.name} and ${b.name} have the same values throughout.`
+      : changes(comparison, style),
     moved.length === 0 ? '' : effects(comparison, moved, style),
     rest(derived, style),
   ];
   return `${sections.filter((text) => text !== '').join('\n\n')}\n`;
 }
 
-function relationOf(a: string, b: string, ancestor: string | undefined): string {
-  if (ancestor === undefined) return 'They have no recipe in common.';
-  if (ancestor === a) return `${b} comes from ${a}.`;
-  if (ancestor === b) return `${a} comes from ${b}.`;
-  return `Both come from ${ancestor}.`;
+function relationOf(a: string, b: string, ancestor: string | undefined, { say }: Wording): string {
+  if (ancestor === undefined) return say`They have no recipe in common.`;
+  if (ancestor === a) return say`${b} comes from ${a}.`;
+  if (ancestor === b) return say`${a} comes from ${b}.`;
+  return say`Both come from ${ancestor}.`;
 }
 
 function changes({ a, b, differences }: Comparison, style: Style): string {
@@ -41,11 +45,11 @@ function changes({ a, b, differences }: Comparison, style: Style): string {
       path,
       written(path, x),
       written(path, y),
-      { text: remarkOn(difference, x, y), paint: style.dim },
+      { text: remarkOn(difference, x, y, style.wording), paint: style.dim },
     ]),
   );
   const head = ['', a.name, b.name].map((text) => ({ text, paint: style.bold }));
-  return [style.bold('What differs'), ...table([head, ...rows])].join('\n');
+  return [style.bold(style.wording.text('What differs')), ...table([head, ...rows])].join('\n');
 }
 
 function firstPath({ paths }: Difference): string {
@@ -56,10 +60,10 @@ function written(path: string, held: Held | undefined): string {
   return held ? writeInShopUnit(path, held.value) : '–';
 }
 
-function remarkOn({ label, paths }: Difference, a: Held | undefined, b: Held | undefined): string {
+function remarkOn({ label, paths }: Difference, a: Held | undefined, b: Held | undefined, { say }: Wording): string {
   const solved = [a, b].find((held) => held?.via === 'solved');
-  const together = paths.length > 1 && label !== paths[0]?.path ? `together: ${label}` : '';
-  return [together, solved ? 'solved by a hold' : ''].filter((text) => text !== '').join(', ');
+  const together = paths.length > 1 && label !== paths[0]?.path ? say`together: ${label}` : '';
+  return [together, solved ? say`solved by a hold` : ''].filter((text) => text !== '').join(', ');
 }
 
 function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], style: Style): string {
@@ -67,7 +71,7 @@ function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], styl
     { text: '' },
     { text: a.name, align: 'right' as const, paint: style.bold },
     { text: b.name, align: 'right' as const, paint: style.bold },
-    { text: 'difference', align: 'right' as const, paint: style.bold },
+    { text: style.wording.text('difference'), align: 'right' as const, paint: style.bold },
   ];
   const rows = moved.map((each) => [
     each.path,
@@ -75,11 +79,11 @@ function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], styl
     right(number(each.b, each)),
     right(shownDifference(each.difference ?? 0, each.quantity)),
     right(each.percent === undefined ? '' : percent(each.percent)),
-    { text: verdictOn(each), paint: isDistinct(each) ? undefined : style.dim },
+    { text: verdictOn(each, style.wording), paint: isDistinct(each) ? undefined : style.dim },
   ]);
   const [first = '', ...lines] = table([head, ...rows]);
   const explained = moved.flatMap((each, i) => [lines[i] ?? '', ...sharesOf(each, style)]);
-  return [style.bold('What that does'), first, ...explained].join('\n');
+  return [style.bold(style.wording.text('What that does')), first, ...explained].join('\n');
 }
 
 function right(text: string) {
@@ -100,19 +104,21 @@ function isDistinct({ difference = 0, discernible = 0 }: DerivedDifference): boo
   return Math.abs(difference) > discernible;
 }
 
-function verdictOn(each: DerivedDifference): string {
-  if (isDistinct(each)) return 'can be told apart';
+function verdictOn(each: DerivedDifference, { say }: Wording): string {
+  if (isDistinct(each)) return say`can be told apart`;
   const { dimension, unit } = each.quantity;
-  return `too small to tell: it would take ${writeQuantity(each.discernible ?? 0, dimension, { unit: unit || undefined, digits: 2 })}`;
+  return say`too small to tell: it would take ${writeQuantity(each.discernible ?? 0, dimension, { unit: unit || undefined, digits: 2 })}`;
 }
 
 /** Which change is answerable for how much; nothing to say where there is only one. */
 function sharesOf(each: DerivedDifference, style: Style): readonly string[] {
   const { contributions, remainder, quantity } = each;
-  if (contributions.length < 2) return contributions.map(({ label }) => style.dim(`      all of it by ${label}`));
+  const { say } = style.wording;
+  if (contributions.length < 2)
+    return contributions.map(({ label }) => style.dim(`      ${say`all of it by ${label}`}`));
   const shares = contributions.map(({ label, amount }) => `${label} ${shownDifference(amount, quantity)}`);
   const joint = Math.abs(remainder) > 0.01 * Math.abs(each.difference ?? 0);
-  const all = joint ? [...shares, `together beyond that ${shownDifference(remainder, quantity)}`] : shares;
+  const all = joint ? [...shares, say`together beyond that ${shownDifference(remainder, quantity)}`] : shares;
   return wrapped(all.join(' · '), Math.max(style.columns - 6, 50)).map((line) => style.dim(`      ${line}`));
 }
 
@@ -122,19 +128,28 @@ function isSame({ a = 0, b = 0, difference = 0 }: DerivedDifference): boolean {
 
 /** What could not be laid side by side. What neither has is only counted: `show` says what it would take. */
 function rest(derived: readonly DerivedDifference[], style: Style): string {
+  const { say } = style.wording;
   const same = derived.filter((each) => each.difference !== undefined && isSame(each));
   const unknown = derived.filter((each) => each.difference === undefined);
   const inOne = unknown.filter(({ a, b }) => a !== undefined || b !== undefined);
   const inNeither = unknown.length - inOne.length;
   const lines = [
-    ...(same.length > 0 ? [`The same in both: ${counted(same.length, 'computed value')}.`] : []),
-    ...inOne.map(({ path, missing }) => `${path} is known for one only: the other needs ${missing.join(', ')}.`),
-    ...(inNeither > 0
-      ? [`Known for neither: ${counted(inNeither, 'value')}; bookmatch show says what is missing.`]
-      : []),
+    ...(same.length === 0 ? [] : [sameInWords(same.length, style.wording)]),
+    ...inOne.map(({ path, missing }) => say`${path} is known for one only: the other needs ${missing.join(', ')}.`),
+    ...(inNeither === 0 ? [] : [unknownInWords(inNeither, style.wording)]),
   ];
   return lines
     .flatMap((line) => wrapped(line, style.columns))
     .map((line) => style.dim(line))
     .join('\n');
+}
+
+function sameInWords(count: number, { say }: Wording): string {
+  return count === 1 ? say`The same in both: 1 computed value.` : say`The same in both: ${count} computed values.`;
+}
+
+function unknownInWords(count: number, { say }: Wording): string {
+  return count === 1
+    ? say`Known for neither: 1 value; bookmatch show says what is missing.`
+    : say`Known for neither: ${count} values; bookmatch show says what is missing.`;
 }

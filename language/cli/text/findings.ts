@@ -1,23 +1,28 @@
 /** Findings for somebody at the bench: where, the line itself with the place marked, what is wrong, what to do. */
 import type { CheckReport, ToldFinding } from '../told-findings.js';
-import { counted, lengthOf, wrapped } from './layout.js';
+import { lengthOf, wrapped } from './layout.js';
 import type { Style } from './style.js';
+import { type Wording } from '../../wording/wording.js';
+import { SEVERITIES, type Severity } from '../../checks/finding.js';
 
 export function findingsAsText({ findings, files }: CheckReport, style: Style): string {
   const blocks = findings.map((finding) => findingAsText(finding, style));
-  const more = findings.length > 0 ? style.dim('For what a finding means: bookmatch rules CODE') + '\n' : '';
+  const more =
+    findings.length > 0 ? style.dim(style.wording.text('For what a finding means: bookmatch rules CODE')) + '\n' : '';
   return [...blocks, summaryOf(findings, files, style) + '\n' + more].join('\n');
 }
 
 export function findingAsText(finding: ToldFinding, style: Style): string {
   const { file, range, severity, code, message, related, remedies } = finding;
   const width = Math.min(Math.max(style.columns, 40), 100) - 2;
-  const head = `${style.bold(`${file}:${range.start.line}:${range.start.column}`)}  ${style.severity(severity, severity)}  ${style.dim(code)}`;
+  const head = `${style.bold(`${file}:${range.start.line}:${range.start.column}`)}  ${style.severity(severity, style.wording.text(severity))}  ${style.dim(code)}`;
   const lines = [
     head,
     ...excerpt(finding, style),
     ...wrapped(message, width).map((line) => `  ${line}`),
-    ...related.flatMap((each) => hanging(`${each.file}:${each.range.start.line}: ${each.message}`, 'see ', width)),
+    ...related.flatMap((each) =>
+      hanging(`${each.file}:${each.range.start.line}: ${each.message}`, `${style.wording.text('see')} `, width),
+    ),
     ...remedies.flatMap((remedy) => hanging(remedy, '→ ', width)),
   ];
   return `${lines.join('\n')}\n`;
@@ -55,17 +60,24 @@ function visible(text: string): string {
 }
 
 function summaryOf(findings: readonly ToldFinding[], files: number, style: Style): string {
-  const where = `in ${counted(files, 'file')}`;
-  if (findings.length === 0) return `No findings ${where}.`;
-  const count = (severity: ToldFinding['severity']) => findings.filter((each) => each.severity === severity).length;
-  const parts = [
-    ['error', 'error', 'errors'],
-    ['warning', 'warning', 'warnings'],
-    ['information', 'remark', 'remarks'],
-    ['hint', 'hint', 'hints'],
-  ] as const;
-  const said = parts
-    .filter(([severity]) => count(severity) > 0)
-    .map(([severity, one, many]) => style.severity(severity, counted(count(severity), one, many)));
-  return `${said.join(', ')} ${where}.`;
+  const { say } = style.wording;
+  if (findings.length === 0) return files === 1 ? say`No findings in 1 file.` : say`No findings in ${files} files.`;
+  const said = SEVERITIES.flatMap((severity) => {
+    const count = findings.filter((each) => each.severity === severity).length;
+    return count === 0 ? [] : [style.severity(severity, countInWords(severity, count, style.wording))];
+  }).join(', ');
+  return files === 1 ? say`${said} in 1 file.` : say`${said} in ${files} files.`;
+}
+
+function countInWords(severity: Severity, count: number, { say }: Wording): string {
+  switch (severity) {
+    case 'error':
+      return count === 1 ? say`1 error` : say`${count} errors`;
+    case 'warning':
+      return count === 1 ? say`1 warning` : say`${count} warnings`;
+    case 'information':
+      return count === 1 ? say`1 remark` : say`${count} remarks`;
+    case 'hint':
+      return count === 1 ? say`1 hint` : say`${count} hints`;
+  }
 }

@@ -63,8 +63,3 @@ export function lengthOf(text: string): number {
   if (/^[\x20-\x7E]*$/.test(text)) return text.length;
   return [...SEGMENTS.segment(text)].length;
 }
-
-/** `1 error`, `3 errors`. */
-export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
-}

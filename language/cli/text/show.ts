@@ -5,20 +5,22 @@ import type { Basis } from '../../recipes/evaluation.js';
 import type { Held } from '../../recipes/instrument.js';
 import { basesInOrder, type Shown, type ShownDerived, type ShownValue } from '../shown.js';
 import { findingAsText } from './findings.js';
-import { counted, table, wrapped } from './layout.js';
+import { table, wrapped } from './layout.js';
 import type { Style } from './style.js';
+import { type Wording, english } from '../../wording/wording.js';
 
 export function shownAsText(shown: Shown, style: Style): string {
+  const { text } = style.wording;
   const sections = [
     headOf(shown, style),
-    section('Values', valueLines(shown, style), style),
+    section(text('Values'), valueLines(shown, style), style),
     ...shown.readings.map((reading) => readingSection(shown, reading, style)),
-    section('What it computes to', derivedLines(shown.derived, style), style),
-    section('Not known', unknownLines(shown.derived), style),
-    section('Taken for granted', assumptionLines(shown.derived, style), style),
+    section(text('What it computes to'), derivedLines(shown.derived, style), style),
+    section(text('Not known'), unknownLines(shown.derived, style.wording), style),
+    section(text('Taken for granted'), assumptionLines(shown.derived, style), style),
     findingSection(shown, style),
   ];
-  return `${sections.filter((text) => text !== '').join('\n\n')}\n`;
+  return `${sections.filter((one) => one !== '').join('\n\n')}\n`;
 }
 
 function headOf({ definition, file, line, lineage }: Shown, style: Style): string {
@@ -36,7 +38,7 @@ function valueLines({ values, definition, file }: Shown, style: Style): readonly
   const rows = values.map((value) => [
     value.path,
     written(value.held, definition.kind),
-    { text: originOf(value, definition.name.text, file), paint: style.dim },
+    { text: originOf(value, definition.name.text, file, style.wording), paint: style.dim },
   ]);
   return parted(
     values.map(({ path }) => path),
@@ -60,21 +62,32 @@ function isSameNumber(a: string, b: string): boolean {
   return plain(a) === plain(b);
 }
 
-function originOf({ held, from, source }: ShownValue, own: string, file: string): string {
-  const by = from.name === own ? 'here' : from.name;
-  const how = {
-    stated: by,
-    changed: `changed ${from.name === own ? 'here' : `in ${by}`}`,
-    added: `added ${from.name === own ? 'here' : `in ${by}`}`,
-    package: `with ${by}`,
-    solved: `solved by a hold in ${from.name}`,
-    built: 'measured',
-  }[held.via];
-  const where = from.name === own && from.file === file ? `line ${from.line}` : `${from.file}:${from.line}`;
+function originOf({ held, from, source }: ShownValue, own: string, file: string, wording: Wording): string {
+  const { say } = wording;
+  const how = howInWords(held.via, from.name, from.name === own, wording);
+  const where = from.name === own && from.file === file ? say`line ${from.line}` : `${from.file}:${from.line}`;
   return [`${how}, ${where}`, ...(source === undefined ? [] : [source])].join(' · ');
 }
 
+function howInWords(via: Held['via'], name: string, isHere: boolean, { say }: Wording): string {
+  switch (via) {
+    case 'stated':
+      return isHere ? say`here` : name;
+    case 'changed':
+      return isHere ? say`changed here` : say`changed in ${name}`;
+    case 'added':
+      return isHere ? say`added here` : say`added in ${name}`;
+    case 'package':
+      return isHere ? say`with here` : say`with ${name}`;
+    case 'solved':
+      return say`solved by a hold in ${name}`;
+    case 'built':
+      return say`measured`;
+  }
+}
+
 function derivedLines(derived: readonly ShownDerived[], style: Style): readonly string[] {
+  const { text } = style.wording;
   const known = derived.flatMap(({ path, derived: answer, uncertainty }) =>
     answer.known ? [{ path, answer, uncertainty }] : [],
   );
@@ -83,14 +96,14 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
     return [
       path,
       writeQuantity(answer.si, dimension, { unit: unit || undefined, uncertainty }),
-      basisInWords(answer.basis),
+      basisInWords(answer.basis, style.wording),
     ];
   });
   const width = Math.max(style.columns - 6, 50);
   const lines = table(rows);
   const explained = known.map(({ answer: { quantity } }, i) => {
     const { formula, source } = quantity;
-    const below = wrapped(`${formula}  (${source})`, width).map((part) => style.dim(`      ${part}`));
+    const below = wrapped(`${text(formula)}  (${text(source)})`, width).map((part) => style.dim(`      ${part}`));
     return [lines[i] ?? '', ...below].join('\n');
   });
   return parted(
@@ -100,23 +113,25 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
 }
 
 const BASIS_WORDS: Readonly<Record<Basis, string>> = {
-  measured: 'measured wood',
-  recipe: 'recipe',
-  handbook: 'handbook',
-  assumed: 'an assumption',
+  measured: english('measured wood'),
+  recipe: english('recipe'),
+  handbook: english('handbook'),
+  assumed: english('an assumption'),
 };
 
-function basisInWords(bases: ReadonlySet<Basis>): string {
-  const words = basesInOrder(bases).map((basis) => BASIS_WORDS[basis]);
-  return words.length === 0 ? '' : `from ${words.join(', ')}`;
+function basisInWords(bases: ReadonlySet<Basis>, { say, text }: Wording): string {
+  const words = basesInOrder(bases).map((basis) => text(BASIS_WORDS[basis]));
+  return words.length === 0 ? '' : say`from ${words.join(', ')}`;
 }
 
-function unknownLines(derived: readonly ShownDerived[]): readonly string[] {
+function unknownLines(derived: readonly ShownDerived[], { say, text }: Wording): readonly string[] {
   const groups = new Map<string, string[]>();
   for (const { path, derived: answer } of derived) {
     if (answer.known) continue;
     const why =
-      answer.missing.length > 0 ? `needs ${answer.missing.join(', ')}` : (answer.trouble ?? 'no number comes of it');
+      answer.missing.length > 0
+        ? say`needs ${answer.missing.join(', ')}`
+        : text(answer.trouble ?? 'no number comes of it');
     groups.set(why, [...(groups.get(why) ?? []), path]);
   }
   return [...groups].map(([why, paths]) => `  ${paths.join(', ')}: ${why}`);
@@ -124,20 +139,21 @@ function unknownLines(derived: readonly ShownDerived[]): readonly string[] {
 
 function assumptionLines(derived: readonly ShownDerived[], style: Style): readonly string[] {
   const all = new Set(derived.flatMap(({ derived: answer }) => (answer.known ? answer.assumptions : [])));
-  return [...all].flatMap((text) =>
-    wrapped(text, style.columns - 4).map((line, i) => `  ${i === 0 ? '· ' : '  '}${line}`),
+  return [...all].flatMap((assumption) =>
+    wrapped(style.wording.text(assumption), style.columns - 4).map((line, i) => `  ${i === 0 ? '· ' : '  '}${line}`),
   );
 }
 
 function readingSection({ derived }: Shown, reading: Shown['readings'][number], style: Style): string {
-  const title = reading.name === '' ? 'Measured' : `Measured: ${reading.name}`;
+  const { say } = style.wording;
+  const title = reading.name === '' ? say`Measured` : say`Measured: ${reading.name}`;
   const conditions = [...reading.conditions].map(
     ([path, held]) => `${path} ${writeInShopUnit(path, held.value, 'build')}`,
   );
   const rows = [...reading.values].map(([path, held]) => {
     const computed = derived.find((each) => each.path === path)?.derived;
     const beside = computed?.known
-      ? `computed ${writeQuantity(computed.si, computed.quantity.dimension, { unit: computed.quantity.unit || undefined })}`
+      ? say`computed ${writeQuantity(computed.si, computed.quantity.dimension, { unit: computed.quantity.unit || undefined })}`
       : '';
     return [path, writeInShopUnit(path, held.value, 'build'), { text: beside, paint: style.dim }];
   });
@@ -146,8 +162,12 @@ function readingSection({ derived }: Shown, reading: Shown['readings'][number], 
 }
 
 function findingSection({ findings, definition }: Shown, style: Style): string {
-  if (findings.length === 0) return style.dim(`Nothing to report about ${definition.name.text}.`);
-  const title = style.bold(`${counted(findings.length, 'finding')} about ${definition.name.text}`);
+  const { say } = style.wording;
+  const name = definition.name.text;
+  if (findings.length === 0) return style.dim(say`Nothing to report about ${name}.`);
+  const title = style.bold(
+    findings.length === 1 ? say`1 finding about ${name}` : say`${findings.length} findings about ${name}`,
+  );
   return `${title}\n${findings.map((finding) => findingAsText(finding, style)).join('\n')}`.trimEnd();
 }
 
