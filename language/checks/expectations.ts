@@ -60,7 +60,7 @@ export const EXPECTATION_UNKNOWN: Rule = {
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     for (const { statement, path, derived } of of(definition, workshop, 'unknown')) {
-      if (!derived || derived.known) continue;
+      if (!derived || derived.known || derived.pending) continue;
       const missing = whatIsMissing(derived.missing, workshop.evaluation(definition.name.text), workshop);
       const why = whyUnknown(missing, derived.trouble, workshop.wording);
       report(statement.span, say`${path} cannot be computed: ${why}.`);

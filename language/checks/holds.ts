@@ -96,7 +96,8 @@ export const HOLD_NO_EFFECT: Rule = {
     // A hold that happens to be met already is solved whatever it moves; it would fail at the next change.
     const evaluation = workshop.evaluation(definition.name.text);
     const lucky = holdsOf(definition, workshop, 'solved').filter(
-      ({ request }) => evaluation && !evaluation.gradient(request.quantity).has(request.by),
+      ({ request: { quantity, by } }) =>
+        evaluation?.derived(quantity)?.known === true && !evaluation.gradient(quantity).has(by),
     );
     for (const { request } of [...idle, ...lucky]) {
       report(

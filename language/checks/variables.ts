@@ -55,6 +55,7 @@ recipe tarn-2 from tarn-1 {
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'substitution')) {
+      if (variable.pending) continue;
       report(
         spanOf(variable, definition),
         variable.effects.length === 0

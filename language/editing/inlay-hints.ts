@@ -56,7 +56,10 @@ function hintsOf(desk: Desk, definition: Definition): readonly InlayHint[] {
   return hints;
 }
 
-function holdHint({ request, outcome }: SolvedHold, { say }: Wording): readonly InlayHint[] {
+function holdHint({ request, outcome }: SolvedHold, { say, text }: Wording): readonly InlayHint[] {
+  if (outcome.kind === 'pending') {
+    return [{ position: request.statement.span.end, text: text('being worked out') }];
+  }
   if (outcome.kind !== 'solved') return [];
   const was = writeValue(outcome.before);
   const now = likeWritten(outcome.value, was);

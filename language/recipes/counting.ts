@@ -22,6 +22,8 @@ export interface Variable {
   readonly class: VariableClass;
   /** What it does by itself, applied to the parent, with the recipe's holds. */
   readonly effects: readonly Effect[];
+  /** The solver has yet to say what the holds come to: the effects are not known, and none are given. */
+  readonly pending?: true;
 }
 
 export type Verdict =
@@ -46,8 +48,8 @@ export interface CountingContext {
   readonly classOf: (path: string) => VariableClass;
   /** The species of a wood set, as far as it is known. */
   readonly speciesOf: (wood: string) => string | undefined;
-  /** The parent's values with some changes applied and the recipe's holds solved. */
-  readonly evaluateWith: (changes: readonly Change[]) => Evaluation;
+  /** The parent's values with some changes applied and the recipe's holds solved; undefined while they are not. */
+  readonly evaluateWith: (changes: readonly Change[]) => Evaluation | undefined;
 }
 
 export function countChanges(instrument: Instrument, parent: Evaluation | undefined, context: CountingContext): Count {
@@ -95,12 +97,14 @@ function describe(changes: readonly Change[], parent: Evaluation, context: Count
   const label =
     first.group?.reason?.text ?? (first.statement.kind === 'with' ? `with ${first.statement.name.text}` : first.path);
   const classes = changes.map((change) => context.classOf(change.path));
+  const evaluation = context.evaluateWith(changes);
   return {
     label,
     changes,
     group: first.group,
     class: strongest(classes),
-    effects: effectsBetween(parent, context.evaluateWith(changes)),
+    effects: evaluation ? effectsBetween(parent, evaluation) : [],
+    ...(evaluation ? {} : { pending: true }),
   };
 }
 

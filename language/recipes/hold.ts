@@ -10,6 +10,8 @@ export type HoldOutcome =
   /** `before` is the value of p without the hold. */
   | { readonly kind: 'solved'; readonly value: QuantityValue; readonly before: QuantityValue; readonly target: number }
   | { readonly kind: 'unknown'; readonly missing: readonly string[]; readonly trouble?: string }
+  /** The solver of plates is still at it; until then p stays as it was. */
+  | { readonly kind: 'pending' }
   /** q is not a derived quantity, or p not a number of the recipe. */
   | { readonly kind: 'not-possible'; readonly what: 'quantity' | 'by' }
   /** q does not depend on p. */
@@ -73,6 +75,7 @@ function inOrderOfNeed(
   instrument: Instrument,
   context: HoldContext,
 ): { solvable: readonly HoldRequest[]; loops: readonly [HoldRequest, HoldOutcome][] } {
+  if (instrument.holds.length === 1) return { solvable: instrument.holds, loops: [] };
   const evaluation = context.evaluate(instrument.values);
   const needs = new Map(
     instrument.holds.map((hold) => {
@@ -103,16 +106,37 @@ function solve(request: HoldRequest, values: ReadonlyMap<string, Held>, context:
 
   const valueAt = (si: number): QuantityValue =>
     computed({ ...now.quantity, si, tolerance: undefined }, request.statement.span) as QuantityValue;
+  const waits: string[] = [];
   const miss = (si: number): number => {
     const derived = context.evaluate(withValue(values, request.by, valueAt(si), request)).derived(request.quantity);
+    if (derived?.known === false && derived.pending) waits.push(request.quantity);
     return derived?.known ? derived.si - target : Number.NaN;
   };
   const scale = Math.max(Math.abs(target), Math.abs(present.si)) || 1;
   const range = context.range(request.by) ?? { low: now.quantity.si / 4, high: now.quantity.si * 4 };
-  const found = findRoot(miss, now.quantity.si, range.low, range.high, 1e-9 * scale);
+  const effort = present.quantity.slow ? SOLVED : COMPUTED;
+  const found = findRoot(miss, {
+    start: now.quantity.si,
+    ...range,
+    close: effort.close * scale,
+    steps: effort.steps,
+    slope: present.quantity.slow ? slopeBy(request, evaluation) : undefined,
+    mayGoOn: () => waits.length === 0,
+  });
+  if (waits.length > 0) return { kind: 'pending' };
   if (found.kind === 'root') return { kind: 'solved', value: valueAt(found.at), before: now, target };
   if (found.kind === 'flat') return { kind: 'no-effect' };
   return { kind: 'out-of-reach', target, reached: found.miss + target, closest: found.at, ...range };
+}
+
+/** How exactly a hold is kept, as a share of the quantity, and how finely the range is searched if steps lead nowhere. */
+const COMPUTED = { close: 1e-9, steps: 24 };
+/** What takes the solver costs some ten milliseconds each time, and is known to less. */
+const SOLVED = { close: 1e-6, steps: 8 };
+
+function slopeBy(request: HoldRequest, evaluation: Evaluation): number | undefined {
+  const leaf = evaluation.ground.leaf(request.by);
+  return leaf && evaluation.gradient(request.quantity).get(leaf.id);
 }
 
 function targetOf(request: HoldRequest, parent: Evaluation | undefined): number | HoldOutcome {
@@ -124,6 +148,7 @@ function targetOf(request: HoldRequest, parent: Evaluation | undefined): number 
 }
 
 function unknown(derived: Derived & { known: false }): HoldOutcome {
+  if (derived.pending) return { kind: 'pending' };
   return { kind: 'unknown', missing: derived.missing, trouble: derived.trouble };
 }
 
@@ -132,53 +157,73 @@ type Search =
   | { readonly kind: 'flat' }
   | { readonly kind: 'none'; readonly at: number; readonly miss: number };
 
+interface SearchSpace {
+  readonly start: number;
+  readonly low: number;
+  readonly high: number;
+  /** A miss as small as this is none. */
+  readonly close: number;
+  readonly steps: number;
+  /** At the start, where it is known. */
+  readonly slope?: number;
+  /** False as soon as the function has no answer yet. */
+  readonly mayGoOn: () => boolean;
+}
+
 /**
  * Secant steps from the present value, since a hold usually moves p by a few per cent; if they leave the range or
  * stall, the range is scanned for a change of sign and bisected (Brent would save a few evaluations, not clarity).
  */
-function findRoot(f: (x: number) => number, start: number, low: number, high: number, close: number): Search {
+function findRoot(f: (x: number) => number, space: SearchSpace): Search {
+  const { start, low, high, close, mayGoOn } = space;
   let a = start;
   let fa = f(a);
   if (Math.abs(fa) <= close) return { kind: 'root', at: a };
-  let b = start * 1.01 || low + 0.01 * (high - low);
+  let b = firstStep(fa, space);
   let fb = f(b);
-  for (let round = 0; round < 12 && fb !== fa; round++) {
+  for (let round = 0; round < 12 && fb !== fa && mayGoOn(); round++) {
+    if (Math.abs(fb) <= close) return { kind: 'root', at: b };
     const next = b - (fb * (b - a)) / (fb - fa);
     if (!Number.isFinite(next) || next < low || next > high) break;
     [a, fa] = [b, fb];
     b = next;
     fb = f(b);
-    if (Math.abs(fb) <= close) return { kind: 'root', at: b };
   }
-  return scan(f, low, high, close);
+  if (Math.abs(fb) <= close) return { kind: 'root', at: b };
+  return mayGoOn() ? scan(f, space) : NOTHING_YET;
 }
 
-function scan(f: (x: number) => number, low: number, high: number, close: number): Search {
-  const STEPS = 24;
-  let best = { at: low, miss: Number.POSITIVE_INFINITY };
-  let largest = Number.NEGATIVE_INFINITY;
-  let smallest = Number.POSITIVE_INFINITY;
-  let previous: { at: number; miss: number } | undefined;
-  for (let i = 0; i <= STEPS; i++) {
-    const at = low + ((high - low) * i) / STEPS;
-    const miss = f(at);
-    if (!Number.isFinite(miss)) continue;
-    if (Math.abs(miss) < Math.abs(best.miss)) best = { at, miss };
-    largest = Math.max(largest, miss);
-    smallest = Math.min(smallest, miss);
-    if (previous && previous.miss * miss <= 0) return { kind: 'root', at: bisect(f, previous.at, at, close) };
-    previous = { at, miss };
-  }
-  return largest - smallest <= close ? { kind: 'flat' } : { kind: 'none', ...best };
+const NOTHING_YET: Search = { kind: 'none', at: Number.NaN, miss: Number.NaN };
+
+function firstStep(miss: number, { start, low, high, slope }: SearchSpace): number {
+  const straight = slope ? start - miss / slope : Number.NaN;
+  return straight > low && straight < high ? straight : start * 1.01 || low + 0.01 * (high - low);
 }
 
-function bisect(f: (x: number) => number, from: number, to: number, close: number): number {
+function scan(f: (x: number) => number, space: SearchSpace): Search {
+  const { low, high, close, steps, mayGoOn } = space;
+  // All of them first: a solver elsewhere can then work at one after another without being asked again for each.
+  const all = Array.from({ length: steps + 1 }, (_, i) => low + ((high - low) * i) / steps).map((at) => ({
+    at,
+    miss: f(at),
+  }));
+  if (!mayGoOn()) return NOTHING_YET;
+  const known = all.filter(({ miss }) => Number.isFinite(miss));
+  const crossing = known.findIndex(({ miss }, i) => i > 0 && known[i - 1]!.miss * miss <= 0);
+  if (crossing > 0) return { kind: 'root', at: bisect(f, known[crossing - 1]!.at, known[crossing]!.at, space) };
+  const misses = known.map(({ miss }) => miss);
+  if (Math.max(...misses) - Math.min(...misses) <= close) return { kind: 'flat' };
+  const best = known.reduce((nearest, one) => (Math.abs(one.miss) < Math.abs(nearest.miss) ? one : nearest));
+  return { kind: 'none', ...best };
+}
+
+function bisect(f: (x: number) => number, from: number, to: number, { close, mayGoOn }: SearchSpace): number {
   let [a, b] = [from, to];
   let fa = f(a);
   for (let round = 0; round < 80; round++) {
     const middle = (a + b) / 2;
     const fm = f(middle);
-    if (Math.abs(fm) <= close) return middle;
+    if (Math.abs(fm) <= close || !mayGoOn()) return middle;
     if (fa * fm <= 0) b = middle;
     else [a, fa] = [middle, fm];
   }

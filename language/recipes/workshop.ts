@@ -249,10 +249,17 @@ export class Workshop extends Stand {
     return this.evaluate(values, this.analyst);
   }
 
-  /** The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those. */
-  evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation {
-    const values = withChanges(parent.values, changes);
-    return this.evaluate(this.instruments.solve({ ...recipe, values }, parent).values, this.analystFor(recipe.name));
+  /**
+   * The parent's values with some of a recipe's changes, and the recipe's holds solved again for just those; undefined as
+   * long as a hold waits for the solver.
+   */
+  evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation | undefined {
+    const { values, holds } = this.instruments.solve(
+      { ...recipe, values: withChanges(parent.values, changes) },
+      parent,
+    );
+    if (holds.some(({ outcome }) => outcome.kind === 'pending')) return undefined;
+    return this.evaluate(values, this.analystFor(recipe.name));
   }
 
   readonly classOf = remembered(

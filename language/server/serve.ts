@@ -4,6 +4,7 @@
  */
 import {
   type ClientCapabilities,
+  CodeLensRefreshRequest,
   type Connection,
   DidChangeWatchedFilesNotification,
   type DidChangeWatchedFilesParams,
@@ -23,6 +24,7 @@ import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import { languageOf, type Translations, Wording } from '../wording/wording.js';
 import type { FolderReader } from './folder.js';
+import { gathered } from './gathered.js';
 import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
 import { serveLayout } from './layout.js';
@@ -55,11 +57,14 @@ export function serve(
   translations?: TranslationsFor,
 ): void {
   const documents = new TextDocuments(NEWEST);
-  const delivered = () => {
-    publisher.refresh();
-    hintsAnew();
-  };
-  const session = new Session(folder, worker && { worker, delivered });
+  const delivered = gathered(
+    () => {
+      publisher.refresh();
+      askAnew();
+    },
+    () => !session.isSolving,
+  );
+  const session: Session = new Session(folder, worker && { worker, delivered });
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
   const ports = { connection, session, versionOf, answer: answering(connection), closed };
@@ -73,10 +78,11 @@ export function serve(
   let settings: Settings | undefined;
   let loaded = false;
   let watches = false;
-  let refreshes = false;
-  // What the solver found out stands in hints too, and without an edit the editor would not ask for those again.
-  const hintsAnew = () => {
-    if (refreshes) connection.languages.inlayHint.refresh().catch(() => undefined);
+  let refreshes = { hints: false, lenses: false };
+  // What the solver found out stands in hints and lenses too, and without an edit the editor would not ask for those again.
+  const askAnew = () => {
+    if (refreshes.hints) connection.languages.inlayHint.refresh().catch(() => undefined);
+    if (refreshes.lenses) connection.sendRequest(CodeLensRefreshRequest.type).catch(() => undefined);
   };
 
   connection.onInitialize(async (params) => {
@@ -86,7 +92,8 @@ export function serve(
     }
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
-    refreshes = params.capabilities.workspace?.inlayHint?.refreshSupport ?? false;
+    const { inlayHint, codeLens } = params.capabilities.workspace ?? {};
+    refreshes = { hints: inlayHint?.refreshSupport ?? false, lenses: codeLens?.refreshSupport ?? false };
     settings = settingsOf(connection, params.capabilities, (severities) => {
       session.grade(severities);
       if (loaded) publisher.refresh();

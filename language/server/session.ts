@@ -63,6 +63,11 @@ export class Session {
     return this.workshop.parser;
   }
 
+  /** Whether the worker has plates left to solve. */
+  get isSolving(): boolean {
+    return this.analyst?.isIdle === false;
+  }
+
   /** Reads every recipe file of the folders. */
   async load(folders: readonly string[]): Promise<void> {
     const uris = await this.folder.list(folders);

@@ -8,6 +8,9 @@ import { TOPS, VENNICK } from './shop-of.js';
 
 const parser = createParser();
 
+/** One for all: a plate solved for one test is known in the next. */
+const immediate = new ImmediateAnalyst();
+
 /** A model braced top and back, its wood and strings, and `v-1`, which leaves nothing to be wished for. */
 export const BRACED = `${VENNICK.replace(
   'bridge { mass: 27 g',
@@ -41,7 +44,7 @@ export interface BracedShop extends OpenWorkshop {
 
 export const OWN = 'file:///own.bookmatch';
 
-export function bracedShop(text: string, analyst: (memo: Memo) => Analyst = () => new ImmediateAnalyst()): BracedShop {
+export function bracedShop(text: string, analyst: (memo: Memo) => Analyst = () => immediate): BracedShop {
   const opened = openWorkshop({ parser, analyst });
   const put = (own: string) => opened.shelf.put(readFile(OWN, own, parser));
   opened.shelf.put(readFile('file:///braced.bookmatch', BRACED, parser));

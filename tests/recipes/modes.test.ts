@@ -1,8 +1,11 @@
 /** What takes the solver, from the text of a recipe on. */
 import { describe, expect, it } from 'vitest';
 import { lensesOf } from '../../language/editing/lenses.js';
+import { TopSolver } from '../../language/mechanics/top/index.js';
 import type { PlateTask } from '../../language/recipes/analyst.js';
+import { DeferredAnalyst } from '../../language/recipes/deferred-analyst.js';
 import { concretePaths } from '../../language/recipes/effects.js';
+import { solveTask } from '../../language/recipes/solving.js';
 import { bracedShop, OWN } from './braced-shop.js';
 
 describe('a plate', () => {
@@ -48,5 +51,59 @@ describe('what a person looks at', () => {
     // Stiffer braces, higher resonances; of the three the one that can be told apart best.
     expect(after).toBeGreaterThan(before + 2);
     expect(lens!.text).toContain(` · main air +${(after - before).toFixed(1)} Hz`);
+  });
+});
+
+describe('hold', () => {
+  const HELD = `recipe v-2 from v-1 { because "Thinner, no lower."
+    change top.thickness: by -0.1 mm
+    hold resonance.top by bracing.x-bass.height
+  }`;
+
+  it('solves the brace height that keeps a resonance', () => {
+    const { workshop, checks } = bracedShop(HELD);
+    const [hold] = workshop.instrument('v-2')!.solvedHolds;
+    expect(hold!.outcome.kind).toBe('solved');
+    const [before, after] = ['v-1', 'v-2'].map((name) => workshop.inFull(name)!);
+    expect(after!.number('resonance.top')! / before!.number('resonance.top')!).toBeCloseTo(1, 5);
+    const unheld = bracedShop(HELD.replace(/hold .*/, '')).workshop.inFull('v-2')!;
+    const moved = unheld.number('resonance.top')! - before!.number('resonance.top')!;
+    expect(Math.abs(moved)).toBeGreaterThan(0.5);
+    // A higher brace makes it higher: it goes up for what the thinner top took, down for what it gave.
+    expect((after!.number('bracing.x-bass.height')! - 0.0159) * moved).toBeLessThan(0);
+    expect(checks.file(OWN).filter(({ severity }) => severity === 'error')).toEqual([]);
+  });
+
+  it('says so when a resonance is out of reach of the brace', () => {
+    const { workshop } = bracedShop(
+      'recipe v-2 from v-1 { because "?"  hold resonance.top at 400 Hz by bracing.x-bass.height }',
+    );
+    expect(workshop.instrument('v-2')!.solvedHolds[0]!.outcome).toMatchObject({ kind: 'out-of-reach' });
+  });
+
+  it('is pending, and everything else known, until the solver has delivered; then it is what it is at once elsewhere', () => {
+    const solver = new TopSolver();
+    const waiting: (() => void)[] = [];
+    let news = 0;
+    const { workshop, checks } = bracedShop(
+      HELD,
+      (memo) =>
+        new DeferredAnalyst(
+          memo,
+          { solve: (task, done) => void waiting.push(() => done(solveTask(solver, task))), stop: () => undefined },
+          () => news++,
+        ),
+    );
+    const outcome = () => workshop.instrument('v-2')!.solvedHolds[0]!.outcome;
+    expect(outcome()).toEqual({ kind: 'pending' });
+    expect(workshop.evaluation('v-2')!.number('top.mass')).toBeGreaterThan(0.1);
+    expect(checks.file(OWN).map(({ code }) => code)).not.toContain('hold-out-of-reach');
+    let rounds = 0;
+    while (outcome().kind === 'pending') {
+      expect(++rounds).toBeLessThan(20);
+      waiting.shift()!();
+    }
+    expect(news).toBe(rounds);
+    expect(outcome()).toEqual(bracedShop(HELD).workshop.instrument('v-2')!.solvedHolds[0]!.outcome);
   });
 });

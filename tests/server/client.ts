@@ -1,6 +1,8 @@
 /** An editor made of strings, talking to the server over a connection in memory: `await openEditor({ 'a': '…' })`. */
 import { PassThrough } from 'node:stream';
 import {
+  type ClientCapabilities,
+  CodeLensRefreshRequest,
   ConfigurationRequest,
   createConnection,
   DidChangeConfigurationNotification,
@@ -12,9 +14,9 @@ import {
   DidOpenTextDocumentNotification,
   FileChangeType,
   InitializedNotification,
+  InlayHintRefreshRequest,
   InitializeRequest,
   type InitializeResult,
-  type TextDocumentClientCapabilities,
   LogMessageNotification,
   type Position,
   type ProtocolConnection,
@@ -26,8 +28,8 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
   type TextDocumentPositionParams,
-  type WorkspaceClientCapabilities,
 } from 'vscode-languageserver/node';
+import type { PlateWorker } from '../../language/recipes/deferred-analyst.js';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 import { serve } from '../../language/server/serve.js';
 import { translationsOf } from '../wording/translations.js';
@@ -39,6 +41,8 @@ export class Editor {
   readonly published = new Map<string, PublishDiagnosticsParams>();
   /** What the server wrote to its log: faults of its own. */
   readonly log: string[] = [];
+  /** How often the server has said that hints and lenses asked for before are out of date. */
+  readonly outdated = { hints: 0, lenses: 0 };
   private rounds = 0;
   private readonly waiting: (() => void)[] = [];
 
@@ -55,6 +59,12 @@ export class Editor {
     connection.onRequest(ConfigurationRequest.type, ({ items }) =>
       items.map(({ section }) => this.settings[section ?? ''] ?? null),
     );
+    connection.onRequest(InlayHintRefreshRequest.type, () => {
+      this.outdated.hints++;
+    });
+    connection.onRequest(CodeLensRefreshRequest.type, () => {
+      this.outdated.lenses++;
+    });
     connection.onNotification(InstrumentsChanged, () => {
       this.rounds++;
       for (const go of this.waiting.splice(0)) go();
@@ -119,13 +129,17 @@ export interface OpenEditor {
   readonly initialized: InitializeResult;
 }
 
+export interface EditorOptions extends Pick<ClientCapabilities, 'textDocument' | 'workspace'> {
+  readonly locale?: string;
+  /** Solves plates; without it nobody does. */
+  readonly worker?: PlateWorker;
+  readonly settings?: Settings;
+}
+
 /** Starts a server on a folder with these files, by URI, and waits for the first round of findings. */
 export async function openEditor(
   files: Readonly<Record<string, string>>,
-  locale?: string,
-  textDocument?: TextDocumentClientCapabilities,
-  workspace?: WorkspaceClientCapabilities,
-  settings: Settings = {},
+  { locale, textDocument, workspace, worker, settings = {} }: EditorOptions = {},
 ): Promise<OpenEditor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const disk = new Map(Object.entries(files));
@@ -136,7 +150,7 @@ export async function openEditor(
     list: () => Promise.resolve([...disk.keys()]),
     read: (uri: string) => Promise.resolve(disk.get(uri)),
   };
-  serve(served, folder, undefined, (language) => Promise.resolve(translationsOf(language)));
+  serve(served, folder, worker, (language) => Promise.resolve(translationsOf(language)));
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
   const editor = new Editor(connection, disk, settings);
   connection.listen();

@@ -18,12 +18,10 @@ const TWO = LINE.replace(
 
 let editor: Editor;
 async function start(can: { readonly snippets?: boolean; readonly disabled?: boolean } = {}, text = TWO) {
-  ({ editor } = await openEditor(
-    SHOP,
-    undefined,
-    { codeAction: { disabledSupport: can.disabled ?? false } },
-    { workspaceEdit: { snippetEditSupport: can.snippets ?? false } },
-  ));
+  ({ editor } = await openEditor(SHOP, {
+    textDocument: { codeAction: { disabledSupport: can.disabled ?? false } },
+    workspace: { workspaceEdit: { snippetEditSupport: can.snippets ?? false } },
+  }));
   await editor.settled(() => editor.open(LINE_URI, text, 3));
 }
 afterEach(async () => {

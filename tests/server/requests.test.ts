@@ -156,7 +156,9 @@ describe('writing', () => {
   });
 
   it('completion, with blanks to fill in for one that does, asked for again at the beginning of a statement', async () => {
-    const snippets = await openEditor(SHOP, undefined, { completion: { completionItem: { snippetSupport: true } } });
+    const snippets = await openEditor(SHOP, {
+      textDocument: { completion: { completionItem: { snippetSupport: true } } },
+    });
     const { connection } = snippets.editor;
     const { position } = at(LINE_URI, LINE, 'change');
     const answer = (await connection.sendRequest(CompletionRequest.type, {

@@ -172,7 +172,7 @@ describe('places and names that make no sense', () => {
 });
 
 it('in another language the same folder is answered for', async () => {
-  const german = (await openEditor(SHOP, 'de-AT')).editor;
+  const german = (await openEditor(SHOP, { locale: 'de-AT' })).editor;
   const { connection } = german;
   const hover = await connection.sendRequest(HoverRequest.type, at(LINE_URI, LINE, 'thickness: 2.80'));
   expect((hover!.contents as MarkupContent).value).toContain('2.80 mm');

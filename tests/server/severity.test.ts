@@ -16,7 +16,7 @@ const CAN = { configuration: true, didChangeConfiguration: { dynamicRegistration
 let editor: Editor;
 async function start(severity?: unknown) {
   const settings = { 'bookmatch.severity': severity };
-  ({ editor } = await openEditor(FILES, undefined, undefined, CAN, settings));
+  ({ editor } = await openEditor(FILES, { workspace: CAN, settings }));
 }
 afterEach(async () => {
   expect(editor.log).toEqual([]);
