@@ -1,5 +1,6 @@
 /** Lineage as an editor shows it: who a recipe descends from, who descends from it, and who changes a path. */
 import type { Definition, Position } from '../recipes/facts.js';
+import { isWithin } from '../recipes/instrument.js';
 import { type Desk, type Location, locationOf } from './desk.js';
 import { namedAt } from './references.js';
 import { spotAt } from './spot.js';
@@ -33,16 +34,22 @@ export function descendantsOf(desk: Desk, definition: Definition): readonly Defi
   return definition.kind === 'build' ? [] : [...recipes, ...builds];
 }
 
-/** Every place in the folder where a recipe changes the path at a place: "who changes this". */
+/**
+ * Every place in the folder where a recipe changes the path at a place: "who changes this". Of a part, where anything in it
+ * is changed; whoever adds or drops the part changes all in it.
+ */
 export function changesOfPathAt(desk: Desk, uri: string, position: Position): readonly Location[] {
   const spot = spotAt(desk, uri, position);
   if (spot?.what.kind !== 'path') return [];
   const { whole } = spot.what;
   return desk.shelf.names('recipe').flatMap((name) => {
-    const changes = desk.workshop.instrument(name)?.changes ?? [];
-    return changes
-      .filter((change) => change.path === whole)
-      .map((change) => locationOf(desk, change.from.definition, change.from.span))
+    const changes = (desk.workshop.instrument(name)?.changes ?? []).filter(
+      ({ kind, path }) => isWithin(path, whole) || (kind !== 'value' && isWithin(whole, path)),
+    );
+    // One line may change several values of a part: another model, a package.
+    const lines = new Map(changes.map(({ statement, from }) => [statement, from]));
+    return [...lines.values()]
+      .map((from) => locationOf(desk, from.definition, from.span))
       .filter((location) => location !== undefined);
   });
 }

@@ -1,7 +1,6 @@
-/** Names and structure of a file and of the folder: outline, quick search, folding, selection, highlights. */
-import type { Definition, DefinitionKind, Path, Position, Span, Statement } from '../recipes/facts.js';
+/** Names and structure of a file and of the folder: outline, quick search, selection. */
+import type { Definition, DefinitionKind, Position, Span, Statement } from '../recipes/facts.js';
 import { contains, type Desk, type Location, locationOf, shifted } from './desk.js';
-import { referencesAt } from './references.js';
 import { spotAt } from './spot.js';
 
 export interface Symbol {
@@ -40,15 +39,6 @@ export function workspaceSymbols(desk: Desk, query: string): readonly (Location 
   );
 }
 
-/** Every definition and block that covers more than one line. */
-export function foldingRanges(desk: Desk, uri: string): readonly Span[] {
-  return (desk.shelf.file(uri)?.definitions ?? [])
-    .flatMap(({ definition, line }) =>
-      [definition.span, ...blocksIn(definition.statements)].map((s) => shifted(s, line)),
-    )
-    .filter((span) => span.end.line > span.start.line);
-}
-
 /** Spans around a place, innermost first: word, statement, its blocks, the definition. */
 export function selectionRanges(desk: Desk, uri: string, position: Position): readonly Span[] {
   const spot = spotAt(desk, uri, position);
@@ -56,19 +46,6 @@ export function selectionRanges(desk: Desk, uri: string, position: Position): re
   const around = [...spot.statements].reverse().map((statement) => shifted(statement.span, spot.line));
   const all = [spot.range, ...around, shifted(spot.definition.span, spot.line)];
   return all.filter((span, i) => i === 0 || !sameSpan(span, all[i - 1]!));
-}
-
-/** The other places in this file that name the same thing, or set the same path in the same definition. */
-export function highlights(desk: Desk, uri: string, position: Position): readonly Span[] {
-  const named = referencesAt(desk, uri, position, { declaration: true });
-  if (named.length > 0) return named.filter((place) => place.uri === uri).map((place) => place.range);
-  const spot = spotAt(desk, uri, position);
-  if (spot?.what.kind !== 'path') return [];
-  const { whole } = spot.what;
-  const canonical = (path: string) => desk.workshop.catalogue.canonical(path, spot.definition.kind);
-  return pathsIn(spot.definition.statements)
-    .filter((path) => canonical(path.text) === whole)
-    .map((path) => shifted(path.span, spot.line));
 }
 
 function symbolOf(statement: Statement, line: number): Symbol[] {
@@ -122,21 +99,6 @@ function symbolOf(statement: Statement, line: number): Symbol[] {
     default:
       return [];
   }
-}
-
-function blocksIn(statements: readonly Statement[]): readonly Span[] {
-  return statements.flatMap((statement) =>
-    'statements' in statement ? [statement.span, ...blocksIn(statement.statements)] : [],
-  );
-}
-
-function pathsIn(statements: readonly Statement[]): readonly Path[] {
-  return statements.flatMap((statement) => {
-    const inner = 'statements' in statement ? pathsIn(statement.statements) : [];
-    if (statement.kind === 'hold') return [statement.quantity, ...(statement.by ? [statement.by] : []), ...inner];
-    if (statement.kind === 'expect') return [statement.quantity];
-    return 'path' in statement ? [statement.path, ...inner] : inner;
-  });
 }
 
 function hasLettersInOrder(name: string, letters: string): boolean {

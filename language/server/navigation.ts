@@ -17,33 +17,29 @@ import {
   type TypeHierarchySupertypesParams,
   type WorkspaceSymbolParams,
 } from 'vscode-languageserver';
-import type {
-  DocumentHighlight,
-  DocumentSymbol,
-  FoldingRange,
-  Location,
-  Range,
-  SelectionRange,
-  SymbolInformation,
-  WorkspaceEdit,
+import {
+  type DocumentHighlight,
+  DocumentHighlightKind,
+  type DocumentSymbol,
+  type FoldingRange,
+  type Location,
+  type Range,
+  type SelectionRange,
+  type SymbolInformation,
+  type WorkspaceEdit,
 } from 'vscode-languageserver-types';
 import { type Desk, locationOf } from '../editing/desk.js';
 import { ancestorsOf, changesOfPathAt, descendantsOf, lineageItemAt } from '../editing/lineage-tree.js';
+import { foldingRanges } from '../editing/folding.js';
+import { highlights } from '../editing/highlights.js';
 import { definitionAt, referencesAt, rename, renameRange } from '../editing/references.js';
-import {
-  documentSymbols,
-  foldingRanges,
-  highlights,
-  selectionRanges,
-  type Symbol,
-  workspaceSymbols,
-} from '../editing/symbols.js';
+import { documentSymbols, selectionRanges, type Symbol, workspaceSymbols } from '../editing/symbols.js';
 import type { Definition, Span } from '../recipes/facts.js';
 import { symbolKind, toProtocolLocation, toWorkspaceEdit } from './convert.js';
 import type { Serving } from './serve.js';
 
 export function serveNavigation({ connection, session, versionOf, answer }: Serving): void {
-  const { desk } = session;
+  const { desk, parser } = session;
 
   connection.onDefinition(
     answer<DefinitionParams, Location[]>([], ({ textDocument, position }) =>
@@ -96,12 +92,15 @@ export function serveNavigation({ connection, session, versionOf, answer }: Serv
   );
   connection.onDocumentHighlight(
     answer<DocumentHighlightParams, DocumentHighlight[]>([], ({ textDocument, position }) =>
-      highlights(desk, textDocument.uri, position).map((range) => ({ range })),
+      highlights(desk, textDocument.uri, position).map(({ range, sets }) => ({
+        range,
+        kind: sets ? DocumentHighlightKind.Write : DocumentHighlightKind.Read,
+      })),
     ),
   );
   connection.onFoldingRanges(
     answer<FoldingRangeParams, FoldingRange[]>([], ({ textDocument }) =>
-      foldingRanges(desk, textDocument.uri).map(({ start, end }) => ({ startLine: start.line, endLine: end.line - 1 })),
+      foldingRanges(desk, parser, textDocument.uri).map((fold) => ({ ...fold })),
     ),
   );
   connection.onSelectionRanges(

@@ -1,0 +1,188 @@
+/** Every request the server offers: answered, withdrawn, and asked of places and files that make no sense. */
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import {
+  CancellationTokenSource,
+  CodeActionRequest,
+  CodeLensRequest,
+  CompletionRequest,
+  DefinitionRequest,
+  DocumentFormattingRequest,
+  DocumentHighlightRequest,
+  DocumentLinkRequest,
+  DocumentOnTypeFormattingRequest,
+  DocumentRangeFormattingRequest,
+  DocumentSymbolRequest,
+  FoldingRangeRequest,
+  HoverRequest,
+  ImplementationRequest,
+  InlayHintRequest,
+  LSPErrorCodes,
+  PrepareRenameRequest,
+  ReferencesRequest,
+  RenameRequest,
+  SelectionRangeRequest,
+  SemanticTokensDeltaRequest,
+  SemanticTokensRangeRequest,
+  SemanticTokensRequest,
+  SignatureHelpRequest,
+  TypeHierarchyPrepareRequest,
+  WorkspaceSymbolRequest,
+} from 'vscode-languageserver/node';
+import { at, openEditor, type OpenEditor, placeOf } from './client.js';
+import { LINE_URI, MODEL_URI, SHOP } from './shop.js';
+
+const TEXT = `${SHOP[LINE_URI]}
+// Where the bridge came from: https://example.org/bridges
+recipe corrie-4 from corrie-3 { because "Off."  change bridge.mass: 23 g ->   21 g }
+`;
+const FILES = { ...SHOP, [LINE_URI]: TEXT };
+
+/** Where each is asked so that there is something to say. */
+interface Asked {
+  readonly method: string;
+  readonly params: object;
+}
+
+const mass = at(LINE_URI, TEXT, 'bridge.mass: 27 g', 8);
+const whole = { start: { line: 0, character: 0 }, end: { line: 1000, character: 0 } };
+const file = { textDocument: { uri: LINE_URI } };
+const options = { tabSize: 2, insertSpaces: true };
+const off = { start: placeOf(TEXT, '23 g'), end: placeOf(TEXT, '23 g') };
+const name = at(LINE_URI, TEXT, 'corrie-2 from');
+
+/** By the name of the capability that offers it. */
+const REQUESTS: Readonly<Record<string, readonly Asked[]>> = {
+  codeActionProvider: [
+    { method: CodeActionRequest.method, params: { ...file, range: off, context: { diagnostics: [] } } },
+  ],
+  codeLensProvider: [{ method: CodeLensRequest.method, params: file }],
+  completionProvider: [{ method: CompletionRequest.method, params: mass }],
+  definitionProvider: [{ method: DefinitionRequest.method, params: mass }],
+  documentFormattingProvider: [{ method: DocumentFormattingRequest.method, params: { ...file, options } }],
+  documentRangeFormattingProvider: [
+    { method: DocumentRangeFormattingRequest.method, params: { ...file, range: whole, options } },
+  ],
+  documentOnTypeFormattingProvider: [
+    {
+      method: DocumentOnTypeFormattingRequest.method,
+      params: { ...file, position: placeOf(TEXT, '}\n\nrecipe corrie-3', 1), ch: '}', options },
+    },
+  ],
+  signatureHelpProvider: [{ method: SignatureHelpRequest.method, params: mass }],
+  documentHighlightProvider: [{ method: DocumentHighlightRequest.method, params: mass }],
+  documentLinkProvider: [{ method: DocumentLinkRequest.method, params: file }],
+  documentSymbolProvider: [{ method: DocumentSymbolRequest.method, params: file }],
+  foldingRangeProvider: [{ method: FoldingRangeRequest.method, params: file }],
+  hoverProvider: [{ method: HoverRequest.method, params: mass }],
+  implementationProvider: [{ method: ImplementationRequest.method, params: mass }],
+  inlayHintProvider: [{ method: InlayHintRequest.method, params: { ...file, range: whole } }],
+  referencesProvider: [
+    { method: ReferencesRequest.method, params: { ...name, context: { includeDeclaration: true } } },
+  ],
+  renameProvider: [
+    { method: PrepareRenameRequest.method, params: { ...name } },
+    { method: RenameRequest.method, params: { ...name, newName: 'corrie-two' } },
+  ],
+  selectionRangeProvider: [{ method: SelectionRangeRequest.method, params: { ...file, positions: [mass.position] } }],
+  semanticTokensProvider: [
+    { method: SemanticTokensRequest.method, params: file },
+    { method: SemanticTokensDeltaRequest.method, params: { ...file, previousResultId: '' } },
+    { method: SemanticTokensRangeRequest.method, params: { ...file, range: whole } },
+  ],
+  typeHierarchyProvider: [{ method: TypeHierarchyPrepareRequest.method, params: { ...name } }],
+  workspaceSymbolProvider: [{ method: WorkspaceSymbolRequest.method, params: { query: 'corrie' } }],
+};
+
+let open: OpenEditor;
+const ask = ({ method, params }: Asked, token?: CancellationTokenSource['token']): Promise<unknown> =>
+  token
+    ? open.editor.connection.sendRequest(method, params, token)
+    : open.editor.connection.sendRequest(method, params);
+
+beforeAll(async () => {
+  open = await openEditor(FILES);
+  await open.editor.settled(() => open.editor.open(LINE_URI, TEXT, 1));
+});
+afterAll(async () => {
+  expect(open.editor.log).toEqual([]);
+  await open.editor.quit();
+});
+
+const offered = () => Object.keys(open.initialized.capabilities).filter((key) => key.endsWith('Provider'));
+const all = () => offered().flatMap((key) => REQUESTS[key] ?? []);
+
+function saysNothing(answer: unknown): boolean {
+  if (answer === null || answer === undefined) return true;
+  if (Array.isArray(answer)) return answer.length === 0;
+  const { data, items } = answer as { data?: unknown[]; items?: unknown[] };
+  return data?.length === 0 || items?.length === 0;
+}
+
+it('each that is offered is asked here', () => {
+  expect(offered().filter((key) => REQUESTS[key] === undefined)).toEqual([]);
+});
+
+it('each has something to say where there is something', async () => {
+  for (const asked of all()) {
+    // Nothing is to be laid out after a brace that stands well.
+    if (asked.method === DocumentOnTypeFormattingRequest.method) continue;
+    expect(saysNothing(await ask(asked)), asked.method).toBe(false);
+  }
+});
+
+it('the source is a link, and who sets a value is told from who reads it', async () => {
+  const [links, places] = await Promise.all([
+    ask(REQUESTS['documentLinkProvider']![0]!),
+    ask(REQUESTS['documentHighlightProvider']![0]!),
+  ]);
+  expect(links).toMatchObject([{ target: 'https://example.org/bridges' }]);
+  expect(places).toMatchObject([{ kind: 3 }]);
+});
+
+it('each that is withdrawn while it waits is answered as withdrawn, and the next as ever', async () => {
+  for (const asked of all()) {
+    const source = new CancellationTokenSource();
+    const before = ask(asked);
+    const withdrawn = ask(asked, source.token);
+    source.cancel();
+    await expect(withdrawn, asked.method).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
+    await before;
+    await expect(ask(asked), asked.method).resolves.toBeDefined();
+  }
+});
+
+it('two clients’ worth of everything at once, while the text changes: nobody waits for ever, nobody is refused', async () => {
+  const twice = [...all(), ...all()];
+  let version = 2;
+  const rounds = Array.from({ length: 4 }, () => {
+    open.editor.type(LINE_URI, version, TEXT.replace('21 g', `2${version++} g`));
+    return twice.map((asked) => ask(asked));
+  });
+  const answers = await Promise.all(rounds.flat());
+  expect(answers).toHaveLength(twice.length * 4);
+  await open.editor.settled(() => open.editor.type(LINE_URI, version, TEXT));
+});
+
+describe('places and files that make no sense', () => {
+  const position = { line: 100_000, character: 100_000 };
+  const beyond = { start: position, end: { line: 100_001, character: 0 } };
+  const backwards = { start: { line: 5, character: 3 }, end: { line: 1, character: 0 } };
+
+  it.each(['file:///shop/none.bookmatch', 'untitled:one', 'no uri at all', MODEL_URI])('%s', async (uri) => {
+    for (const range of [beyond, backwards]) {
+      for (const { method, params } of all()) {
+        const strange = {
+          ...params,
+          ...('textDocument' in params ? { textDocument: { uri } } : {}),
+          ...('position' in params ? { position } : {}),
+          ...('positions' in params ? { positions: [position] } : {}),
+          ...('range' in params ? { range } : {}),
+        };
+        const answer = await ask({ method, params: strange }).catch((refusal: unknown) => refusal);
+        // A rename is refused in words; whatever else is asked is answered.
+        const code = (answer as { code?: number } | null)?.code;
+        expect([undefined, LSPErrorCodes.RequestFailed], `${method} ${uri}`).toContain(code);
+      }
+    }
+  });
+});
