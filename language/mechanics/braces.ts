@@ -80,21 +80,28 @@ export interface EffectiveStiffness {
  * One number for the stiffness of a brace whose EI varies, three ways, because no single one is right for every use.
  */
 export function effectiveStiffness(brace: Brace, modulus: number, strip?: PlateStrip): EffectiveStiffness {
-  positive('stiffness', modulus);
-  const sectionAt = sections(brace);
-  const at = strip
-    ? glued(sectionAt, modulus, strip)
-    : (x: number): number => modulus * (sectionAt(x)?.secondMoment ?? 0);
+  const at = stiffnessAlong(brace, modulus, strip);
   const { length } = brace;
   const give = integrate(brace, (x) => 1 / at(x));
   return {
     mean: computed('stiffness', integrate(brace, at) / length),
     series: computed('stiffness', Number.isFinite(give) ? length / give : 0),
-    halfWave: computed(
-      'stiffness',
-      (2 / length) * integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2),
-    ),
+    halfWave: halfWaveStiffness(brace, modulus, strip),
   };
+}
+
+/** The `halfWave` of `effectiveStiffness` (N·m²) by itself, at a third of the cost. */
+export function halfWaveStiffness(brace: Brace, modulus: number, strip?: PlateStrip): number {
+  const at = stiffnessAlong(brace, modulus, strip);
+  const { length } = brace;
+  const felt = integrate(brace, (x) => at(x) * Math.sin((Math.PI * x) / length) ** 2);
+  return computed('stiffness', (2 / length) * felt);
+}
+
+function stiffnessAlong(brace: Brace, modulus: number, strip: PlateStrip | undefined): (x: number) => number {
+  positive('stiffness', modulus);
+  const sectionAt = sections(brace);
+  return strip ? glued(sectionAt, modulus, strip) : (x) => modulus * (sectionAt(x)?.secondMoment ?? 0);
 }
 
 /**

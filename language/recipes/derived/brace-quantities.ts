@@ -1,5 +1,5 @@
 /** Braces of top and back: length, mass, stiffness alone and glued to their strip of plate. */
-import { braceMass, effectiveStiffness, type Brace } from '../../mechanics/braces.js';
+import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces.js';
 import type { Profile } from '../../mechanics/sections.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation.js';
@@ -42,7 +42,7 @@ function quantitiesOf(root: string, plate: 'top' | 'back'): readonly DerivedQuan
       formula: 'EI = (2/L)·∫ E·I(x)·sin²(πx/L) dx',
       source: 'Rayleigh quotient of a beam; I of each profile about its centroid',
       compute: (ask) =>
-        effectiveStiffness(braceOf(ask, root), ask.number(`${woodPath(ask, root, plate)}.modulus.along`)).halfWave,
+        halfWaveStiffness(braceOf(ask, root), ask.number(`${woodPath(ask, root, plate)}.modulus.along`)),
     },
     {
       path: `${root}.*.glued-stiffness`,
@@ -139,7 +139,7 @@ function glued(ask: Ask, root: string, plate: 'top' | 'back'): number {
     thickness,
     modulus: stripModulus(ask, root, plate),
   };
-  return effectiveStiffness(brace, ask.number(`${woodPath(ask, root, plate)}.modulus.along`), strip).halfWave;
+  return halfWaveStiffness(brace, ask.number(`${woodPath(ask, root, plate)}.modulus.along`), strip);
 }
 
 /**
