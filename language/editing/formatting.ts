@@ -19,6 +19,21 @@ export function formattingEdits(text: string, parser: BookmatchParser, facts?: F
   return after === text ? [] : lineEdits(text, after);
 }
 
+/**
+ * The edits for some lines alone, laid out as they would be with all the others. Every edit stays within its line or
+ * takes an empty one away, so any part of them is as safe as the whole.
+ */
+export function formattingEditsWithin(
+  lines: { readonly first: number; readonly last: number },
+  text: string,
+  parser: BookmatchParser,
+  facts?: FileFacts,
+): readonly LineEdit[] {
+  return formattingEdits(text, parser, facts).filter(
+    ({ range: { start } }) => start.line >= lines.first && start.line <= lines.last,
+  );
+}
+
 /** The text formatted; the text itself where that could not be done safely. `facts`: what the text says, if known. */
 export function formatted(text: string, parser: BookmatchParser, facts?: FileFacts): string {
   const said = facts ?? readFile('', text, parser);

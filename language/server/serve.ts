@@ -27,7 +27,7 @@ import type { FolderReader } from './folder.js';
 import { gathered } from './gathered.js';
 import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
-import { serveLayout } from './layout.js';
+import { FINISHES_LINE, serveLayout } from './layout.js';
 import { serveNavigation } from './navigation.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
@@ -183,6 +183,8 @@ const CAPABILITIES: InitializeResult = {
     codeLensProvider: { resolveProvider: false },
     semanticTokensProvider: { legend: LEGEND, full: { delta: true }, range: true },
     documentFormattingProvider: true,
+    documentRangeFormattingProvider: true,
+    documentOnTypeFormattingProvider: FINISHES_LINE,
     completionProvider: { triggerCharacters: ['.', ' ', ':', '>'], resolveProvider: false },
     codeActionProvider: {
       codeActionKinds: CODE_ACTION_KINDS,

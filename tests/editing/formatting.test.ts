@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatted, formattingEdits } from '../../language/editing/formatting.js';
+import { formatted, formattingEdits, formattingEditsWithin } from '../../language/editing/formatting.js';
 import type { LineEdit } from '../../language/editing/line-edits.js';
 import type { FileFacts } from '../../language/recipes/facts.js';
 import { createParser, readFile } from '../../language/recipes/reader.js';
@@ -269,6 +269,19 @@ describe('5,000 made-up files', () => {
     );
     expect(changed).toBeGreaterThan(4000);
   }, 300_000);
+
+  it('lose nothing when some of their lines alone are formatted', () => {
+    fc.assert(
+      fc.property(file, fc.nat(20), fc.nat(10), (text, first, count) => {
+        const some = applied(text, formattingEditsWithin({ first, last: first + count }, text, parser));
+        expect(bare(some)).toBe(bare(text));
+        expect(prose(some)).toEqual(prose(text));
+        const [before, after] = [text.split(/\r\n|\n|\r/), some.split(/\r\n|\n|\r/)];
+        expect(after.slice(0, first)).toEqual(before.slice(0, first));
+      }),
+      { numRuns: 500, seed: 3 },
+    );
+  });
 
   it('are formatted, not refused, when nothing is wrong with them', () => {
     fc.assert(

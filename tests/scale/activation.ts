@@ -44,10 +44,10 @@ export function activation(): Row | undefined {
   return { what: 'extension: bundle read and activate called', aim: '300 ms', runs: [times] };
 }
 
-/** What the package carries to be run, by name, bytes. */
+/** What the package carries to be run, by name, in bytes. */
 export function bundleSizes(): readonly (readonly [string, number])[] {
   if (!existsSync('dist')) return [];
-  return readdirSync('dist')
+  return readdirSync('dist', { recursive: true, encoding: 'utf8' })
     .filter((name) => /\.(?:cjs|mjs|js)$/.test(name))
     .map((name) => [name, statSync(`dist/${name}`).size] as const);
 }

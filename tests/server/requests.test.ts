@@ -9,6 +9,8 @@ import {
   DocumentFormattingRequest,
   DocumentHighlightRequest,
   DocumentLinkRequest,
+  DocumentOnTypeFormattingRequest,
+  DocumentRangeFormattingRequest,
   DocumentSymbolRequest,
   FoldingRangeRequest,
   HoverRequest,
@@ -180,6 +182,32 @@ describe('writing', () => {
     expect(edits).toEqual([{ range: { start: placeOf(BUILD, 'mass'), end: placeOf(BUILD, 'mass') }, newText: ' ' }]);
   });
 
+  it('formatting of a part, and of the line just finished', async () => {
+    const connection = ask();
+    const textDocument = { uri: BUILD_URI };
+    const options = { tabSize: 2, insertSpaces: true };
+    const place = placeOf(BUILD, 'mass');
+    const edit = { range: { start: place, end: place }, newText: ' ' };
+    const inRange = (first: number, last: number) =>
+      connection.sendRequest(DocumentRangeFormattingRequest.type, {
+        textDocument,
+        options,
+        range: { start: { line: first, character: 0 }, end: { line: last, character: 0 } },
+      });
+    expect(await inRange(0, place.line + 1)).toEqual([edit]);
+    expect(await inRange(place.line + 1, place.line + 2)).toEqual([]);
+    const typed = (ch: string, line: number) =>
+      connection.sendRequest(DocumentOnTypeFormattingRequest.type, {
+        textDocument,
+        options,
+        ch,
+        position: { line, character: 0 },
+      });
+    expect(await typed('}', place.line)).toEqual([edit]);
+    expect(await typed('\n', place.line + 1)).toEqual([edit]);
+    expect(await typed('\n', place.line)).toEqual([]);
+  });
+
   it('rename, in every file, with the version of the text it was worked out for', async () => {
     const params = at(LINE_URI, LINE, 'spruce-1 -> spruce-2');
     const range = await ask().sendRequest(PrepareRenameRequest.type, params);
@@ -257,6 +285,8 @@ it('offers what it answers, and nothing it does not', () => {
     'documentFormattingProvider',
     'documentHighlightProvider',
     'documentLinkProvider',
+    'documentOnTypeFormattingProvider',
+    'documentRangeFormattingProvider',
     'documentSymbolProvider',
     'foldingRangeProvider',
     'hoverProvider',
