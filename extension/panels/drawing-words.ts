@@ -3,7 +3,7 @@ import type { DrawingWords } from './drawing-messages.js';
 
 export function drawingWords(): DrawingWords {
   return {
-    gone: l10n.t('There is no {0} in the open folders.'),
+    gone: l10n.t('{0} is not in the open folders, or they are still being read.'),
     size: l10n.t('Body {0} mm long and {1} mm wide.'),
     seen: l10n.t('Seen from the front, neck up, bass side left.'),
     plate: l10n.t('Plate'),
@@ -36,7 +36,7 @@ export function drawingWords(): DrawingWords {
     elevation: l10n.t('From the side'),
     bracesTop: l10n.t('Braces of the top'),
     bracesBack: l10n.t('Braces of the back'),
-    noBraces: l10n.t('No brace of this plate is written.'),
+    noBraces: l10n.t('No brace of this plate is known well enough to be drawn.'),
     otherParts: l10n.t('Other parts'),
     part: l10n.t('Part'),
     figures: l10n.t('Numbers'),

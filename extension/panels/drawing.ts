@@ -9,6 +9,7 @@ import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from
 import { drawingWords } from './drawing-words.js';
 import { goTo } from './go-to.js';
 import { Panel } from './panel.js';
+import { Visit } from './visit.js';
 
 /** "Drawing": the plan of the instrument at the cursor, which follows the text as it is typed. */
 export function registerDrawing(
@@ -18,8 +19,7 @@ export function registerDrawing(
   inHand: RecipeInHand,
 ): Disposable {
   const modes = new NewestModes(client);
-  /** Where a click in the drawing led. The cursor is there only to look or edit: the drawing stays as it is. */
-  let visited: string | undefined;
+  const visit = new Visit();
   const panel = new Panel<DrawingSubject, DrawingContent, DrawingWords, DrawingAction>(
     extensionUri,
     {
@@ -34,7 +34,7 @@ export function registerDrawing(
         if (action.kind === 'choose') return { ...subject, ...action.choice };
         const source = drawing?.parts.find((part) => part.path === action.path)?.source;
         if (!source) return subject;
-        visited = (await instruments.at(source.uri, source.range.start))?.name;
+        visit.begin((await instruments.at(source.uri, source.range.start))?.name);
         await goTo(client, source);
         return subject;
       },
@@ -46,9 +46,7 @@ export function registerDrawing(
   return Disposable.from(
     panel,
     inHand.onDidChange((entry) => {
-      if (!entry || entry.name === visited) return;
-      visited = undefined;
-      if (entry.name !== panel.subject?.name) panel.follow(turnTo(entry.name));
+      if (entry && visit.leadsOn(entry.name, panel.subject?.name)) panel.follow(turnTo(entry.name));
     }),
     makerCommand(COMMANDS.showDrawing, async (name?: unknown) => {
       const entry = await chosenInstrument(instruments, typeof name === 'string' ? name : undefined);

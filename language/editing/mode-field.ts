@@ -34,13 +34,13 @@ export class ModeField {
     this.weights = gridWeights(drawing, this.metres);
     this.gaps = Array.from({ length: size.rows * size.columns }, (_, i) => i).filter((i) => {
       const [row, column] = [Math.floor(i / size.columns), i % size.columns];
-      return !this.weights.has(i) && contains(outline, (fromX + row) * STEP, (fromY + column) * STEP);
+      return this.weights.nodes[3 * i]! < 0 && contains(outline, (fromX + row) * STEP, (fromY + column) * STEP);
     });
   }
 
   /** Movement in per mille of the largest, which is up, and the areas that move one way. */
   of(mode: number): { readonly movement: readonly number[]; readonly areas: readonly MovingArea[] } {
-    const field = onGrid(this.metres, this.weights, this.drawing.shapes[mode]!);
+    const field = onGrid(this.weights, this.drawing.shapes[mode]!);
     const largest = field.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0);
     const scaled = field.map((value) => (largest === 0 ? 0 : (1000 * value) / largest));
     const areas = areasOf(this.grid, scaled);
@@ -64,9 +64,15 @@ function bridged(field: Float64Array, gaps: readonly number[], columns: number):
   for (const i of gaps) result[i] = 0;
   for (let round = 0; round < ROUNDS; round++) {
     for (const i of gaps) {
-      const around = [i - 1, i + 1, i - columns, i + columns].map((each) => result[each]!);
-      const known = around.filter((value) => !Number.isNaN(value));
-      result[i] = known.length === 0 ? 0 : known.reduce((sum, value) => sum + value, 0) / known.length;
+      let sum = 0;
+      let known = 0;
+      for (const step of [-1, 1, -columns, columns]) {
+        const value = result[i + step]!;
+        if (Number.isNaN(value)) continue;
+        sum += value;
+        known++;
+      }
+      result[i] = known === 0 ? 0 : sum / known;
     }
   }
   return result;

@@ -49,17 +49,26 @@ export function modeShapes(desk: Desk, name: string, plate: 'top' | 'back'): Mod
   const ask = new GatheringAsk(side.evaluation);
   try {
     const task = plateTask(ask, plate);
-    if (ask.absent.size > 0) return { ...nothing, state: 'unknown', missing: [...ask.absent] };
+    if (ask.absent.size > 0) return { ...nothing, state: 'unknown', missing: told(ask, ask.absent) };
     const analysis = side.evaluation.analyst.analysis(task);
     if (!analysis) return { ...nothing, state: 'waiting' };
     if (!analysis.ok) return { ...nothing, state: 'unknown', trouble: troubleOf(analysis) };
     return { ...nothing, state: 'known', ...drawn(task, analysis) };
   } catch (error) {
     const missing = [...ask.absent, ...(error instanceof NotKnown ? error.paths : [])];
-    if (missing.length > 0) return { ...nothing, state: 'unknown', missing };
+    if (missing.length > 0) return { ...nothing, state: 'unknown', missing: told(ask, missing) };
     if (error instanceof MechanicsError) return { ...nothing, state: 'unknown', trouble: error.message };
     throw error;
   }
+}
+
+/** A wood that is not named at all would be named, rather than each of its constants. */
+function told(ask: GatheringAsk, paths: Iterable<string>): readonly string[] {
+  const named = [...paths].map((path) => {
+    const wood = /^.*\.wood(?=\.)/.exec(path)?.[0];
+    return wood !== undefined && ask.value(wood) === undefined ? wood : path;
+  });
+  return [...new Set(named)];
 }
 
 /** Those a maker knows by their look; above them the model says little. */

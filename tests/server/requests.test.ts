@@ -31,7 +31,9 @@ import {
 } from 'vscode-languageserver/node';
 import {
   GetComparison,
+  GetDrawing,
   GetLibraryText,
+  GetModeShapes,
   GetResolvedText,
   LIBRARY_SCHEME,
   ListInstruments,
@@ -254,6 +256,17 @@ describe('writing', () => {
 });
 
 describe('requests of our own', () => {
+  it('the drawing of an instrument, and its modes as far as there is anybody to work them out', async () => {
+    const drawing = await ask().sendRequest(GetDrawing, { name: 'corrie-2' });
+    expect(drawing!.parts.map(({ path }) => path)).toEqual(expect.arrayContaining(['top', 'soundhole']));
+    expect(await ask().sendRequest(GetDrawing, { name: 'corrie-9' })).toBeNull();
+    const modes = await ask().sendRequest(GetModeShapes, { name: 'corrie-2', plate: 'top' });
+    expect(modes).toMatchObject({ name: 'corrie-2', plate: 'top', modes: [] });
+    const back = await ask().sendRequest(GetModeShapes, { name: 'corrie-2', plate: 'back' });
+    expect(back).toMatchObject({ state: 'unknown', missing: expect.arrayContaining(['back.thickness']) as string[] });
+    expect(await ask().sendRequest(GetModeShapes, { name: 'corrie-9', plate: 'top' })).toBeNull();
+  });
+
   it('the instruments of the folder', async () => {
     const all = await ask().sendRequest(ListInstruments);
     const names = all.map(({ name }) => name).sort();

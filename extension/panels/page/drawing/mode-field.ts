@@ -5,6 +5,7 @@ import { guard } from 'lit/directives/guard.js';
 import type { DrawnMode, ModeShapes } from '../../../../language/server/protocol.js';
 import type { Board } from './board.js';
 import { shownMode } from './modes.js';
+import { stillLines } from './still-lines.js';
 
 /** Per mille of the largest movement. */
 const LEVELS = [100, 300, 500, 700, 900];
@@ -49,8 +50,11 @@ function field({ x0, y0, step, rows, columns }: ModeShapes['grid'], mode: DrawnM
       .join('');
   const up = mode.movement;
   const down = up.map((value) => -value);
+  const still = stillLines({ rows, columns, movement: up })
+    .map((line) => `M${line.map(([column, row]) => `${x(column)} ${y(row)}`).join('L')}`)
+    .join('');
   return svg`
     ${LEVELS.map((level) => svg`<path class="up" d=${path(up, level)} /><path class="down" d=${path(down, level)} />`)}
     <path class="hatched" d=${path(down, LEVELS[0]!)} />
-    <path class="still" d=${path(up, 0)} />`;
+    <path class="still" d=${still} />`;
 }
