@@ -9,12 +9,19 @@ import type { Unknowns } from './unknowns.js';
 /** Mass by node pairs: m0 on u, v, w; m1 between u and βx, v and βy; m2 on βx, βy. Three numbers per entry of the node graph. */
 export type NodalMass = Float64Array;
 
-/** Corners of quadrilateral `q` into `x`, `y`. */
-export function corners({ mesh, x, y }: DiscreteTop, q: number, outX: Float64Array, outY: Float64Array): void {
+/** Corners of quadrilateral `q` into `x`, `y`, `z`. */
+export function corners(
+  { mesh, x, y, z }: DiscreteTop,
+  q: number,
+  outX: Float64Array,
+  outY: Float64Array,
+  outZ: Float64Array,
+): void {
   for (let k = 0; k < 4; k++) {
     const node = mesh.quads[4 * q + k]!;
     outX[k] = x[node]!;
     outY[k] = y[node]!;
+    outZ[k] = z[node]!;
   }
 }
 
@@ -39,11 +46,12 @@ export function assemble(
   mass.fill(0);
   const px = new Float64Array(4);
   const py = new Float64Array(4);
+  const pz = new Float64Array(4);
   const k = element.stiffness;
   for (let q = 0; q < laminateOf.length; q++) {
-    corners(top, q, px, py);
+    corners(top, q, px, py, pz);
     const row = laminateOf[q]! * LAMINATE_SIZE;
-    if (!element.compute(px, py, laminates, row, unknowns.support.inPlane)) return q;
+    if (!element.compute(px, py, pz, laminates, row, unknowns.support.inPlane)) return q;
     const m0 = laminates[row + AT_MASS]!;
     const m1 = laminates[row + AT_MASS + 1]!;
     const m2 = laminates[row + AT_MASS + 2]!;
@@ -86,10 +94,11 @@ export function addMassOf(top: DiscreteTop, unknowns: Unknowns, mass: NodalMass)
   const { mesh, laminates, laminateOf, ribs } = top;
   const px = new Float64Array(4);
   const py = new Float64Array(4);
+  const pz = new Float64Array(4);
   const scalar = new Float64Array(16);
   mass.fill(0);
   for (let q = 0; q < laminateOf.length; q++) {
-    corners(top, q, px, py);
+    corners(top, q, px, py, pz);
     plateMass(px, py, scalar);
     const row = laminateOf[q]! * LAMINATE_SIZE + AT_MASS;
     for (let i = 0; i < 4; i++) {

@@ -14,6 +14,8 @@ export interface DiscreteTop {
   readonly mesh: TopMesh;
   readonly x: Float64Array;
   readonly y: Float64Array;
+  /** m, height of the dome at each node, all the same where the plate is flat */
+  readonly z: Float64Array;
   /** m, plate thickness per node */
   readonly thickness: Float64Array;
   /** Laminate rows, `LAMINATE_SIZE` numbers each, and the row of each quadrilateral. */
@@ -69,12 +71,24 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     mesh,
     x,
     y,
+    z: domed(model, x, y),
     thickness,
     laminates,
     laminateOf,
     ribs: ribRows(model, mesh, x, y, thickness),
     rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,
   };
+}
+
+/** Heights on a sphere, to the second order, about the middle of the plan. */
+function domed({ outline, plate: { dome } }: TopModel, x: Float64Array, y: Float64Array): Float64Array {
+  if (dome === undefined) return new Float64Array(x.length);
+  const middle = (axis: 0 | 1): number => {
+    const places = outline.map((point) => point[axis]);
+    return (Math.min(...places) + Math.max(...places)) / 2;
+  };
+  const [mx, my] = [middle(0), middle(1)];
+  return x.map((px, i) => -((px - mx) ** 2 + (y[i]! - my) ** 2) / (2 * dome));
 }
 
 /** Node places, with the rims of patches drawn in as far as their thickness asks. */
@@ -226,7 +240,7 @@ function crossingsOf(p: Brace, q: Brace): { at: number; along: number; sine: num
 export function sameQuad(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
   for (let k = 4 * q; k < 4 * q + 4; k++) {
     const node = a.mesh.quads[k]!;
-    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
+    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node] || a.z[node] !== b.z[node]) return false;
   }
   const one = a.laminateOf[q]! * LAMINATE_SIZE;
   const other = b.laminateOf[q]! * LAMINATE_SIZE;
@@ -238,7 +252,7 @@ export function sameQuad(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
 export function samePiece(a: DiscreteTop, b: DiscreteTop, r: number): boolean {
   for (let k = 2 * r; k < 2 * r + 2; k++) {
     const node = a.mesh.ribs[k]!;
-    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node]) return false;
+    if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node] || a.z[node] !== b.z[node]) return false;
   }
   for (let k = r * RIB_SIZE; k < (r + 1) * RIB_SIZE; k++) if (a.ribs[k] !== b.ribs[k]) return false;
   return true;

@@ -28,15 +28,15 @@ export function elementChanges(
   const mass = new Float64Array(3 * unknowns.graph.list.length);
   const px = new Float64Array(4);
   const py = new Float64Array(4);
+  const pz = new Float64Array(4);
   const changed: number[] = [];
   for (let q = 0; q < after.laminateOf.length; q++) if (!sameQuad(before, after, q)) changed.push(q);
   const places = new Int32Array(20 * changed.length);
   for (let i = 0; i < changed.length; i++) {
     const q = changed[i]!;
-    corners(after, q, px, py);
-    if (!element.compute(px, py, after.laminates, after.laminateOf[q]! * LAMINATE_SIZE, unknowns.support.inPlane)) {
-      return undefined;
-    }
+    corners(after, q, px, py, pz);
+    const row = after.laminateOf[q]! * LAMINATE_SIZE;
+    if (!element.compute(px, py, pz, after.laminates, row, unknowns.support.inPlane)) return undefined;
     for (let k = 0; k < 400; k++) matrices[400 * i + k] = element.stiffness[k]! - elements[400 * q + k]!;
     placesOf(unknowns, mesh.quads.subarray(4 * q, 4 * q + 4), places, 20 * i);
   }

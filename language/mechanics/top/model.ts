@@ -38,6 +38,8 @@ export interface Plate {
   readonly thickness: ThicknessMap;
   /** Direction of the grain, radians from the x axis. */
   readonly grain: number;
+  /** m: radius of the sphere the plate is domed to, away from the braces and shallow; absent: flat. */
+  readonly dome?: number;
 }
 
 /** A height at a distance from the brace's first point; between stations the height changes evenly. */

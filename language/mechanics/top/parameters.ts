@@ -1,5 +1,5 @@
 /** The sizes and wood constants of a model, each as something that can be changed a little. */
-import type { Brace, OrthotropicWood, Patch, ThicknessMap, TopModel } from './model.js';
+import type { Brace, OrthotropicWood, Patch, Plate, ThicknessMap, TopModel } from './model.js';
 
 export type WoodConstant = keyof OrthotropicWood;
 
@@ -15,7 +15,7 @@ export const WOOD_CONSTANTS: readonly WoodConstant[] = [
 
 /** `thickness` and `height` of a map or of stations mean all of its values alike. */
 export type TopParameter =
-  | { readonly part: 'plate'; readonly quantity: 'thickness' | WoodConstant }
+  | { readonly part: 'plate'; readonly quantity: 'thickness' | 'dome' | WoodConstant }
   | { readonly part: 'brace'; readonly index: number; readonly quantity: 'width' | 'height' | WoodConstant }
   | { readonly part: 'patch'; readonly index: number; readonly quantity: 'thickness' | WoodConstant }
   | { readonly part: 'edge'; readonly quantity: 'rotation' };
@@ -24,6 +24,7 @@ export type TopParameter =
 export function parametersOf(model: TopModel, wood = true): readonly TopParameter[] {
   const constants = wood ? WOOD_CONSTANTS : [];
   const list: TopParameter[] = (['thickness', ...constants] as const).map((quantity) => ({ part: 'plate', quantity }));
+  if (model.plate.dome !== undefined) list.push({ part: 'plate', quantity: 'dome' });
   model.braces?.forEach((_, index) =>
     (['width', 'height', ...constants] as const).forEach((quantity) => list.push({ part: 'brace', index, quantity })),
   );
@@ -41,6 +42,7 @@ export function valueOf(model: TopModel, parameter: TopParameter): number {
       return model.edge.kind === 'elastic' ? model.edge.rotation : 0;
     case 'plate': {
       const { plate } = model;
+      if (parameter.quantity === 'dome') return plate.dome ?? 0;
       return parameter.quantity === 'thickness' ? greatest(plate.thickness) : plate.wood[parameter.quantity];
     }
     case 'brace': {
@@ -64,14 +66,7 @@ export function changed(model: TopModel, parameter: TopParameter, change: number
       return edge.kind === 'elastic' ? { ...model, edge: { ...edge, rotation: edge.rotation + change } } : model;
     }
     case 'plate': {
-      const { plate } = model;
-      return {
-        ...model,
-        plate:
-          parameter.quantity === 'thickness'
-            ? { ...plate, thickness: thicker(plate.thickness, change) }
-            : { ...plate, wood: otherWood(plate.wood, parameter.quantity, change) },
-      };
+      return { ...model, plate: otherPlate(model.plate, parameter.quantity, change) };
     }
     case 'brace': {
       const braces = [...model.braces!];
@@ -88,6 +83,12 @@ export function changed(model: TopModel, parameter: TopParameter, change: number
       return { ...model, patches };
     }
   }
+}
+
+function otherPlate(plate: Plate, quantity: 'thickness' | 'dome' | WoodConstant, change: number): Plate {
+  if (quantity === 'thickness') return { ...plate, thickness: thicker(plate.thickness, change) };
+  if (quantity !== 'dome') return { ...plate, wood: otherWood(plate.wood, quantity, change) };
+  return plate.dome === undefined ? plate : { ...plate, dome: plate.dome + change };
 }
 
 function greatest(map: ThicknessMap): number {

@@ -4,6 +4,9 @@
  * Meth. Eng. 36, 1993, 1885–1908); membrane with the incompatible modes of R.L. Taylor, P.J. Beresford and E.L. Wilson (QM6,
  * Int. J. Numer. Meth. Eng. 10, 1976, 1211–1219), through which it also follows the bending of an unsymmetric laminate.
  *
+ * On a dome each element is a facet, tilted by the slopes of z at its middle: its membrane stretches with u + w ∂z/∂x and v + w ∂z/∂y
+ * (shallow shell after K. Marguerre, 1938, with the slope even over the element; from memory).
+ *
  * Five unknowns per node: u, v, w, βx, βy with u(z) = u + z βx, v(z) = v + z βy; transverse shear γ = grad w + β.
  */
 import { AT_A, AT_B, AT_BENDING, AT_D, AT_SHEAR } from './laminate.js';
@@ -14,8 +17,18 @@ export interface PlateElement {
   readonly stiffness: Float64Array;
   /** 4 × 4, m²: ∫ N N, half lumped and half consistent; times m0, m1, m2 it is the mass. */
   readonly mass: Float64Array;
-  /** Computes both for corners `x`, `y` and the laminate row at `at`. With `inPlane` false only w and β get stiffness. False when the corners are not convex. */
-  compute(x: Float64Array, y: Float64Array, laminates: Float64Array, at: number, inPlane: boolean): boolean;
+  /**
+   * Computes both for corners `x`, `y` at the heights `z` of a shallow dome and the laminate row at `at`. With `inPlane` false only w and
+   * β get stiffness. False when the corners are not convex.
+   */
+  compute(
+    x: Float64Array,
+    y: Float64Array,
+    z: Float64Array,
+    laminates: Float64Array,
+    at: number,
+    inPlane: boolean,
+  ): boolean;
 }
 
 const G = 1 / Math.sqrt(3);
@@ -46,7 +59,7 @@ export function plateElement(): PlateElement {
   const nx = new Float64Array(4);
   const ny = new Float64Array(4);
 
-  const compute = (x: Float64Array, y: Float64Array, rows: Float64Array, at: number, inPlane: boolean): boolean => {
+  const compute: PlateElement['compute'] = (x, y, z, rows, at, inPlane) => {
     bending.fill(0);
     membrane.fill(0);
     coupling.fill(0);
@@ -97,7 +110,11 @@ export function plateElement(): PlateElement {
         stiffness[20 * BENDING_PLACE[i]! + BENDING_PLACE[j]!] = bending[i <= j ? 12 * i + j : 12 * j + i]!;
       }
     }
-    if (inPlane) condense(stiffness, membrane, coupling, coupled);
+    if (!inPlane) return true;
+    condense(stiffness, membrane, coupling, coupled);
+    const zXi = (-z[0]! + z[1]! + z[2]! - z[3]!) / 4;
+    const zEta = (-z[0]! - z[1]! + z[2]! + z[3]!) / 4;
+    if (zXi !== 0 || zEta !== 0) tilt(stiffness, (y2 * zXi - y1 * zEta) / centre, (x1 * zEta - x2 * zXi) / centre);
     return true;
   };
   return { stiffness, mass, compute };
@@ -261,6 +278,16 @@ function condense(k: Float64Array, membrane: Float64Array, coupling: Float64Arra
       k[20 * MEMBRANE_PLACE[i]! + BENDING_PLACE[j]!] = coupling[12 * i + j]!;
       k[20 * BENDING_PLACE[j]! + MEMBRANE_PLACE[i]!] = coupling[12 * i + j]!;
     }
+  }
+}
+
+/** K ← Tᵀ K T, T putting u + w `dx` for u and v + w `dy` for v at every node. */
+function tilt(k: Float64Array, dx: number, dy: number): void {
+  for (let w = 2; w < 20; w += 5) {
+    for (let j = 0; j < 20; j++) k[20 * w + j]! += dx * k[20 * (w - 2) + j]! + dy * k[20 * (w - 1) + j]!;
+  }
+  for (let w = 2; w < 20; w += 5) {
+    for (let i = 0; i < 20; i++) k[20 * i + w]! += dx * k[20 * i + w - 2]! + dy * k[20 * i + w - 1]!;
   }
 }
 

@@ -2,6 +2,7 @@
  * A brace piece between two nodes. Its glue line moves with the lower face of the plate, u − (h/2) β; its own section turns by
  * θ, so that a deep, shear-soft brace does not force its shear on the plate beside it. Strain energy
  * L/2 [EA ε² + 2 ES ε κ + EI κ² + GA a² + GJ κn²] with ε = Δ(u_s − h/2 β_s)/L, κ = Δθ/L, a = Δw/L + mean θ, κn = Δβ_n/L;
+ * on a dome the glue line stretches with u_s + w ∂z/∂s.
  * 1/GA = 1/(k G A) + L²/(12 E I) makes the piece exact in bending and shear (textbook Timoshenko beam; from memory).
  */
 import type { DiscreteTop } from './discrete.js';
@@ -17,7 +18,7 @@ import {
 } from './ribSection.js';
 
 /** Fills the 12 × 12 of piece `r`: u, v, w, βx, βy, θ of each end. Returns its length, m. */
-export function ribStiffness({ mesh, x, y, ribs }: DiscreteTop, r: number, k: Float64Array): number {
+export function ribStiffness({ mesh, x, y, z, ribs }: DiscreteTop, r: number, k: Float64Array): number {
   const a = mesh.ribs[2 * r]!;
   const b = mesh.ribs[2 * r + 1]!;
   const dx = x[b]! - x[a]!;
@@ -27,6 +28,7 @@ export function ribStiffness({ mesh, x, y, ribs }: DiscreteTop, r: number, k: Fl
   const s = dy / length;
   const row = r * RIB_SIZE;
   const depth = ribs[row + RIB_DEPTH]!;
+  const rise = (z[b]! - z[a]!) / length;
   const stretch = new Float64Array(12);
   const bend = new Float64Array(12);
   const shear = new Float64Array(12);
@@ -36,6 +38,7 @@ export function ribStiffness({ mesh, x, y, ribs }: DiscreteTop, r: number, k: Fl
     const at = 6 * end;
     stretch[at] = sign * c;
     stretch[at + 1] = sign * s;
+    stretch[at + 2] = sign * rise;
     stretch[at + 3] = -sign * c * depth;
     stretch[at + 4] = -sign * s * depth;
     bend[at + 5] = sign;

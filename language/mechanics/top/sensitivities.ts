@@ -78,6 +78,7 @@ class ElementEnergies {
   private readonly element: PlateElement = plateElement();
   private readonly px = new Float64Array(4);
   private readonly py = new Float64Array(4);
+  private readonly pz = new Float64Array(4);
   private readonly rib = new Float64Array(144);
   private readonly local: Float64Array[];
   private readonly count: number;
@@ -124,9 +125,9 @@ class ElementEnergies {
 
   private quad(top: DiscreteTop, q: number, out: Float64Array, at: number): void {
     const { element, state, local } = this;
-    corners(top, q, this.px, this.py);
+    corners(top, q, this.px, this.py, this.pz);
     const row = top.laminateOf[q]! * LAMINATE_SIZE;
-    element.compute(this.px, this.py, top.laminates, row, state.unknowns.support.inPlane);
+    element.compute(this.px, this.py, this.pz, top.laminates, row, state.unknowns.support.inPlane);
     this.vectors.forEach((vector, k) => this.gather(vector, top.mesh.quads.subarray(4 * q, 4 * q + 4), local[k]!));
     const moments = top.laminates.subarray(row + AT_MASS, row + AT_MASS + 3);
     const modes = state.squares.length;

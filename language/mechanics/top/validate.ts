@@ -98,7 +98,16 @@ function validateOutline(
   return polygon;
 }
 
-function validatePlate(found: Findings, { plate, outline }: TopModel): void {
+/** Shallow: not steeper than about one in four at the edge. */
+function validateDome(found: Findings, dome: number | undefined, across: number, edge: TopModel['edge']): void {
+  if (dome === undefined) return;
+  if (!(dome > 2 * across)) found.error('plate.dome', 'The dome of the top is too steep for its size.');
+  if (!(dome < 1e6)) found.error('plate.dome', 'The radius of the dome is not a number; leave it out for a flat top.');
+  if (edge.kind === 'free') found.error('plate.dome', 'A domed top with a free edge is not worked out.');
+}
+
+function validatePlate(found: Findings, { plate, outline, edge }: TopModel): void {
+  validateDome(found, plate.dome, Math.sqrt(Math.abs(signedArea(outline))), edge);
   validateWood(found, 'plate.wood', 'top', plate.wood);
   if (!Number.isFinite(plate.grain)) found.error('plate.grain', 'The direction of the grain is not a number.');
   const map = plate.thickness;

@@ -93,7 +93,17 @@ function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plat
       ? centre
       : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
     grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
+    ...domeOf(ask, plate, parameters),
   };
+}
+
+/** The dome stiffens a plate much as an arch does; unsaid, the plate is flat. */
+function domeOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): { readonly dome?: number } {
+  const path = `body.${plate}-radius`;
+  const dome = ask.numberIf(path);
+  if (dome === undefined) return {};
+  parameters.push({ path, parameter: { part: 'plate', quantity: 'dome' } });
+  return { dome };
 }
 
 function edgeOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): TopModel['edge'] {

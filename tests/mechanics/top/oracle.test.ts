@@ -106,7 +106,8 @@ function denseSystem({ top, unknowns }: SolvedState): { stiffness: Matrix; mass:
     const row = top.laminateOf[q]! * LAMINATE_SIZE;
     const x = Float64Array.from(nodes, (node) => top.x[node]!);
     const y = Float64Array.from(nodes, (node) => top.y[node]!);
-    expect(element.compute(x, y, top.laminates, row, true)).toBe(true);
+    const z = Float64Array.from(nodes, (node) => top.z[node]!);
+    expect(element.compute(x, y, z, top.laminates, row, true)).toBe(true);
     const places = nodes.flatMap((node) => [0, 1, 2, 3, 4].map((d) => place(node, d)));
     const moments = top.laminates.subarray(row + AT_MASS, row + AT_MASS + 3);
     add(k, places, (i, j) => element.stiffness[20 * i + j]!);
