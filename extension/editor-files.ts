@@ -22,8 +22,8 @@ export function serveEditorFiles(client: LanguageClient): Disposable {
   );
 }
 
-/** Hidden folders and installed packages are not looked into. */
-async function recipesIn(folder: Uri): Promise<readonly Uri[]> {
+/** The recipe files in a folder. Hidden folders and installed packages are not looked into. */
+export async function recipesIn(folder: Uri): Promise<readonly Uri[]> {
   const entries = await workspace.fs.readDirectory(folder).then(
     (found) => found,
     () => [],

@@ -2,6 +2,7 @@ import type { ExtensionContext } from 'vscode';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
+import { registerExpectationTests } from './expectation-tests.js';
 import { Instruments } from './instruments.js';
 import { serveEditorFiles } from './editor-files.js';
 import type { LanguageClient } from './language-client.js';
@@ -10,6 +11,7 @@ import { registerDrawing } from './panels/drawing.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { showServerState } from './server-state.js';
+import { registerStartAShop } from './start-a-shop.js';
 import { registerLineage } from './trees/lineage.js';
 import { registerWoods } from './trees/woods.js';
 
@@ -33,6 +35,8 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     inHand,
     registerLineage(client, instruments, inHand),
     registerWoods(client, inHand),
+    registerExpectationTests(client, instruments),
+    registerStartAShop(context, client, instruments),
     registerDrawing(context, client, instruments, inHand),
   );
   // A failed start is shown by the state item and in the output channel.

@@ -1,7 +1,9 @@
-/** Requests for what stands beside the text: the lineage, the choice of wood, the drawing, the modes. */
+/** Requests for what stands beside the text: lineage, choice of wood, drawing, modes, tests, a shop to start from. */
 import { drawingOf } from '../editing/drawing.js';
+import { expectationTests } from '../editing/expectation-tests.js';
 import { lineageOverview } from '../editing/lineage-overview.js';
 import { modeShapes } from '../editing/mode-shapes.js';
+import { type StarterAnswers, type StarterFile, starterShop } from '../editing/starter-shop.js';
 import { useWood } from '../editing/use-wood.js';
 import { woodChoice } from '../editing/wood-choice.js';
 import { placed, toWorkspaceEdit } from './convert.js';
@@ -9,11 +11,14 @@ import {
   type Drawing,
   GetDrawing,
   GetModeShapes,
+  GetStarterShop,
   GetWoodChoice,
   GetWoodUse,
   type LineageEntry,
+  ListExpectations,
   ListLineage,
   type ModeShapes,
+  type RecipeTests,
   type WoodChoice,
   type WoodUse,
 } from './protocol.js';
@@ -24,6 +29,8 @@ export function serveBesideTheText({ connection, session, versionOf, answer }: S
 
   const lineage = answer<undefined, readonly LineageEntry[]>([], () => lineageOverview(desk));
   connection.onRequest(ListLineage, (token) => lineage(undefined, token));
+  const expectations = answer<undefined, readonly RecipeTests[]>([], () => expectationTests(desk));
+  connection.onRequest(ListExpectations, (token) => expectations(undefined, token));
   connection.onRequest(
     GetWoodChoice,
     answer<{ readonly recipe: string }, WoodChoice | null>(null, ({ recipe }) => woodChoice(desk, recipe) ?? null),
@@ -46,5 +53,9 @@ export function serveBesideTheText({ connection, session, versionOf, answer }: S
       null,
       ({ name, plate }) => modeShapes(desk, name, plate) ?? null,
     ),
+  );
+  connection.onRequest(
+    GetStarterShop,
+    answer<StarterAnswers, readonly StarterFile[]>([], (answers) => starterShop(answers, session.parser)),
   );
 }

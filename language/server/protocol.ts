@@ -8,7 +8,9 @@ import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageser
 import type { ComparisonTable } from '../editing/comparison-table.js';
 import type { Drawing } from '../editing/drawing.js';
 import type { ModeShapes } from '../editing/mode-shapes.js';
+import type { RecipeTests } from '../editing/expectation-tests.js';
 import type { ResolvedText } from '../editing/resolved-text.js';
+import type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 import type { WoodChoice } from '../editing/wood-choice.js';
 
 // Answers that are plain data already go over the wire as they are.
@@ -16,7 +18,9 @@ export type { ComparisonTable, DerivedRow } from '../editing/comparison-table.js
 export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
 export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
 export type { MovingArea } from '../editing/moving-areas.js';
+export type { ExpectationTest, RecipeTests } from '../editing/expectation-tests.js';
 export type { ResolvedText } from '../editing/resolved-text.js';
+export type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
 
 /** Whatever can be resolved and laid beside another: something with a value for every path of its line. */
@@ -54,6 +58,12 @@ export const LIBRARY_SCHEME = 'bookmatch-library';
 /** Sent by the server after an edit has been worked in: texts and tables asked for before may be out of date. */
 export const InstrumentsChanged = new NotificationType0('bookmatch/instrumentsChanged');
 
+/** What the recipes of the open folders expect of themselves, and how each of it stands. */
+export const ListExpectations = new RequestType0<readonly RecipeTests[], void>('bookmatch/expectations');
+
+/** The files of a shop to start from. Nothing is written: that is for the editor to do. */
+export const GetStarterShop = new RequestType<StarterAnswers, readonly StarterFile[], void>('bookmatch/starterShop');
+
 // ---- asked by the server --------------------------------------------------------------------------------------------
 
 /** The recipe files in folders, given and answered as URIs; asked for folders the server cannot read by itself. */
@@ -85,6 +95,8 @@ export const COMMANDS = {
   compareWithParent: 'bookmatch.compareWithParent',
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
+  /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
+  startShop: 'bookmatch.startShop',
   /** Argument: name. Without it, the instrument at the cursor. */
   showDrawing: 'bookmatch.showDrawing',
 } as const;

@@ -1,8 +1,19 @@
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** Keep what the page shows. `npm run workbench:pictures` has them put where the README finds them. */
 export async function picture(page: Page, name: string): Promise<void> {
-  const folder = process.env['BOOKMATCH_PICTURES'] ?? '.cache/workbench/pictures';
-  await page.screenshot({ path: join(folder, `${name}.png`), animations: 'disabled' });
+  await page.screenshot({ path: join(PICTURES ?? KEPT, `${name}.png`), animations: 'disabled' });
 }
+
+/** A part of the page for a step of the walkthrough, which finds it among the extension's own pictures. */
+export async function walkthroughPicture(page: Page, step: string, part: Locator): Promise<void> {
+  const box = await part.boundingBox();
+  if (!box) throw new Error(`Nothing to be seen for the step "${step}".`);
+  const path = join(PICTURES === undefined ? KEPT : 'extension/pictures', `walkthrough-${step}.png`);
+  const size = { width: Math.min(box.width, 760), height: Math.min(box.height, 460) };
+  await page.screenshot({ path, clip: { x: box.x, y: box.y, ...size }, animations: 'disabled' });
+}
+
+const PICTURES = process.env['BOOKMATCH_PICTURES'];
+const KEPT = '.cache/workbench/pictures';

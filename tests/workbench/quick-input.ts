@@ -13,10 +13,15 @@ export async function runCommand(page: Page, title: string): Promise<void> {
   await enter(page, `>${title}`);
 }
 
-/** Carry out a command that goes on to ask with a list. */
-export async function runAskingCommand(page: Page, title: string, question: string): Promise<void> {
+/** Carry out a command that goes on to ask something. */
+export async function startCommand(page: Page, title: string): Promise<void> {
   await type(page, `>${title}`);
   await page.keyboard.press('Enter');
+}
+
+/** Carry out a command that goes on to ask with a list. */
+export async function runAskingCommand(page: Page, title: string, question: string): Promise<void> {
+  await startCommand(page, title);
   await asks(page, question);
 }
 
@@ -33,6 +38,13 @@ export async function asks(page: Page, question: string): Promise<void> {
 /** Choose the entry with this label from the list that is open. */
 export async function choose(page: Page, label: string): Promise<void> {
   await settleOn(page, label, label);
+  await page.keyboard.press('Enter');
+}
+
+/** Answer a question that is asked with a line to be typed. */
+export async function answer(page: Page, question: string, text: string): Promise<void> {
+  await page.locator('.quick-input-widget:visible .quick-input-message', { hasText: question }).waitFor();
+  await page.locator(INPUT).fill(text);
   await page.keyboard.press('Enter');
 }
 
@@ -63,6 +75,10 @@ async function settleOn(page: Page, text: string, label: string): Promise<void> 
     if ((await page.locator(INPUT).inputValue()) !== text) await page.locator(INPUT).fill(text);
     await page.waitForTimeout(80);
     const focused = await page.locator(`${ROW}.focused`).allInnerTexts();
-    seen = focused.some((row) => row.includes(label)) ? seen + 1 : 0;
+    const isThere = focused.some((row) => row.includes(label));
+    seen = isThere ? seen + 1 : 0;
+    // What was asked for may stand below something like it.
+    const below = isThere ? [] : await page.locator(ROW, { hasText: label }).all();
+    if (below.length > 0) await page.keyboard.press('ArrowDown');
   }
 }

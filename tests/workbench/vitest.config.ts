@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     root: process.cwd(),
     include: ['tests/workbench/**/*.test.ts'],
-    exclude: ['tests/workbench/web/**'],
+    exclude: ['tests/workbench/web/**', 'tests/workbench/newcomer/**'],
     globalSetup: ['tests/workbench/open-workbench.ts'],
     fileParallelism: false,
     maxWorkers: 1,

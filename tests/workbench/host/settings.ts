@@ -9,6 +9,7 @@ export const QUIET_SETTINGS: Readonly<Record<string, unknown>> = {
   'files.autoSave': 'off',
   'git.enabled': false,
   'security.workspace.trust.enabled': false,
+  'testing.automaticallyOpenTestResults': 'neverOpen',
   'telemetry.telemetryLevel': 'off',
   'update.mode': 'none',
   'workbench.enableExperiments': false,

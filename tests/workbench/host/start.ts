@@ -13,6 +13,8 @@ export interface HostOptions {
   readonly vsix?: string;
   /** User settings on top of the quiet ones. */
   readonly settings?: Readonly<Record<string, unknown>>;
+  /** Whether folders start out restricted until they are trusted; off by default. */
+  readonly trust?: boolean;
   /** 0, the default, takes any free port. */
   readonly port?: number;
 }
@@ -32,13 +34,14 @@ export async function startHost(host: PreparedHost, options: HostOptions): Promi
   // Not in the run's folder: the path of a socket may have no more than some hundred characters.
   const sockets = mkdtempSync(join(tmpdir(), 'bookmatch-'));
   for (const folder of [extensions, join(runFolder, 'data/User')]) mkdirSync(folder, { recursive: true });
-  const settings = { ...QUIET_SETTINGS, ...options.settings };
+  const settings = { ...QUIET_SETTINGS, ...(options.trust ? ASK_NOTHING : {}), ...options.settings };
   writeFileSync(join(runFolder, 'data/User/settings.json'), JSON.stringify(settings, null, 2));
 
   const args = [
     host.serverMain,
     ...['--host', '127.0.0.1', '--port', String(options.port ?? 0), '--without-connection-token'],
-    ...['--accept-server-license-terms', '--telemetry-level', 'off', '--disable-workspace-trust'],
+    ...['--accept-server-license-terms', '--telemetry-level', 'off'],
+    ...(options.trust ? [] : ['--disable-workspace-trust']),
     ...['--server-data-dir', runFolder, '--extensions-dir', extensions],
     ...(options.vsix ? ['--install-extension', options.vsix, '--start-server'] : []),
   ];
@@ -65,6 +68,12 @@ export async function startHost(host: PreparedHost, options: HostOptions): Promi
     throw new Error(`VS Code's server did not start: ${(error as Error).message}\n${tail}`, { cause: error });
   }
 }
+
+/** Folders are restricted, and nobody is asked whether they should be. */
+const ASK_NOTHING = {
+  'security.workspace.trust.enabled': true,
+  'security.workspace.trust.startupPrompt': 'never',
+};
 
 const START_LIMIT_MS = 90_000;
 

@@ -1,24 +1,20 @@
 import * as esbuild from 'esbuild';
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { chromium } from 'playwright-core';
 import type { TestProject } from 'vitest/node';
-import { findChromium, HOW_TO_GET_CHROMIUM } from '../host/chromium.js';
 import { installExtension } from '../host/install.js';
+import { openBrowser } from '../host/open-browser.js';
 import { prepareHost } from '../host/prepare.js';
+import { packagedExtension } from '../open-workbench.js';
 import { prepareBuild } from './prepare-build.js';
 import { servePage } from './serve-page.js';
 
 const SHOP = 'examples/hollin-reach';
 const KEPT = '.cache/workbench-web';
-const SIZE = { width: 1280, height: 800 };
 
 /** Before the journeys: VS Code for the web with the packaged extension, on a folder that is on no disk. */
 export default async function openWebWorkbench(project: TestProject): Promise<() => Promise<void>> {
-  const executablePath = findChromium();
-  if (executablePath === undefined) throw new Error(`No Chromium on this machine. ${HOW_TO_GET_CHROMIUM}`);
-  const vsix = resolve('bookmatch.vsix');
-  if (!existsSync(vsix)) throw new Error('bookmatch.vsix is missing; make it with "npm run package".');
+  const vsix = packagedExtension();
   const host = prepareHost(console.log);
   const build = prepareBuild(console.log);
 
@@ -29,10 +25,7 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
   const shelf = await makeShelf(join(runFolder, 'shelf'));
   const served = await servePage({ build, extensions: { bookmatch, shelf } }, 'shelf:/hollin-reach');
 
-  const profile = join(runFolder, 'browser');
-  const args = ['--remote-debugging-port=0', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
-  const context = await chromium.launchPersistentContext(profile, { executablePath, args, viewport: SIZE });
-  const page = context.pages()[0] ?? (await context.newPage());
+  const { page, address, close: closeBrowser } = await openBrowser(runFolder);
   const log: string[] = [];
   page.on('console', (message) => log.push(`${message.type()}: ${message.text()}`));
   page.on('pageerror', (error) => log.push(`error: ${error.stack ?? error.message}`));
@@ -40,7 +33,7 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
     if (!answer.ok()) log.push(`${answer.status()}: ${answer.url()}`);
   });
   const close = async () => {
-    await context.close();
+    await closeBrowser();
     await served.stop();
     writeFileSync(join(KEPT, 'console.log'), log.join('\n'));
     rmSync(runFolder, { recursive: true, force: true });
@@ -56,8 +49,7 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
     await close();
     throw error;
   }
-  const [port] = readFileSync(join(profile, 'DevToolsActivePort'), 'utf8').split('\n');
-  project.provide('browser', `http://127.0.0.1:${port}`);
+  project.provide('browser', address);
   project.provide('shop', resolve(SHOP));
   return close;
 }
