@@ -12,8 +12,7 @@ export function sentencesInCode(folder: string): Sentences {
     if (file.includes('/generated/')) continue;
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
     const visit = (node: ts.Node): void => {
-      const sentence = said(node);
-      if (sentence !== undefined && !found.has(sentence)) found.set(sentence, file);
+      for (const sentence of said(node)) if (!found.has(sentence)) found.set(sentence, file);
       ts.forEachChild(node, visit);
     };
     visit(source);
@@ -21,12 +20,18 @@ export function sentencesInCode(folder: string): Sentences {
   return found;
 }
 
-function said(node: ts.Node): string | undefined {
-  if (ts.isTaggedTemplateExpression(node)) return nameOf(node.tag) === 'say' ? inPlaces(node.template) : undefined;
-  if (!ts.isCallExpression(node)) return undefined;
-  const only = node.arguments.length === 1 ? node.arguments[0] : undefined;
-  const isSaid = ['text', 'english'].includes(nameOf(node.expression));
-  return isSaid && only && ts.isStringLiteralLike(only) ? only.text : undefined;
+function said(node: ts.Node): readonly string[] {
+  if (ts.isTaggedTemplateExpression(node)) return nameOf(node.tag) === 'say' ? [inPlaces(node.template)] : [];
+  if (!ts.isCallExpression(node) || node.arguments.length !== 1) return [];
+  return ['text', 'english'].includes(nameOf(node.expression)) ? textsIn(node.arguments[0]!) : [];
+}
+
+/** The text itself, or each of those a condition or a fallback chooses from. */
+function textsIn(node: ts.Expression): readonly string[] {
+  if (ts.isStringLiteralLike(node)) return [node.text];
+  if (ts.isConditionalExpression(node)) return [...textsIn(node.whenTrue), ...textsIn(node.whenFalse)];
+  if (ts.isParenthesizedExpression(node)) return textsIn(node.expression);
+  return ts.isBinaryExpression(node) ? textsIn(node.right) : [];
 }
 
 function nameOf(expression: ts.Expression): string {
