@@ -7,7 +7,7 @@ import { textAfter } from './proof.js';
 import { lastOfOtherLines } from './relatives.js';
 
 /** More than these would hide each other in a menu. */
-const MOST = 6;
+const MOST = 4;
 
 export function carryOver(marked: Marked): readonly Offer[] {
   const { desk, definition } = marked;

@@ -6,7 +6,7 @@ import { relativesOf } from './relatives.js';
 import { onAnotherLine } from './on-another-line.js';
 
 /** More than these would hide each other in a menu. */
-const MOST = 6;
+const MOST = 4;
 
 export function rebase(marked: Marked): readonly Offer[] {
   const { desk, definition } = marked;

@@ -1,32 +1,37 @@
-/** Recipes of the same model that could be a recipe's parent, the nearest in the family first. */
+/** Other recipes a recipe's changes could stand on, the nearest in the family first. */
 import type { Definition } from '../../recipes/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 
-/** Not the recipe itself, and none that descends from it. */
-export function relativesOf(workshop: Workshop, recipe: Definition): readonly string[] {
-  const { recipes: own, model } = workshop.lineage(recipe.name.text);
-  const line = own.map(({ name }) => name.text);
-  const found: { readonly name: string; readonly steps: number }[] = [];
-  for (const name of workshop.shelf.names('recipe')) {
-    const other = workshop.lineage(name);
-    if (other.model !== model || other.trouble) continue;
-    const names = other.recipes.map((each) => each.name.text);
-    if (names.includes(recipe.name.text)) continue;
-    const shared = names.filter((each) => line.includes(each)).length;
-    found.push({ name, steps: line.length - shared + (names.length - shared) });
-  }
-  return found.sort((a, b) => a.steps - b.steps).map(({ name }) => name);
+interface Relative {
+  readonly name: string;
+  /** Steps up to the nearest recipe both descend from, and down again. */
+  readonly steps: number;
+  readonly isOfModel: boolean;
 }
 
-/** The last recipes of other lines: those nobody descends from. Lines of the same model first, then the other models'. */
+/** Recipes of the same model that could be its parent. */
+export function relativesOf(workshop: Workshop, recipe: Definition): readonly string[] {
+  return others(workshop, recipe).flatMap(({ name, isOfModel }) => (isOfModel ? [name] : []));
+}
+
+/** The last recipes of other lines, those nobody descends from. Lines of the same model first, then the other models'. */
 export function lastOfOtherLines(workshop: Workshop, recipe: Definition): readonly string[] {
-  const { model } = workshop.lineage(recipe.name.text);
-  const leaves = workshop.shelf.names('recipe').filter((name) => {
-    if (name === recipe.name.text || workshop.lineage(name).trouble) return false;
-    const isAbove = workshop.lineage(recipe.name.text).recipes.some((each) => each.name.text === name);
-    const children = workshop.shelf.targeting('recipe', name).filter((child) => child.relation?.word === 'from');
-    return !isAbove && children.length === 0;
+  return others(workshop, recipe).flatMap(({ name }) => {
+    const children = workshop.shelf.targeting('recipe', name).filter(({ relation }) => relation?.word === 'from');
+    return children.length === 0 ? [name] : [];
   });
-  const isAkin = (name: string) => workshop.lineage(name).model === model;
-  return [...leaves.filter(isAkin), ...leaves.filter((name) => !isAkin(name))];
+}
+
+/** Not the recipe itself, and none that descends from it. */
+function others(workshop: Workshop, recipe: Definition): readonly Relative[] {
+  const { recipes, model } = workshop.lineage(recipe.name.text);
+  const line = recipes.map(({ name }) => name.text);
+  const found = workshop.shelf.names('recipe').flatMap((name): readonly Relative[] => {
+    const other = workshop.lineage(name);
+    const names = other.recipes.map((each) => each.name.text);
+    if (other.trouble || names.includes(recipe.name.text)) return [];
+    const shared = names.filter((each) => line.includes(each)).length;
+    return [{ name, steps: line.length + names.length - 2 * shared, isOfModel: other.model === model }];
+  });
+  return found.sort((a, b) => Number(b.isOfModel) - Number(a.isOfModel) || a.steps - b.steps);
 }
