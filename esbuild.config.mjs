@@ -14,13 +14,29 @@ const GROUP_BY =
 const REQUIRE =
   "import{createRequire as createRequire_}from'node:module';const require=createRequire_(import.meta.url);";
 
+/** The species library and other texts travel inside the bundle: `import text from './species.bookmatch'`. */
+const TEXTS = {
+  name: 'texts',
+  setup(context) {
+    context.onResolve({ filter: /\?raw$/ }, ({ path, resolveDir }) => ({
+      path: resolve(resolveDir, path.replace(/\?raw$/, '')),
+      namespace: 'text',
+    }));
+    context.onLoad({ filter: /./, namespace: 'text' }, ({ path }) => ({
+      contents: readFileSync(path, 'utf8'),
+      loader: 'text',
+      watchFiles: [path],
+    }));
+  },
+};
+
 /** A page of a panel, with the stylesheet it imports beside it. It runs in the editor's own browser. */
 const page = (name) => ({
   entry: `extension/panels/page/${name}.ts`,
   file: `dist/panels/${name}.js`,
   limit: 120_000,
   options: {
-    ...{ platform: 'browser', target: 'es2022', format: 'iife', banner: {}, plugins: [] },
+    ...{ platform: 'browser', target: 'es2022', format: 'iife', banner: {}, plugins: [TEXTS] },
     ...{ mainFields: ['browser', 'module', 'main'], conditions: ['browser', 'import', 'production'] },
   },
 });
@@ -39,6 +55,7 @@ const BUNDLES = [
   { entry: 'language/server/solver-worker.ts', file: 'dist/web/solver.js', limit: 300_000, options: inBrowser('iife') },
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
   page('drawing'),
+  page('side-by-side'),
 ];
 
 /** VS Code in the browser loads the extension as CommonJS and workers as plain scripts. */
@@ -52,22 +69,6 @@ function inBrowser(format) {
     conditions: ['browser', 'import'],
   };
 }
-
-/** The species library and other texts travel inside the bundle: `import text from './species.bookmatch'`. */
-const TEXTS = {
-  name: 'texts',
-  setup(context) {
-    context.onResolve({ filter: /\?raw$/ }, ({ path, resolveDir }) => ({
-      path: resolve(resolveDir, path.replace(/\?raw$/, '')),
-      namespace: 'text',
-    }));
-    context.onLoad({ filter: /./, namespace: 'text' }, ({ path }) => ({
-      contents: readFileSync(path, 'utf8'),
-      loader: 'text',
-      watchFiles: [path],
-    }));
-  },
-};
 
 /** The language client's packages carry TypeScript's own helpers anew in every file, 36 kB in all; here they share them. */
 const SHARED_HELPERS = {

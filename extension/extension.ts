@@ -1,4 +1,5 @@
 import type { ExtensionContext } from 'vscode';
+import { showChangeCount } from './change-count.js';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
@@ -8,11 +9,13 @@ import { serveEditorFiles } from './editor-files.js';
 import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
 import { registerDrawing } from './panels/drawing.js';
+import { registerSideBySide } from './panels/side-by-side.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { showServerState } from './server-state.js';
 import { registerStartAShop } from './start-a-shop.js';
 import { registerLineage } from './trees/lineage.js';
+import { registerValues } from './trees/values.js';
 import { registerWoods } from './trees/woods.js';
 
 /**
@@ -38,6 +41,9 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerExpectationTests(client, instruments),
     registerStartAShop(context, client, instruments),
     registerDrawing(context, client, instruments, inHand),
+    registerValues(client, inHand),
+    registerSideBySide(context, client, instruments),
+    showChangeCount(client, inHand),
   );
   // A failed start is shown by the state item and in the output channel.
   client.start().catch(() => undefined);

@@ -2,7 +2,7 @@
 import type { Comparison, Difference } from '../recipes/comparison.js';
 import { differencesBetween } from '../recipes/comparison.js';
 import type { Verdict } from '../recipes/counting.js';
-import type { Value } from '../recipes/facts.js';
+import type { QuantityValue, Value } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { writeQuantity } from '../quantities/write.js';
@@ -55,7 +55,7 @@ export function changeRows(workshop: Workshop, comparison: Comparison): readonly
 
 /** How many changes there are, and how many there may be where one recipe comes straight from the other. */
 export function countedInWords(workshop: Workshop, comparison: Comparison): string {
-  const { say } = workshop.wording;
+  const { say, text } = workshop.wording;
   const pair = parentAndChild(workshop, comparison);
   const child = pair && workshop.shelf.find('recipe', pair.child);
   if (pair && child) {
@@ -66,10 +66,12 @@ export function countedInWords(workshop: Workshop, comparison: Comparison): stri
   }
   const heard = comparison.differences.filter((each) => each.class === 'voicing' || each.class === 'body');
   const all = comparison.differences.length;
-  if (all === 0) return say`The same values throughout`;
-  return all === 1
-    ? say`1 difference, ${heard.length} of voicing or body`
-    : say`${all} differences, ${heard.length} of them of voicing or body`;
+  if (all === 0) return text('The same values throughout');
+  const differences = all === 1 ? text('1 difference') : say`${all} differences`;
+  if (heard.length === 0) return say`${differences}, none of voicing or body`;
+  return heard.length === all
+    ? say`${differences}, of voicing or body`
+    : say`${differences}, ${heard.length} of voicing or body`;
 }
 
 function changedPath(workshop: Workshop, { path, a, b }: Difference['paths'][number]): ChangedPath {
@@ -99,12 +101,22 @@ function differenceOf(
   const { si, dimension } = before.quantity;
   if (after.quantity.dimension.name !== dimension.name) return { word: wording.text('another') };
   const by = after.quantity.si - si;
-  const text = writeQuantity(by, dimension, { unit: unitFor(path) ?? before.quantity.unit, difference: true });
   return {
-    difference: text.replace(/^-/, '−'),
+    difference: writtenLike(by, path, before, after),
     ...(si === 0 ? {} : { percent: shareOf(by / Math.abs(si), wording) }),
     word: moreOrLess(path, dimension, by, wording),
   };
+}
+
+/** With the decimals of the two values, unless that leaves nothing of it. */
+function writtenLike(by: number, path: string, before: QuantityValue, after: QuantityValue): string {
+  const { dimension, unit } = before.quantity;
+  const decimals = Math.max(
+    ...[before, after].map((value) => /\.(\d+)/.exec(writeInShopUnit(path, value))?.[1]?.length ?? 0),
+  );
+  const options = { unit: unitFor(path) ?? unit, difference: true };
+  const text = writeQuantity(by, dimension, { ...options, decimals });
+  return (/[1-9]/.test(text) ? text : writeQuantity(by, dimension, options)).replace(/^-/, '−');
 }
 
 /** What is to be said of a difference beyond its numbers. */

@@ -41,8 +41,9 @@ export interface EvidenceRow {
   readonly shares?: { readonly difference: number; readonly floor: number };
   /** `±4.1 Hz`: builds alike differ as much, 19 times in 20. */
   readonly floor?: string;
-  /** `1.1 %, from no-31, no-32 and no-33`. */
+  /** Scatter of builds alike that the noise floor comes from: `1.1 %`, and whose it is. */
   readonly scatter?: string;
+  readonly scatterFrom?: string;
   /** What the two compute to differ by. */
   readonly predicted?: string;
   readonly verdict: 'distinct' | 'alike' | 'not-comparable';
@@ -115,7 +116,7 @@ export function evidenceRow(
 type Outcome = Omit<EvidenceRow, 'build' | 'path' | 'name' | 'occasion' | 'conditions' | 'reading' | 'predicted'>;
 
 function comparedPart(workshop: Workshop, response: string, read: Held, outcome: Compared): Outcome {
-  const { say, text } = workshop.wording;
+  const { text } = workshop.wording;
   const { mean, difference, band, scatter, distinguishable } = outcome;
   if (read.value.kind !== 'quantity') return { verdict: 'not-comparable', verdictInWords: '' };
   const { dimension, unit } = read.value.quantity;
@@ -127,11 +128,10 @@ function comparedPart(workshop: Workshop, response: string, read: Held, outcome:
     ...(difference === 0 ? {} : { word: moreOrLess(response, dimension, difference, workshop.wording) }),
     shares: { difference: difference / mean, floor: band / mean },
     floor,
-    scatter: scatterInWords(workshop, scatter),
+    scatter: `${(scatter.share * 100).toPrecision(2)} %`,
+    scatterFrom: sourceInWords(workshop, scatter),
     verdict: distinguishable ? 'distinct' : 'alike',
-    verdictInWords: distinguishable
-      ? say`can be told apart: more than ${floor}`
-      : text('not distinguishable: builds alike differ as much'),
+    verdictInWords: distinguishable ? text('can be told apart') : text('not distinguishable'),
   };
 }
 
@@ -142,12 +142,11 @@ function notComparablePart({ wording }: Workshop, here: Reading, outcome: NotCom
   };
 }
 
-function scatterInWords({ wording: { say, some } }: Workshop, { share, basis, builds }: Scatter): string {
-  const percent = `${(share * 100).toPrecision(2)} %`;
-  if (basis === 'replicates') return say`${percent}, from ${some(builds)}`;
+function sourceInWords({ wording: { say, text, and } }: Workshop, { basis, builds }: Scatter): string {
+  if (basis === 'replicates') return say`the scatter of ${and(builds)}, built alike`;
   return basis === 'shop'
-    ? say`${percent}, the shop’s own figure; no replicates yet`
-    : say`${percent}, common practice; no replicates yet`;
+    ? text('the shop’s own figure for scatter, as there are no replicates yet')
+    : text('2 % in frequency, common practice, as there are no replicates yet');
 }
 
 function alikeInWords({ wording }: Workshop): string {

@@ -10,8 +10,8 @@ export interface Lens {
   /** The head of the definition. */
   readonly range: Span;
   readonly text: string;
-  /** The recipe to lay beside its parent on a click; absent where there is no parent. */
-  readonly compare?: string;
+  /** Parent and recipe, laid side by side on a click; absent where there is no parent. */
+  readonly compare?: readonly [parent: string, recipe: string];
 }
 
 export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
@@ -22,8 +22,9 @@ export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
     const range = shifted(definition.head, line);
     if (definition.kind === 'model') return [{ range, text: modelText(desk, definition) }];
     if (definition.kind !== 'recipe') return [];
-    const compare = desk.workshop.parentOf(name) === undefined ? undefined : name;
-    return [{ range, text: recipeText(desk.workshop, definition), ...(compare === undefined ? {} : { compare }) }];
+    const parent = desk.workshop.parentOf(name);
+    const text = recipeText(desk.workshop, definition);
+    return [{ range, text, ...(parent === undefined ? {} : { compare: [parent, name] as const }) }];
   });
 }
 

@@ -75,7 +75,7 @@ function parentOf(desk: Desk, { kind, relation }: Definition): Definition | unde
   return desk.shelf.find(kind === 'recipe' && relation.word === 'for' ? 'model' : 'recipe', relation.target.text);
 }
 
-function countOf({ workshop }: Desk, recipe: Definition): LineageCount | undefined {
+export function countOf({ workshop }: Desk, recipe: Definition): LineageCount | undefined {
   const name = recipe.name.text;
   if (workshop.parentOf(name) === undefined) return undefined;
   const { total, variables } = workshop.count(name);

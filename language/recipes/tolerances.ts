@@ -52,10 +52,14 @@ export function tolerancesOf(shop: (path: string) => Value | undefined): Toleran
  * distribution, u = a/√3 (JCGM 100:2008, 4.3.7).
  */
 export function standardUncertainty(path: string, value: Value, tolerances: Tolerances): number {
+  return halfWidth(path, value, tolerances) / Math.sqrt(3);
+}
+
+/** What a value may be off by at the bench, SI: its own tolerance, or else the shop's; zero where there is none to speak of. */
+export function halfWidth(path: string, value: Value, tolerances: Tolerances): number {
   if (value.kind !== 'quantity') return 0;
   const { quantity } = value;
-  const halfWidth = quantity.tolerance ?? usualHalfWidth(path, quantity.dimension.name, tolerances);
-  return halfWidth / Math.sqrt(3);
+  return quantity.tolerance ?? usualHalfWidth(path, quantity.dimension.name, tolerances);
 }
 
 function usualHalfWidth(path: string, dimension: string, tolerances: Tolerances): number {

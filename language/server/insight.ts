@@ -53,6 +53,6 @@ function toCodeLens({ range, text, compare }: Lens): CodeLens {
     command:
       compare === undefined
         ? { title: text, command: '' }
-        : { title: text, command: COMMANDS.compareWithParent, arguments: [compare] },
+        : { title: text, command: COMMANDS.showSideBySide, arguments: [...compare] },
   };
 }

@@ -6,19 +6,31 @@
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
 import type { ComparisonTable } from '../editing/comparison-table.js';
+import type { ChangeCount } from '../editing/change-count.js';
 import type { Drawing } from '../editing/drawing.js';
 import type { ModeShapes } from '../editing/mode-shapes.js';
 import type { RecipeTests } from '../editing/expectation-tests.js';
 import type { ResolvedText } from '../editing/resolved-text.js';
 import type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
+import type { ValuesList } from '../editing/values-list.js';
 import type { WoodChoice } from '../editing/wood-choice.js';
 
 // Answers that are plain data already go over the wire as they are.
-export type { ComparisonTable, DerivedRow } from '../editing/comparison-table.js';
+export type {
+  ChangedPath,
+  ChangeRow,
+  ComparedEvidence,
+  ComparisonTable,
+  DerivedRow,
+  EvidenceRow,
+  ReadingRow,
+} from '../editing/comparison-table.js';
 export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
 export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
 export type { MovingArea } from '../editing/moving-areas.js';
 export type { ExpectationTest, RecipeTests } from '../editing/expectation-tests.js';
+export type { ChangeCount } from '../editing/change-count.js';
+export type { ListedValue, PartOfValues, ValuesList } from '../editing/values-list.js';
 export type { ResolvedText } from '../editing/resolved-text.js';
 export type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
@@ -93,6 +105,8 @@ export const COMMANDS = {
   compareRecipes: 'bookmatch.compareRecipes',
   /** Argument: name. Without it, the instrument at the cursor. */
   compareWithParent: 'bookmatch.compareWithParent',
+  /** Arguments: name of the one, name of the other. Asks for what is not given. */
+  showSideBySide: 'bookmatch.showSideBySide',
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
@@ -144,3 +158,11 @@ export const GetModeShapes = new RequestType<
   ModeShapes | null,
   void
 >('bookmatch/modeShapes');
+
+/** Every value of an instrument, part by part; `null` when there is none of that name. */
+export const GetValues = new RequestType<{ readonly name: string }, ValuesList | null, void>('bookmatch/values');
+
+/** How many changes a recipe makes; `null` for what is no recipe or has no parent. */
+export const GetChangeCount = new RequestType<{ readonly recipe: string }, ChangeCount | null, void>(
+  'bookmatch/changeCount',
+);

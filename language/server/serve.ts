@@ -20,6 +20,7 @@ import { type Answer, answering, steadily } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './code-actions.js';
 import { LEGEND, serveColouring } from './colouring.js';
 import { serveBesideTheText } from './beside-the-text.js';
+import { serveOneInstrument } from './one-instrument.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 import { languageOf, type Translations, Wording } from '../wording/wording.js';
@@ -154,6 +155,7 @@ function answerRequests(serving: Serving): void {
   serveCodeActions(serving);
   serveInstruments(serving);
   serveBesideTheText(serving);
+  serveOneInstrument(serving);
 }
 
 /** Texts as the editor has them. A change made to an older text than the one at hand came too late and is left out. */

@@ -47,10 +47,10 @@ describe('lenses', () => {
     const desk = deskOf('recipe w-1 for w { }\nrecipe w-2 from w-1 { }\nbuild no-1 of w-2 { }\nmodel w { }');
     expect(lensesOf(desk, 'file:0')).toMatchObject([
       { text: 'first of its line · not built' },
-      { text: 'no change counted · built as no-1', compare: 'w-2' },
+      { text: 'no change counted · built as no-1', compare: ['w-1', 'w-2'] },
       { text: '2 recipes · 1 build' },
     ]);
-    expect(lensesOf(desk, 'file:0').map(({ compare }) => compare)).toEqual([undefined, 'w-2', undefined]);
+    expect(lensesOf(desk, 'file:0').map(({ compare }) => compare)).toEqual([undefined, ['w-1', 'w-2'], undefined]);
   });
 
   it('stand on the head, and only on the one in force of two of a name', () => {

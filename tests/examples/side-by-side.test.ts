@@ -66,7 +66,7 @@ describe('side by side', () => {
     const { evidence } = table('no-33', 'no-34');
     const top = evidence!.rows.find(({ path, occasion }) => path === 'resonance.top' && occasion === 'day-30')!;
     expect(top).toMatchObject({ difference: '+2 Hz', verdict: 'alike' });
-    expect(top.scatter).toContain('from no-31, no-32 and no-33');
+    expect(top.scatterFrom).toContain('no-31, no-32 and no-33');
     expect(Math.abs(top.shares!.difference)).toBeLessThan(top.shares!.floor);
   });
 

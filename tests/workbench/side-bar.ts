@@ -22,6 +22,6 @@ export async function openFromList(page: Page, name: string): Promise<void> {
 }
 
 /** The rows of one view, as read aloud. */
-export function rowsOf(page: Page, view: 'Lineage' | 'Woods') {
+export function rowsOf(page: Page, view: 'Lineage' | 'Values' | 'Woods') {
   return page.locator(`.sidebar .pane:has(.pane-header[aria-label^="${view}"]) [role=treeitem]`);
 }

@@ -36,7 +36,7 @@ journey('the sets are ranked for the recipe in hand, and one click writes one in
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-35'));
   await clickOn(page, 'recipe vennick-35 from', 'vennick-35');
   await openBookmatchViews(page);
-  await page.locator('.sidebar .pane-header', { hasText: 'vennick-35' }).waitFor();
+  await page.locator('.sidebar .pane-header[aria-label^="Woods"]', { hasText: 'vennick-35' }).waitFor();
   const first = rowsOf(page, 'Woods').first();
   await first.filter({ hasText: 't-3' }).waitFor();
   expect(await first.getAttribute('aria-label')).toMatch(/^t-3, thickness needed: 2\.6\d mm, mass: 1\d\d g, /);

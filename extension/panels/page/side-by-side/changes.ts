@@ -1,0 +1,46 @@
+import { type TemplateResult, html } from 'lit';
+import type { ChangeRow, ChangedPath, ComparisonTable } from '../../../../language/server/protocol.js';
+import type { SideBySideWords } from '../../side-by-side-messages.js';
+import { figureCell } from '../figure.js';
+import { fill } from '../page.js';
+import { byTitle } from './parts.js';
+
+/** What differs between the two, part by part. */
+export function changesSection({ a, b, changes }: ComparisonTable, words: SideBySideWords): TemplateResult {
+  return html`<section aria-labelledby="differs">
+    <h2 id="differs">${words.differs}</h2>
+    ${
+      changes.length === 0
+        ? html`<p>${fill(words.differsNone, a, b)}</p>`
+        : html`<table role="table" class="wide changes">
+            <thead role="rowgroup">
+              <tr role="row">
+                <th role="columnheader" scope="col">${words.what}</th>
+                <th role="columnheader" scope="col" class="figure">${a}</th>
+                <th role="columnheader" scope="col" class="figure">${b}</th>
+                <th role="columnheader" scope="col" class="figure">${words.difference}</th>
+                <th role="columnheader" scope="col" class="figure">${words.share}</th>
+                <th role="columnheader" scope="col">${words.inWords}</th>
+                <th role="columnheader" scope="col" class="verdict">${words.standing}</th>
+              </tr>
+            </thead>
+            ${byTitle(changes, 7, changeRows)}
+          </table>`
+    }
+  </section>`;
+}
+
+function changeRows(change: ChangeRow): TemplateResult {
+  const { label, standing, paths } = change;
+  // A group of paths that changed for one reason says the reason once.
+  const reason = paths.some(({ path }) => path === label) || paths.length < 2 ? undefined : label;
+  return html`${paths.map(
+    ({ name, a, b, difference, percent, word }: ChangedPath, i) =>
+      html`<tr role="row">
+        <th role="rowheader" scope="row">${name}</th>
+        ${figureCell(a)} ${figureCell(b)} ${figureCell(difference ?? '')} ${figureCell(percent ?? '', 'share')}
+        <td role="cell">${word}</td>
+        <td role="cell" class="quiet verdict">${i === 0 ? [standing, reason].filter(Boolean).join(': ') : ''}</td>
+      </tr>`,
+  )}`;
+}

@@ -1,0 +1,90 @@
+import { type TemplateResult, html, nothing } from 'lit';
+import type { ComparisonTable, DerivedRow } from '../../../../language/server/protocol.js';
+import type { SideBySideWords } from '../../side-by-side-messages.js';
+import { choice } from '../choice.js';
+import { figureCell } from '../figure.js';
+import { fill } from '../page.js';
+import { byTitle } from './parts.js';
+
+export type Wanted = 'distinct' | 'all';
+
+/** Computed values that differ, as many as the maker wants to see. */
+export function shownRows({ derived }: ComparisonTable, wanted: Wanted): readonly DerivedRow[] {
+  return derived.filter(({ verdict }) => verdict === 'distinct' || (wanted === 'all' && verdict === 'too-small'));
+}
+
+/** What the differences come to, and whether anybody could tell afterwards. */
+export function quantitiesSection(
+  table: ComparisonTable,
+  words: SideBySideWords,
+  wanted: Wanted,
+  look: (wanted: Wanted) => void,
+): TemplateResult {
+  const { a, b, derived } = table;
+  const rows = shownRows(table, wanted);
+  const of = (...verdicts: readonly DerivedRow['verdict'][]) =>
+    derived.filter(({ verdict }) => verdicts.includes(verdict));
+  const hidden = wanted === 'all' ? 0 : of('too-small').length;
+  return html`<section aria-labelledby="does">
+    <h2 id="does">${words.does}</h2>
+    ${choice(
+      'wanted',
+      words.show,
+      [
+        { value: 'distinct', label: words.showDistinct },
+        { value: 'all', label: words.showAll },
+      ],
+      wanted,
+      look,
+    )}
+    ${
+      rows.length === 0
+        ? html`<p>${words.doesNone}</p>`
+        : html`<table role="table" class="wide quantities">
+            <thead role="rowgroup">
+              <tr role="row">
+                <th role="columnheader" scope="col">${words.what}</th>
+                <th role="columnheader" scope="col" class="figure">${a}</th>
+                <th role="columnheader" scope="col" class="figure">${b}</th>
+                <th role="columnheader" scope="col" class="figure">${words.difference}</th>
+                <th role="columnheader" scope="col" class="figure">${words.share}</th>
+                <th role="columnheader" scope="col">${words.inWords}</th>
+                <th role="columnheader" scope="col" class="verdict">${words.toldApart}</th>
+              </tr>
+            </thead>
+            ${byTitle(rows, 7, row)}
+          </table>`
+    }
+    ${hidden > 0 ? html`<p class="quiet">${fill(words.hidden, hidden)}</p>` : nothing}
+    ${listed(words.pending, of('pending'))} ${listed(words.same, of('same'))}
+    ${reasons(words.notKnown, of('one-only', 'unknown'))}
+  </section>`;
+}
+
+function row({ name, sentence, a, b, difference, percent, word, verdict, verdictInWords }: DerivedRow): TemplateResult {
+  return html`<tr role="row" class=${verdict}>
+    <th role="rowheader" scope="row" title=${sentence}>${name}</th>
+    ${figureCell(a)} ${figureCell(b)} ${figureCell(difference)} ${figureCell(percent, 'share')}
+    <td role="cell">${word}</td>
+    <td role="cell" class="verdict">${verdictInWords}</td>
+  </tr>`;
+}
+
+/** Names only, folded away: there are many, and there is nothing to say of them. */
+function listed(sentence: string, rows: readonly DerivedRow[]): TemplateResult | typeof nothing {
+  if (rows.length === 0) return nothing;
+  return html`<details class="quiet">
+    <summary>${fill(sentence, rows.length)}</summary>
+    <p>${rows.map(({ path }) => path).join(', ')}</p>
+  </details>`;
+}
+
+function reasons(sentence: string, rows: readonly DerivedRow[]): TemplateResult | typeof nothing {
+  if (rows.length === 0) return nothing;
+  return html`<details class="quiet">
+    <summary>${fill(sentence, rows.length)}</summary>
+    <ul>
+      ${rows.map(({ path, verdictInWords }) => html`<li>${path}: ${verdictInWords}</li>`)}
+    </ul>
+  </details>`;
+}

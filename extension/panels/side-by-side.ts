@@ -1,0 +1,62 @@
+import { type ExtensionContext, Disposable, commands, l10n } from 'vscode';
+import type { LanguageClient } from '../language-client.js';
+import { COMMANDS, GetComparison, GetDrawing, type LineageEntry } from '../../language/server/protocol.js';
+import { makerCommand } from '../commands/maker-command.js';
+import type { Instruments } from '../instruments.js';
+import { openComparison } from '../open-comparison.js';
+import { pickPair } from '../pick-pair.js';
+import { openPrintable, opensPages } from './open-printable.js';
+import { Panel } from './panel.js';
+import type {
+  SideBySideAction,
+  SideBySideContent,
+  SideBySideSubject,
+  SideBySideWords,
+} from './side-by-side-messages.js';
+import { sideBySideWords } from './side-by-side-words.js';
+
+/** "Side by Side": two instruments, what differs, what that does, and what the builds say of it. */
+export function registerSideBySide(
+  context: ExtensionContext,
+  client: LanguageClient,
+  instruments: Instruments,
+): Disposable {
+  const panel = new Panel<SideBySideSubject, SideBySideContent, SideBySideWords, SideBySideAction>(
+    context.extensionUri,
+    {
+      name: 'side-by-side',
+      title: ({ a, b }) => l10n.t('{0} and {1} side by side', a, b),
+      words: sideBySideWords,
+      content: async ({ a, b }) => {
+        const [table, one, other] = await Promise.all([
+          client.sendRequest(GetComparison, { a, b }),
+          client.sendRequest(GetDrawing, { name: a }),
+          client.sendRequest(GetDrawing, { name: b }),
+        ]);
+        return { table, drawings: { a: one, b: other }, opensPages: opensPages() };
+      },
+      act: async (action, subject) => {
+        const { a, b } = subject;
+        if (action.kind === 'swap') return { a: b, b: a };
+        if (action.kind === 'texts') await openComparison(a, b);
+        else await openPrintable(context, `${a}-beside-${b}`, action.html);
+        return subject;
+      },
+      isSubject: (kept): kept is SideBySideSubject => {
+        const { a, b } = (kept ?? {}) as Partial<SideBySideSubject>;
+        return typeof a === 'string' && typeof b === 'string';
+      },
+    },
+    instruments,
+  );
+  return Disposable.from(
+    panel,
+    makerCommand(COMMANDS.showSideBySide, async (a?: unknown, b?: unknown) => {
+      const pair = typeof a === 'string' && typeof b === 'string' ? { a, b } : await pickPair(instruments);
+      if (pair) panel.show(pair);
+    }),
+    commands.registerCommand('bookmatch.lineage.sideBySide', (entry?: LineageEntry) =>
+      commands.executeCommand(COMMANDS.showSideBySide, entry?.parent, entry?.name),
+    ),
+  );
+}
