@@ -100,7 +100,7 @@ function cautions(desk: Desk, species: Definition | undefined, path: string): re
   const { wording } = desk.workshop;
   const due = cautionsOnValue(path, species.name.text);
   return [
-    ...(['dust', english('trade')] as const).map((property) => {
+    ...(['dust', 'trade'] as const).map((property) => {
       const said = textOf(desk, species, property);
       const caution = said === undefined ? undefined : cautionOnSpecies(property);
       return caution && cautionLines([caution], wording, `${plain(wording.text(said ?? ''))} `);

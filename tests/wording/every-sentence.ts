@@ -12,7 +12,7 @@ export function sentencesInCode(folder: string): Sentences {
     if (file.includes('/generated/')) continue;
     const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
     const visit = (node: ts.Node): void => {
-      for (const sentence of said(node)) if (!found.has(sentence)) found.set(sentence, file);
+      for (const sentence of said(node)) if (sentence !== '' && !found.has(sentence)) found.set(sentence, file);
       ts.forEachChild(node, visit);
     };
     visit(source);
