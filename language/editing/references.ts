@@ -1,6 +1,6 @@
 /** Definition, references and rename of what a maker names: woods, models, recipes, strings, rigs, appointments. */
 import type { Definition, DefinitionKind, Position } from '../recipes/facts.js';
-import { kindsNamedBy } from '../recipes/mentions.js';
+import { KINDS_OF_VALUE, kindsNamedBy } from '../recipes/mentions.js';
 import { type Desk, type Location, locationOf } from './desk.js';
 import { type Spot, spotAt } from './spot.js';
 
@@ -77,10 +77,39 @@ export function rename(desk: Desk, uri: string, position: Position, to: string):
   const range = renameRange(desk, uri, position);
   if (typeof range === 'string') return range;
   const named = namedAt(desk, spotAt(desk, uri, position)!)!;
-  if (!/^[\p{L}\p{N}][\p{L}\p{N}_-]*$/u.test(to)) return say`“${to}” is not a name: use letters, digits and hyphens.`;
-  if (to !== named.name && desk.shelf.named(named.kind, to).length > 0) {
-    return say`There already is a ${named.kind} called ${to}.`;
+  if (!isName(to, named.kind)) return say`“${to}” is not a name: use letters, digits and hyphens.`;
+  if (to === named.name) return placesToRename(desk, named);
+  if (desk.shelf.named(named.kind, to).length > 0) return say`There already is a ${named.kind} called ${to}.`;
+  const other = meantOtherwise(desk, named.kind, to);
+  if (other !== undefined) {
+    return say`${to} is the name of a ${other} that is used here: every place that says ${to} would mean the ${named.kind} instead.`;
   }
+  return placesToRename(desk, named);
+}
+
+/** A word, perhaps with a number and a hyphen before it. What values name must not read as a number. */
+function isName(text: string, kind: DefinitionKind): boolean {
+  if (/^\d+$/.test(text)) return !NAMED_BY_VALUES.has(kind);
+  return /^(?:\p{L}|\d+-(?=\p{L}))[\p{L}\p{N}_#]*(?:-[\p{L}\p{N}_#]+)*$/u.test(text) && text !== 'unknown';
+}
+
+const NAMED_BY_VALUES: ReadonlySet<DefinitionKind> = new Set(Object.values(KINDS_OF_VALUE).flat());
+
+/** The kind of thing that places naming `to` mean now, if they would mean one of `kind` as soon as there is one. */
+function meantOtherwise(desk: Desk, kind: DefinitionKind, to: string): DefinitionKind | undefined {
+  for (const uri of desk.shelf.uris()) {
+    for (const { definition } of desk.shelf.file(uri)!.definitions) {
+      for (const { name, kinds } of desk.workshop.mentions(definition)) {
+        if (name !== to || !kinds.includes(kind)) continue;
+        const now = kinds.find((one) => desk.shelf.find(one, name));
+        if (now !== undefined && kinds.indexOf(kind) < kinds.indexOf(now)) return now;
+      }
+    }
+  }
+  return undefined;
+}
+
+function placesToRename(desk: Desk, named: Named): readonly Location[] {
   return placesOf(desk, named, true).filter((place) => !desk.shelf.isLibrary(place.uri));
 }
 

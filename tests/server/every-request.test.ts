@@ -19,6 +19,8 @@ import {
   LSPErrorCodes,
   PrepareRenameRequest,
   ReferencesRequest,
+  RequestType,
+  RequestType0,
   RenameRequest,
   SelectionRangeRequest,
   SemanticTokensDeltaRequest,
@@ -28,6 +30,7 @@ import {
   TypeHierarchyPrepareRequest,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver/node';
+import * as protocol from '../../language/server/protocol.js';
 import { at, openEditor, type OpenEditor, placeOf } from './client.js';
 import { LINE_URI, MODEL_URI, SHOP } from './shop.js';
 
@@ -148,6 +151,27 @@ it('each that is withdrawn while it waits is answered as withdrawn, and the next
     await expect(withdrawn, asked.method).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
     await before;
     await expect(ask(asked), asked.method).resolves.toBeDefined();
+  }
+});
+
+it('requests of our own are withdrawn like any other', async () => {
+  const { connection } = open.editor;
+  // These the server asks of the editor.
+  const asked: readonly unknown[] = [protocol.ListFiles, protocol.ReadFile, protocol.GetSolverAddress];
+  const own = Object.values(protocol).filter(
+    (one) => (one instanceof RequestType || one instanceof RequestType0) && !asked.includes(one),
+  ) as { readonly method: string; readonly numberOfParams: number }[];
+  expect(own.length).toBeGreaterThan(5);
+  for (const { method, numberOfParams } of own) {
+    const source = new CancellationTokenSource();
+    const before = ask(REQUESTS['hoverProvider']![0]!);
+    const withdrawn =
+      numberOfParams === 0
+        ? connection.sendRequest(method, source.token)
+        : connection.sendRequest(method, {}, source.token);
+    source.cancel();
+    await expect(withdrawn, method).rejects.toMatchObject({ code: LSPErrorCodes.RequestCancelled });
+    await before;
   }
 });
 
