@@ -31,15 +31,20 @@ const SAID_IN_UNITS = [DIMENSION.mass, DIMENSION.frequency];
 
 /** `top.mass` is just the top; otherwise part and quantity. */
 function nameOf(path: string, { text }: Wording): { readonly name: string; readonly what: string } {
+  const [name, what] = wordsFor(path);
+  return { name: text(name), what: what === '' ? '' : text(what) };
+}
+
+/** The words for a quantity: whose it is, and what, where that is not plain. */
+export function wordsFor(path: string): readonly [name: string, what: string] {
   const words = path.split('.');
-  if (words[0] === 'bracing' && words.length === 2) return { name: text('braces'), what: '' };
-  if (words[0] === 'back-bracing' && words.length === 2) return { name: text('back braces'), what: '' };
-  if (words[0]?.endsWith('bracing')) return { name: words[1] ?? '', what: text(spaced(words.slice(2))) };
+  if (words[0] === 'bracing' && words.length === 2) return ['braces', ''];
+  if (words[0] === 'back-bracing' && words.length === 2) return ['back braces', ''];
+  if (words[0]?.endsWith('bracing')) return [words[1] ?? '', spaced(words.slice(2))];
   // The resonances of the whole body, as the trade calls them; of rigid walls there is but the one.
-  if (words[0] === 'resonance')
-    return { name: text(words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`), what: '' };
+  if (words[0] === 'resonance') return [words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`, ''];
   const rest = words.slice(1);
-  return { name: text(words[0] ?? ''), what: rest.join('.') === 'mass' ? '' : text(spaced(rest)) };
+  return [words[0] ?? '', rest.join('.') === 'mass' ? '' : spaced(rest)];
 }
 
 function spaced(words: readonly string[]): string {

@@ -3,11 +3,15 @@ import { catalogue } from '../../language/catalogue/catalogue.js';
 import { CAUTIONS } from '../../language/catalogue/cautions.js';
 import species from '../../language/catalogue/species.bookmatch?raw';
 import { rulePages } from '../../language/checks/manual.js';
+import { wordsFor } from '../../language/editing/in-short.js';
 import { KEYWORDS } from '../../language/editing/keywords.js';
+import { partTitle } from '../../language/editing/part-of.js';
+import { DIMENSION, withArticle } from '../../language/quantities/dimension.js';
 import { UNITS } from '../../language/quantities/units.js';
 import { INSTRUMENT_QUANTITIES } from '../../language/recipes/derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from '../../language/recipes/derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from '../../language/recipes/derived/wood-quantities.js';
+import { ENGLISH } from '../../language/wording/wording.js';
 import type { Sentences } from './every-sentence.js';
 
 export function sentencesInTables(): Sentences {
@@ -25,5 +29,27 @@ export function sentencesInTables(): Sentences {
   for (const { title, reason } of rulePages()) add('rules', title, reason);
   for (const { sentence } of KEYWORDS) add('keywords', sentence);
   for (const { sentence } of UNITS) add('units', sentence);
+  for (const dimension of Object.values(DIMENSION)) add('dimensions', withArticle(dimension));
+  for (const part of catalogue.parts) add('part titles', partTitle(part.path.split('.')[0]!, ENGLISH));
+  for (const word of catalogue.property('stage', 'build')?.choices ?? []) add('stages', word.replaceAll('-', ' '));
+  const voiced = INSTRUMENT_QUANTITIES.filter(({ voicing }) => voicing).map(({ path }) => path.replaceAll('*', 'x'));
+  for (const path of voiced) add('words for effects', ...wordsFor(path));
+  add('held', 'stiffness', 'back stiffness', 'top stiffness', 'mass', 'top mass', 'back mass');
+  for (const { source } of [...INSTRUMENT_QUANTITIES, ...WOOD_QUANTITIES, ...STRING_SET_QUANTITIES]) {
+    if (isProse(source)) add('sources', source);
+  }
+  for (const { formula } of [...INSTRUMENT_QUANTITIES, ...WOOD_QUANTITIES, ...STRING_SET_QUANTITIES]) {
+    if (/[a-z]{3}/.test(formula.replace(/atan|det/g, ''))) add('formulas', formula);
+  }
+  const ranges = catalogue.all.flatMap((property) => property.ranges);
+  for (const { note } of ranges) add('notes on ranges', note);
+  for (const source of ranges.flatMap((range) => range.source.split('; '))) if (isProse(source)) add('sources', source);
+  add('notes on ranges', 'over every kind of instrument listed');
+  add('sources', ...UNITS.map(({ source }) => source).filter((source) => /^(Common|Computed|Definition)/.test(source)));
   return found;
+}
+
+/** Said in words; a citation or an address is left as it is. */
+function isProse(source: string): boolean {
+  return /^[a-z]/.test(source) && !/^[\w.-]+\.[a-z]{2,4}\b/.test(source);
 }
