@@ -18,6 +18,8 @@ export interface PlateParameter {
   readonly path: string;
   /** The same number in the model; of a plate thinned at the edge, its centre or its edge alone. */
   readonly parameter: TopParameter | { readonly part: 'taper'; readonly quantity: 'centre' | 'edge' };
+  /** d(parameter)/d(number of the recipe) where it is not the same number; absent: 1. */
+  readonly factor?: number;
 }
 
 export type PlateAnalysis = PlateModes | { readonly ok: false; readonly problems: readonly TopProblem[] };
@@ -36,10 +38,11 @@ export interface PlateModes {
 }
 
 /**
- * Figures of the main mode and of the static case whose slopes are known. The shape of a mode is taken to stay as it is
- * (first-order perturbation), so effective mass and area have none.
+ * Figures of the main mode and of the static case, with slopes for every thickness, height, width, mass, modulus and pull.
+ * Places (of braces, of the bridge, of the outline) have none: moving one makes another mesh, whose own scatter is as large
+ * as what a millimetre does.
  */
-export type SlopedFigure = 'frequency' | 'rotation';
+export type SlopedFigure = 'frequency' | 'effectiveMass' | 'effectiveArea' | 'rotation' | 'dip' | 'belly';
 
 export interface ModeFigures {
   /** Hz */

@@ -18,31 +18,44 @@ export function solveTask(
   if (!result.ok) return result.stopped ? undefined : { ok: false, problems: result.problems };
   const { solution } = result;
   const figures = figuresOf(solution);
-  const slopes: Record<SlopedFigure, Record<string, number>> = { frequency: {}, rotation: {} };
+  const slopes = Object.fromEntries(SLOPED.map((figure) => [figure, {}])) as Slopes;
   // Two parameters of one path (the wood of several braces) add up.
-  const add = (path: string, frequency: number, rotation: number) => {
-    slopes.frequency[path] = (slopes.frequency[path] ?? 0) + frequency;
-    slopes.rotation[path] = (slopes.rotation[path] ?? 0) + rotation;
+  const add = (path: string, change: (figure: SlopedFigure) => number) => {
+    for (const figure of SLOPED) slopes[figure][path] = (slopes[figure][path] ?? 0) + change(figure);
   };
-  const perturbed = parameters.flatMap(({ path, parameter }) =>
-    parameter.part === 'taper' ? [] : [{ path, parameter }],
+  const perturbed = parameters.flatMap(({ path, parameter, factor = 1 }) =>
+    parameter.part === 'taper' ? [] : [{ path, parameter, factor }],
   );
+  const { main } = figures.described;
+  const adjoints = solver.adjoints(solution, main);
   sensitivities(
     solution,
     perturbed.map(({ parameter }) => parameter),
-  ).forEach(({ frequencies, rotation }, i) => {
-    add(perturbed[i]!.path, frequencies[figures.described.main] ?? 0, rotation ?? 0);
+    adjoints,
+  ).forEach((sensitivity, i) => {
+    const { path, factor } = perturbed[i]!;
+    const known: Partial<Record<SlopedFigure, number>> = {
+      ...sensitivity,
+      frequency: sensitivity.frequencies[main],
+      // The area is given by its size, whichever way the plate goes.
+      effectiveArea: (sensitivity.effectiveArea ?? 0) * figures.areaSign,
+    };
+    add(path, (figure) => factor * (known[figure] ?? 0));
   });
-  for (const { path, parameter } of parameters) {
+  for (const { path, parameter, factor = 1 } of parameters) {
     if (parameter.part !== 'taper') continue;
     if (shouldStop()) return undefined;
     const moved = solver.solve(thicker(model, parameter.quantity, TAPER_STEP), { shouldStop });
     if (!moved.ok) continue;
     const there = figuresOf(moved.solution);
-    add(path, (there.frequency - figures.frequency) / TAPER_STEP, (there.rotation - figures.rotation) / TAPER_STEP);
+    add(path, (figure) => (factor * (there[figure] - figures[figure])) / TAPER_STEP);
   }
   return { ok: true, ...figures.described, slopes };
 }
+
+type Slopes = Record<SlopedFigure, Record<string, number>>;
+
+const SLOPED: readonly SlopedFigure[] = ['frequency', 'effectiveMass', 'effectiveArea', 'rotation', 'dip', 'belly'];
 
 /** m: small beside a plate, large beside what the solver leaves undecided. */
 const TAPER_STEP = 2e-5;
@@ -54,25 +67,39 @@ function thicker(model: TopModel, quantity: 'centre' | 'edge', by: number): TopM
   return { ...model, plate: { ...plate, thickness: { ...map, [quantity]: map[quantity] + by } } };
 }
 
-interface Figures extends Record<SlopedFigure, number> {
+interface Figures extends Readonly<Record<SlopedFigure, number>> {
+  /** −1 where the plate as a whole moves against the bridge. */
+  readonly areaSign: 1 | -1;
   readonly described: Omit<PlateModes, 'ok' | 'slopes'>;
 }
 
 function figuresOf(solution: TopSolution): Figures {
   const modes = solution.modes.map(modeFigures);
   const main = mainOf(solution);
-  const { frequency = 0 } = modes[main] ?? {};
+  const { frequency = 0, effectiveMass = 0, effectiveArea = 0 } = modes[main] ?? {};
   const { statics, mesh } = solution;
+  const { rotation = 0, dip = 0, belly = 0 } = statics ?? {};
   return {
     frequency,
-    rotation: statics?.rotation ?? 0,
+    effectiveMass,
+    effectiveArea,
+    rotation,
+    dip,
+    belly,
+    areaSign: areaSignOf(solution.modes[main]),
     described: {
       modes,
       main,
-      statics: statics && { rotation: statics.rotation, dip: statics.dip, belly: statics.belly },
+      statics: statics && { rotation, dip, belly },
       drawing: { ...mesh, shapes: solution.modes.map(({ shape }) => Float32Array.from(shape)) },
     },
   };
+}
+
+function areaSignOf(mode: TopMode | undefined): 1 | -1 {
+  if (!mode) return 1;
+  const signed = mode.bridge?.effectiveArea ?? mode.volumeDisplacement * largestOf(mode);
+  return signed < 0 ? -1 : 1;
 }
 
 /** The mode that pushes most air: no other can be heard as the main resonance. */
@@ -88,7 +115,7 @@ function modeFigures(mode: TopMode): ModeFigures {
     const { effectiveMass, effectiveArea, mobility } = bridge;
     return { frequency, effectiveMass, effectiveArea: Math.abs(effectiveArea), mobility };
   }
-  const largest = mode.shape.reduce((most, movement) => Math.max(most, Math.abs(movement)), 0);
+  const largest = Math.abs(largestOf(mode));
   const effectiveMass = 1 / largest ** 2;
   return {
     frequency,
@@ -96,4 +123,9 @@ function modeFigures(mode: TopMode): ModeFigures {
     effectiveArea: Math.abs(mode.volumeDisplacement) / largest,
     mobility: 1 / (effectiveMass * 2 * Math.PI * frequency),
   };
+}
+
+/** Movement of the point that moves most, with its sign. */
+function largestOf({ shape }: TopMode): number {
+  return shape.reduce((most, movement) => (Math.abs(movement) > Math.abs(most) ? movement : most), 0);
 }

@@ -21,7 +21,7 @@ export function describe(state: SolvedState): TopSolution {
 }
 
 /** Integrals over a part of the plate as sums over nodes: ∫ w dA = level · w, ∫ w (ξ − centre) dA = tilt · w, ξ along the load's direction. */
-interface AreaWeights {
+export interface AreaWeights {
   readonly area: number;
   readonly centre: number;
   /** ∫ (ξ − centre)² dA */
@@ -30,7 +30,7 @@ interface AreaWeights {
   readonly tilt: Float64Array;
 }
 
-function areaWeights({ top, model }: SolvedState, patch: number): AreaWeights {
+export function areaWeights({ top, model }: Pick<SolvedState, 'top' | 'model'>, patch: number): AreaWeights {
   const c = Math.cos(model.load?.direction ?? 0);
   const s = Math.sin(model.load?.direction ?? 0);
   const level = new Float64Array(top.x.length);
@@ -53,14 +53,14 @@ function areaWeights({ top, model }: SolvedState, patch: number): AreaWeights {
   return { area, centre, inertia: second - first * centre, level, tilt };
 }
 
-function dot(a: Float64Array, b: Float64Array): number {
+export function dot(a: Float64Array, b: Float64Array): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
   return sum;
 }
 
 /** w of each node. */
-function heightsOf({ unknowns, top }: SolvedState, vector: Float64Array): Float64Array {
+export function heightsOf({ unknowns, top }: SolvedState, vector: Float64Array): Float64Array {
   return Float64Array.from(top.x, (_, node) => {
     const s = unknowns.slot[5 * node + 2]!;
     return s < 0 ? 0 : vector[unknowns.pattern.first[node]! + s]!;
@@ -102,19 +102,28 @@ function motionOf(bridge: AreaWeights, shape: Float64Array, square: number, volu
 }
 
 function staticsOf(state: SolvedState, displacement: Float64Array, bridge: AreaWeights | undefined): TopStatics {
-  const { top, model } = state;
   const deflection = heightsOf(state, displacement);
+  const { dip, belly } = extremes(state, deflection, bridge);
   const rotation = bridge ? -dot(bridge.tilt, deflection) / bridge.inertia : 0;
+  return { deflection, rotation, dip: dip < 0 ? 0 : deflection[dip]!, belly: belly < 0 ? 0 : deflection[belly]! };
+}
+
+/** The nodes of the lowest point in front of the bridge and of the highest behind it; −1 where nothing sinks or rises. */
+export function extremes(
+  { top, model }: Pick<SolvedState, 'top' | 'model'>,
+  deflection: Float64Array,
+  bridge: AreaWeights | undefined,
+): { readonly dip: number; readonly belly: number } {
   const c = Math.cos(model.load?.direction ?? 0);
   const s = Math.sin(model.load?.direction ?? 0);
-  let dip = 0;
-  let belly = 0;
+  let [dip, belly] = [-1, -1];
   for (let node = 0; node < deflection.length; node++) {
     const along = c * top.x[node]! + s * top.y[node]!;
-    if (!bridge || along > bridge.centre) dip = Math.min(dip, deflection[node]!);
-    if (!bridge || along < bridge.centre) belly = Math.max(belly, deflection[node]!);
+    const w = deflection[node]!;
+    if ((!bridge || along > bridge.centre) && w < (dip < 0 ? 0 : deflection[dip]!)) dip = node;
+    if ((!bridge || along < bridge.centre) && w > (belly < 0 ? 0 : deflection[belly]!)) belly = node;
   }
-  return { deflection, rotation, dip, belly };
+  return { dip, belly };
 }
 
 /** kg: plate, braces and patches. */

@@ -4,6 +4,7 @@ export type { BridgeMotion, TopMode, TopResult, TopSolution, TopStatics } from '
 export { TopSolver, type SolveOptions } from './topSolver.js';
 export { validateTop } from './validate.js';
 export { changed, parametersOf, valueOf, type TopParameter, type WoodConstant } from './parameters.js';
+export type { Adjoints } from './adjoints.js';
 export { sensitivities, type Sensitivity } from './sensitivities.js';
 export { fitTaps, type FitResult, type FittedConstant, type FittedWood, type Tap, type TapTest } from './fit.js';
 export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fitDeflection.js';

@@ -18,9 +18,10 @@ export type TopParameter =
   | { readonly part: 'plate'; readonly quantity: 'thickness' | 'dome' | WoodConstant }
   | { readonly part: 'brace'; readonly index: number; readonly quantity: 'width' | 'height' | WoodConstant }
   | { readonly part: 'patch'; readonly index: number; readonly quantity: 'thickness' | WoodConstant }
-  | { readonly part: 'edge'; readonly quantity: 'rotation' };
+  | { readonly part: 'edge'; readonly quantity: 'rotation' }
+  | { readonly part: 'load'; readonly quantity: 'couple' | 'shear' };
 
-/** Every parameter of a model; without wood constants only its dimensions. */
+/** Every parameter of the top itself; without wood constants only its dimensions. */
 export function parametersOf(model: TopModel, wood = true): readonly TopParameter[] {
   const constants = wood ? WOOD_CONSTANTS : [];
   const list: TopParameter[] = (['thickness', ...constants] as const).map((quantity) => ({ part: 'plate', quantity }));
@@ -40,6 +41,8 @@ export function valueOf(model: TopModel, parameter: TopParameter): number {
   switch (parameter.part) {
     case 'edge':
       return model.edge.kind === 'elastic' ? model.edge.rotation : 0;
+    case 'load':
+      return model.load?.[parameter.quantity] ?? 0;
     case 'plate': {
       const { plate } = model;
       if (parameter.quantity === 'dome') return plate.dome ?? 0;
@@ -64,6 +67,12 @@ export function changed(model: TopModel, parameter: TopParameter, change: number
     case 'edge': {
       const { edge } = model;
       return edge.kind === 'elastic' ? { ...model, edge: { ...edge, rotation: edge.rotation + change } } : model;
+    }
+    case 'load': {
+      const { load } = model;
+      return load
+        ? { ...model, load: { ...load, [parameter.quantity]: (load[parameter.quantity] ?? 0) + change } }
+        : model;
     }
     case 'plate': {
       return { ...model, plate: otherPlate(model.plate, parameter.quantity, change) };

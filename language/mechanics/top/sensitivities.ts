@@ -1,14 +1,16 @@
 /**
  * What each size does to each mode and to the bridge's rotation, to first order and without solving anew:
  * d(ω²)/dp = φᵀ (∂K/∂p − ω² ∂M/∂p) φ for unit modal mass (R.L. Fox & M.P. Kapoor, Rates of change of eigenvalues and
- * eigenvectors, AIAA J. 6, 1968, 2426–2429), d(rotation)/dp = m′·u + aᵀ(f′ − K′ u) with K a = m. Only the elements that a
+ * eigenvectors, AIAA J. 6, 1968, 2426–2429), d(rotation)/dp = m′·u + aᵀ(f′ − K′ u) with K a = m. With adjoints also to dip
+ * and belly (likewise) and to the effective mass and area of one mode (see `adjoints.ts`). Only the elements that a
  * parameter changes are formed anew, with the parameter a ten-thousandth larger.
  */
+import { type Adjoints, feltWeights, meanOver } from './adjoints.js';
 import { corners } from './assembly.js';
-import { discreteTop, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
-import { massOf } from './describe.js';
+import { discreteTop, sameMatter, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
+import { areaWeights, dot, heightsOf, massOf } from './describe.js';
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
-import { loadCase } from './loads.js';
+import { type LoadCase, loadCase, loadedPatch } from './loads.js';
 import { changed, parametersOf, valueOf, type TopParameter } from './parameters.js';
 import { plateElement, type PlateElement } from './plateElement.js';
 import { ribStiffness } from './ribElement.js';
@@ -23,6 +25,12 @@ export interface Sensitivity {
   readonly frequencies: readonly number[];
   /** rad per SI unit; absent without a loaded bridge. */
   readonly rotation?: number;
+  /** m per SI unit; absent without adjoints, or where nothing sinks or rises. */
+  readonly dip?: number;
+  readonly belly?: number;
+  /** kg and m² per SI unit, of the mode of the adjoints as `BridgeMotion` has them; absent without. */
+  readonly effectiveMass?: number;
+  readonly effectiveArea?: number;
   /** kg per SI unit */
   readonly mass: number;
 }
@@ -31,22 +39,32 @@ export interface Sensitivity {
 export function sensitivities(
   { state, mass }: TopSolution,
   parameters: readonly TopParameter[] = parametersOf(state.model, false),
+  adjoints?: Adjoints,
 ): readonly Sensitivity[] {
-  const energies = new ElementEnergies(state);
+  const energies = new ElementEnergies(state, adjoints);
   const base = energies.all(state.top);
+  const before = state.displacement && loadCase(state.model, state.top);
+  const shape = adjoints && new ShapeFigures(state, adjoints.mode);
   return parameters.map((parameter) => {
     const value = valueOf(state.model, parameter);
     const step = 1e-4 * (Math.abs(value) || 1e-3);
     const model = changed(state.model, parameter, step);
     const top = discreteTop(model, state.top.mesh);
     const change = energies.change(top, base);
-    const frequencies = state.squares.map((square, i) => change[i]! / step / (8 * Math.PI ** 2 * frequencyOf(square)));
+    const of = (pair: PairName) => change[energies.at[pair]!]!;
+    const after = before && loadCase(model, top);
+    const still = (pair: 'rotation' | 'dip' | 'belly', adjoint: Float64Array | undefined) =>
+      before && after && adjoint ? staticChange(state, adjoint, before, after, pair) - of(pair) : undefined;
+    const perStep = (amount: number | undefined) => (amount === undefined ? undefined : amount / step);
     return {
       parameter,
       value,
-      frequencies,
-      rotation:
-        state.displacement && state.adjoint && rotationChange(state, model, top, change[state.squares.length]!) / step,
+      frequencies: state.squares.map((square, i) => change[i]! / step / (8 * Math.PI ** 2 * frequencyOf(square))),
+      rotation: perStep(still('rotation', state.adjoint)),
+      dip: perStep(still('dip', adjoints?.dip)),
+      belly: perStep(still('belly', adjoints?.belly)),
+      effectiveMass: perStep(shape?.change({ model, top }, of).mass),
+      effectiveArea: perStep(shape?.change({ model, top }, of).area),
       mass: (massOf(top) - mass) / step,
     };
   });
@@ -56,41 +74,120 @@ function frequencyOf(square: number): number {
   return Math.sqrt(square) / (2 * Math.PI);
 }
 
-function rotationChange(state: SolvedState, model: SolvedState['model'], top: DiscreteTop, energy: number): number {
-  const { unknowns, displacement, adjoint } = state;
-  const before = loadCase(state.model, state.top);
-  const after = loadCase(model, top);
-  let sum = -energy;
-  for (let node = 0; node < top.x.length; node++) {
+/** What a change of the load, and for the rotation of its measure, does while the stiffness stays. */
+function staticChange(
+  { unknowns, displacement }: SolvedState,
+  adjoint: Float64Array,
+  before: LoadCase,
+  after: LoadCase,
+  of: 'rotation' | 'dip' | 'belly',
+): number {
+  let sum = 0;
+  for (let node = 0; node < unknowns.pattern.first.length; node++) {
     for (let d = 5 * node; d < 5 * node + 5; d++) {
       const s = unknowns.slot[d]!;
       if (s < 0) continue;
       const at = unknowns.pattern.first[node]! + s;
-      sum += adjoint![at]! * (after.forces[d]! - before.forces[d]!);
-      sum += displacement![at]! * (after.measure[d]! - before.measure[d]!);
+      sum += adjoint[at]! * (after.forces[d]! - before.forces[d]!);
+      if (of === 'rotation') sum += displacement![at]! * (after.measure[d]! - before.measure[d]!);
     }
   }
   return sum;
 }
 
-/** φᵀ (K − ω² M) φ of each element for each mode, and aᵀ K u for the static case. */
+/** Effective mass 1/a² and area V/a of one mode, a its movement where it is felt and V the air it displaces. */
+class ShapeFigures {
+  private readonly heights: Float64Array;
+  private readonly patch: number;
+  private readonly felt: number;
+  private readonly volume: number;
+
+  constructor(
+    private readonly state: SolvedState,
+    mode: number,
+  ) {
+    this.heights = heightsOf(state, state.vectors[mode]!);
+    this.patch = loadedPatch(state.model);
+    this.felt = dot(feltWeights(state, mode), this.heights);
+    this.volume = dot(areaWeights(state, -1).level, this.heights);
+  }
+
+  change(
+    after: Pick<SolvedState, 'model' | 'top'>,
+    of: (pair: PairName) => number,
+  ): { readonly mass: number; readonly area: number } {
+    const { felt, volume, patch, heights } = this;
+    let feltChange = -of('felt') - (of('modal mass') * felt) / 2;
+    let volumeChange = -of('volume') - (of('modal mass') * volume) / 2;
+    // A thicker bridge is stiff over a little less of its footprint: the nodes there stand elsewhere.
+    if (!sameMatter(this.state.top.x, after.top.x) || !sameMatter(this.state.top.y, after.top.y)) {
+      if (patch >= 0) feltChange += dot(meanOver(after, patch), heights) - felt;
+      volumeChange += dot(areaWeights(after, -1).level, heights) - volume;
+    }
+    return { mass: (-2 * feltChange) / felt ** 3, area: volumeChange / felt - (volume * feltChange) / felt ** 2 };
+  }
+}
+
+type PairName = 'rotation' | 'dip' | 'belly' | 'felt' | 'volume' | 'modal mass';
+
+/** leftᵀ (stiffness · K − square · M) right, the vectors by their index. */
+interface Pair {
+  readonly left: number;
+  readonly right: number;
+  readonly stiffness: 0 | 1;
+  readonly square: number;
+}
+
+/** The vectors at work and the pairs of them whose energies are wanted: each mode with itself, then those with a name. */
+function pairsOf(state: SolvedState, adjoints: Adjoints | undefined) {
+  const vectors = [...state.vectors];
+  const pairs: Pair[] = state.squares.map((square, i) => ({ left: i, right: i, stiffness: 1, square }));
+  const at: Partial<Record<PairName, number>> = {};
+  const add = (name: PairName, left: Float64Array | undefined, right: number, stiffness: 0 | 1, square: number) => {
+    if (left) at[name] = pairs.push({ left: vectors.push(left) - 1, right, stiffness, square }) - 1;
+  };
+  if (state.displacement) {
+    const displacement = vectors.push(state.displacement) - 1;
+    add('rotation', state.adjoint, displacement, 1, 0);
+    add('dip', adjoints?.dip, displacement, 1, 0);
+    add('belly', adjoints?.belly, displacement, 1, 0);
+  }
+  if (adjoints) {
+    const { mode } = adjoints;
+    add('felt', adjoints.felt, mode, 1, state.squares[mode]!);
+    add('volume', adjoints.volume, mode, 1, state.squares[mode]!);
+    add('modal mass', state.vectors[mode], mode, 0, -1);
+  }
+  return { vectors, pairs, at };
+}
+
+/** Energies of each element for each pair of vectors, and how they change with it. */
 class ElementEnergies {
+  /** Where the pairs with a name stand among all. */
+  readonly at: Partial<Record<PairName, number>>;
   private readonly element: PlateElement = plateElement();
   private readonly px = new Float64Array(4);
   private readonly py = new Float64Array(4);
   private readonly pz = new Float64Array(4);
   private readonly rib = new Float64Array(144);
   private readonly local: Float64Array[];
+  private readonly forces: Float64Array[];
   private readonly count: number;
   private readonly state: SolvedState;
   private readonly vectors: readonly Float64Array[];
+  private readonly pairs: readonly Pair[];
+  private readonly rights: readonly number[];
 
-  constructor(state: SolvedState) {
-    const { displacement, adjoint } = state;
+  constructor(state: SolvedState, adjoints: Adjoints | undefined) {
+    const { vectors, pairs, at } = pairsOf(state, adjoints);
     this.state = state;
-    this.vectors = displacement && adjoint ? [...state.vectors, displacement, adjoint] : state.vectors;
-    this.count = state.squares.length + (displacement ? 1 : 0);
-    this.local = this.vectors.map(() => new Float64Array(20));
+    this.vectors = vectors;
+    this.pairs = pairs;
+    this.at = at;
+    this.count = pairs.length;
+    this.rights = [...new Set(pairs.map(({ right }) => right))];
+    this.local = vectors.map(() => new Float64Array(20));
+    this.forces = vectors.map(() => new Float64Array(20));
   }
 
   /** One row of energies per quadrilateral, then per brace piece. */
@@ -130,31 +227,41 @@ class ElementEnergies {
     element.compute(this.px, this.py, this.pz, top.laminates, row, state.unknowns.support.inPlane);
     this.vectors.forEach((vector, k) => this.gather(vector, top.mesh.quads.subarray(4 * q, 4 * q + 4), local[k]!));
     const moments = top.laminates.subarray(row + AT_MASS, row + AT_MASS + 3);
-    const modes = state.squares.length;
-    for (let k = 0; k < modes; k++) {
-      out[at + k] =
-        form(element.stiffness, 20, local[k]!, local[k]!) -
-        state.squares[k]! * massForm(element.mass, moments, local[k]!);
-    }
-    if (this.count > modes) out[at + modes] = form(element.stiffness, 20, local[modes]!, local[modes + 1]!);
+    this.energies(element.stiffness, 20, local, element.mass, moments, local, out, at);
   }
 
   private piece(top: DiscreteTop, r: number, out: Float64Array, at: number): void {
-    const { state, rib } = this;
+    const { rib } = this;
     const length = ribStiffness(top, r, rib);
     const nodes = top.mesh.ribs.subarray(2 * r, 2 * r + 2);
     const local = this.vectors.map((vector) => this.gatherPiece(vector, nodes, r));
     const row = r * RIB_SIZE + RIB_MASS;
-    const modes = state.squares.length;
     const own = (5 / 12) * length;
     const other = (1 / 12) * length;
     const bar = Float64Array.of(own, other, other, own);
-    for (let k = 0; k < modes; k++) {
-      const five = [...local[k]!.subarray(0, 5), ...local[k]!.subarray(6, 11)];
-      out[at + k] =
-        form(rib, 12, local[k]!, local[k]!) - state.squares[k]! * massForm(bar, top.ribs.subarray(row, row + 3), five);
-    }
-    if (this.count > modes) out[at + modes] = form(rib, 12, local[modes]!, local[modes + 1]!);
+    const five = local.map((each) => Float64Array.of(...each.subarray(0, 5), ...each.subarray(6, 11)));
+    this.energies(rib, 12, local, bar, top.ribs.subarray(row, row + 3), five, out, at);
+  }
+
+  /** `moved`: the vectors on the unknowns of the stiffness; `five`: on five unknowns a node. */
+  private energies(
+    stiffness: Float64Array,
+    n: number,
+    moved: readonly Float64Array[],
+    scalar: Float64Array,
+    moments: Float64Array,
+    five: readonly Float64Array[],
+    out: Float64Array,
+    at: number,
+  ): void {
+    const { forces, pairs } = this;
+    for (const right of this.rights) product(stiffness, n, moved[right]!, forces[right]!);
+    pairs.forEach(({ left, right, stiffness: stiff, square }, k) => {
+      let sum = 0;
+      if (stiff) for (let i = 0; i < n; i++) sum += moved[left]![i]! * forces[right]![i]!;
+      if (square !== 0) sum -= square * massForm(scalar, moments, five[left]!, five[right]!);
+      out[at + k] = sum;
+    });
   }
 
   private gather(vector: Float64Array, nodes: Int32Array, out: Float64Array): void {
@@ -193,41 +300,38 @@ class ElementEnergies {
       this.gather(vector, mesh.rim.subarray(e, e + 2), two);
       return [two[3]! * n[0] + two[4]! * n[1], two[8]! * n[0] + two[9]! * n[1]];
     };
-    const modes = this.state.squares.length;
     for (let e = 0; e < mesh.rim.length; e += 2) {
       const half =
         (more * Math.hypot(x[mesh.rim[e + 1]!]! - x[mesh.rim[e]!]!, y[mesh.rim[e + 1]!]! - y[mesh.rim[e]!]!)) / 2;
       const ends = this.vectors.map((vector) => turned(vector, e));
-      for (let k = 0; k < modes; k++) total[k]! += half * (ends[k]![0] ** 2 + ends[k]![1] ** 2);
-      if (this.count > modes) {
-        total[modes]! += half * (ends[modes]![0] * ends[modes + 1]![0] + ends[modes]![1] * ends[modes + 1]![1]);
-      }
+      this.pairs.forEach(({ left, right, stiffness }, k) => {
+        const [a, b] = [ends[left]!, ends[right]!];
+        total[k]! += stiffness * half * (a[0] * b[0] + a[1] * b[1]);
+      });
     }
   }
 }
 
-/** aᵀ K b */
-function form(k: Float64Array, n: number, a: Float64Array, b: Float64Array): number {
-  let sum = 0;
+/** out ← K b */
+function product(k: Float64Array, n: number, b: Float64Array, out: Float64Array): void {
   for (let i = 0; i < n; i++) {
     let row = 0;
     for (let j = 0; j < n; j++) row += k[n * i + j]! * b[j]!;
-    sum += a[i]! * row;
+    out[i] = row;
   }
-  return sum;
 }
 
-/** aᵀ M a from the scalar node matrix and the moments of mass m0, m1, m2. */
-function massForm(scalar: Float64Array, moments: Float64Array, a: ArrayLike<number>): number {
+/** aᵀ M b from the scalar node matrix and the moments of mass m0, m1, m2. */
+function massForm(scalar: Float64Array, moments: Float64Array, a: Float64Array, b: Float64Array): number {
   const nodes = Math.sqrt(scalar.length);
   const [m0, m1, m2] = moments as unknown as [number, number, number];
   let sum = 0;
   for (let i = 0; i < nodes; i++) {
     for (let j = 0; j < nodes; j++) {
       const [p, q] = [5 * i, 5 * j];
-      const level = a[p]! * a[q]! + a[p + 1]! * a[q + 1]! + a[p + 2]! * a[q + 2]!;
-      const mixed = a[p]! * a[q + 3]! + a[p + 3]! * a[q]! + a[p + 1]! * a[q + 4]! + a[p + 4]! * a[q + 1]!;
-      const turn = a[p + 3]! * a[q + 3]! + a[p + 4]! * a[q + 4]!;
+      const level = a[p]! * b[q]! + a[p + 1]! * b[q + 1]! + a[p + 2]! * b[q + 2]!;
+      const mixed = a[p]! * b[q + 3]! + a[p + 3]! * b[q]! + a[p + 1]! * b[q + 4]! + a[p + 4]! * b[q + 1]!;
+      const turn = a[p + 3]! * b[q + 3]! + a[p + 4]! * b[q + 4]!;
       sum += scalar[nodes * i + j]! * (m0 * level + m1 * mixed + m2 * turn);
     }
   }

@@ -1,4 +1,5 @@
 /** Solves tops, and remembers meshes so that a change of size starts from the assembled plan. */
+import { adjointsOf, type Adjoints } from './adjoints.js';
 import { describe } from './describe.js';
 import { discreteTop } from './discrete.js';
 import { factorTop, Workspace, type FactoredTop } from './factoredTop.js';
@@ -57,6 +58,15 @@ export class TopSolver {
    */
   resolve(model: TopModel, options: SolveOptions = {}): TopResult {
     return this.answer(model, options, true);
+  }
+
+  /**
+   * What makes the slopes of a mode's effective mass and area, and of dip and belly, cheap. Only for the solution that
+   * came last from `solve`, whose factor is still there; undefined for any other, and for a plate that nothing holds.
+   */
+  adjoints({ state }: TopSolution, mode: number): Adjoints | undefined {
+    if (this.base?.state !== state || !state.vectors[mode]) return undefined;
+    return adjointsOf(state, this.base.factored, mode);
   }
 
   /** Forgets everything it holds. */

@@ -72,7 +72,7 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       formula: 'M = ∫ φ² dm / φ_b²',
       source: SOLVER,
       compute: main('effectiveMass'),
-      slopes: noSlopes,
+      slopes: slopesOf(plate, 'effectiveMass'),
     },
     {
       path: `${plate}.effective-area`,
@@ -83,7 +83,7 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       formula: 'A = ∫ φ dA / φ_b',
       source: SOLVER,
       compute: main('effectiveArea'),
-      slopes: noSlopes,
+      slopes: slopesOf(plate, 'effectiveArea'),
     },
     {
       path: `${plate}.effective-stiffness`,
@@ -122,6 +122,8 @@ function staticQuantity(
     dimension,
     unit,
     slow: true,
+    // One number for how the top bears the strings is enough to count by; dip and belly go with it.
+    voicing: figure === 'rotation',
     sentence,
     formula: 'K·u = f, f the couple and the shear of the strings at the bridge',
     source: `${SOLVER}; ${AID}`,
@@ -131,7 +133,7 @@ function staticQuantity(
       // Read through the loads as well, so that what moves them moves this.
       return figure === 'dip' ? -statics.dip : statics[figure];
     },
-    slopes: figure === 'rotation' ? slopesOf('top', 'rotation') : noSlopes,
+    slopes: slopesOf('top', figure, figure === 'dip' ? -1 : 1),
   };
 }
 
@@ -183,11 +185,7 @@ function mainMode(ask: Ask, plate: PlateName): ModeFigures {
   return mode;
 }
 
-function slopesOf(plate: PlateName, figure: SlopedFigure) {
-  return (ask: Ask): ReadonlyMap<string, number> => new Map(Object.entries(solved(ask, plate).slopes[figure]));
-}
-
-/** To first order a small change leaves the shape of a mode, and what follows from the shape alone, as it is. */
-function noSlopes(): ReadonlyMap<string, number> {
-  return new Map();
+function slopesOf(plate: PlateName, figure: SlopedFigure, sign: 1 | -1 = 1) {
+  return (ask: Ask): ReadonlyMap<string, number> =>
+    new Map(Object.entries(solved(ask, plate).slopes[figure]).map(([path, slope]) => [path, sign * slope]));
 }

@@ -45,7 +45,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
     braces: ask.members(root).map((member, i) => braceIn(ask, root, plate, member, i, parameters)),
     patches,
     edge: edgeOf(ask, plate, parameters),
-    load: patches.length > 0 ? loadOf(ask) : undefined,
+    load: patches.length > 0 ? loadOf(ask, parameters) : undefined,
   };
   return { model, parameters, key: JSON.stringify([model, parameters.map(({ path }) => path)]) };
 }
@@ -206,19 +206,33 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   const middle = bridgeMiddle(ask, width);
   const wood = woodOf(ask, 'bridge.wood');
   const carried = ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
-  parameters.push({ path: 'bridge.height', parameter: { part: 'patch', index: 0, quantity: 'thickness' } });
+  const density = carried / (length * width * height);
+  const heavier = { part: 'patch', index: 0, quantity: 'density' } as const;
+  parameters.push(
+    { path: 'bridge.height', parameter: { part: 'patch', index: 0, quantity: 'thickness' } },
+    // What the block weighs is given: a higher one is no heavier, but less dense.
+    { path: 'bridge.height', parameter: heavier, factor: -density / height },
+    { path: 'bridge.moving-mass', parameter: heavier, factor: 1 / (length * width * height) },
+    { path: 'bridge.plate.mass', parameter: heavier, factor: -1 / (length * width * height) },
+    ...woodParameters('bridge.wood', (quantity) => ({ part: 'patch', index: 0, quantity })).filter(
+      ({ path }) => path !== 'bridge.wood.density',
+    ),
+  );
   const bridge: Patch = {
     name: 'bridge',
     outline: rectangle(middle, width, length),
     // The block weighs what bridge, saddle, pins and pickup weigh together.
-    wood: { ...wood, density: carried / (length * width * height) },
+    wood: { ...wood, density },
     thickness: height,
     grain: Math.PI / 2,
     side: 'over',
   };
   const thickness = ask.numberIf('bridge.plate.thickness');
   if (thickness === undefined) return [bridge];
-  parameters.push({ path: 'bridge.plate.thickness', parameter: { part: 'patch', index: 1, quantity: 'thickness' } });
+  parameters.push(
+    { path: 'bridge.plate.thickness', parameter: { part: 'patch', index: 1, quantity: 'thickness' } },
+    ...woodParameters('bridge.plate.wood', (quantity) => ({ part: 'patch', index: 1, quantity })),
+  );
   const under: Patch = {
     name: 'bridge plate',
     outline: rectangle(
@@ -259,10 +273,13 @@ export function rectangle(middle: number, along: number, across: number): Point[
   ];
 }
 
-function loadOf(ask: Ask): TopModel['load'] {
+function loadOf(ask: Ask, parameters: PlateParameter[]): TopModel['load'] {
   const tension = ask.numberIf('strings.total-tension');
   const couple = ask.numberIf('bridge.torque');
-  return tension === undefined || couple === undefined
-    ? { patch: 'bridge' }
-    : { patch: 'bridge', direction: 0, couple, shear: tension };
+  if (tension === undefined || couple === undefined) return { patch: 'bridge' };
+  parameters.push(
+    { path: 'strings.total-tension', parameter: { part: 'load', quantity: 'shear' } },
+    { path: 'bridge.torque', parameter: { part: 'load', quantity: 'couple' } },
+  );
+  return { patch: 'bridge', direction: 0, couple, shear: tension };
 }
