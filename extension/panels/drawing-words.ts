@@ -51,8 +51,11 @@ export function drawingWords(): DrawingWords {
     modesWaitingAnew: l10n.t('Being worked out anew; the last ones are still shown.'),
     modesMissing: l10n.t('To work out the modes, these would have to be known: {0}.'),
     modesTrouble: l10n.t('The modes cannot be worked out: {0}'),
-    modesCaution: l10n.t(
-      'A model: the edge is taken as hinged and held, with no air behind the plate. A real rim gives a little, so compare recipes rather than trust a single figure.',
+    modesCautionHinged: l10n.t(
+      'A model: the edge is taken as hinged, with no air behind the plate. A real rim neither turns freely nor holds still, so compare recipes rather than trust a single figure.',
+    ),
+    modesCautionRim: l10n.t(
+      'A model: the rim holds the edge as stiffly as the recipe says, with no air behind the plate. Compare recipes rather than trust a single figure.',
     ),
     modesLegend: l10n.t(
       '+ moves out while − moves in; the heavy lines stand still. Each thin line is a fifth of the largest movement.',

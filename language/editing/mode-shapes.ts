@@ -23,6 +23,8 @@ export interface ModeShapes {
   readonly missing: readonly string[];
   /** Why it cannot be worked out although nothing is missing. */
   readonly trouble?: string;
+  /** How the model holds the edge: free to turn, or as stiffly as the recipe says the rim does. */
+  readonly edge: 'hinged' | 'rim';
   /** Points in rows across the plate, in mm as in the plan: `(x0 + row × step, y0 + column × step)`. */
   readonly grid: Grid;
   readonly modes: readonly DrawnMode[];
@@ -45,7 +47,14 @@ export interface DrawnMode {
 export function modeShapes(desk: Desk, name: string, plate: 'top' | 'back'): ModeShapes | undefined {
   const side = sideOf(desk.workshop, name);
   if (!side) return undefined;
-  const nothing = { name, plate, missing: [], grid: { x0: 0, y0: 0, step: 1, rows: 0, columns: 0 }, modes: [] };
+  const nothing = {
+    name,
+    plate,
+    missing: [],
+    edge: 'hinged' as const,
+    grid: { x0: 0, y0: 0, step: 1, rows: 0, columns: 0 },
+    modes: [],
+  };
   const ask = new GatheringAsk(side.evaluation);
   try {
     const task = plateTask(ask, plate);
@@ -77,9 +86,10 @@ const MOST_MODES = 6;
 function drawn(
   { model }: PlateTask,
   { modes, main, drawing }: Extract<PlateAnalysis, { ok: true }>,
-): Pick<ModeShapes, 'grid' | 'modes'> {
+): Pick<ModeShapes, 'edge' | 'grid' | 'modes'> {
   const field = new ModeField(model.outline, drawing);
   return {
+    edge: model.edge.kind === 'elastic' ? 'rim' : 'hinged',
     grid: field.grid,
     modes: modes.slice(0, MOST_MODES).map((mode, i) => ({
       frequency: writeQuantity(mode.frequency, DIMENSION.frequency, { unit: 'Hz', decimals: 0 }),

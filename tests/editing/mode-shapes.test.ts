@@ -66,6 +66,14 @@ describe('the modes of a top', () => {
     expect(new Set(second!.areas.map(({ way }) => way))).toEqual(new Set(['up', 'down']));
   });
 
+  it('say how the edge is held', () => {
+    expect(shapes.edge).toBe('hinged');
+    const held = ROSE.replace('soundhole.station', 'top.rim-stiffness: 400 N\n  soundhole.station');
+    const firmer = modeShapes(deskWith(new ImmediateAnalyst(), held, VENNICK), 'v-33', 'top')!;
+    expect(firmer.edge).toBe('rim');
+    expect(parseFloat(firmer.modes[0]!.frequency)).toBeGreaterThan(parseFloat(modes[0]!.frequency));
+  });
+
   it('mark an area where it moves most', () => {
     for (const { movement, areas } of modes) {
       for (const { way, most } of areas) expect(Math.sign(at(movement, ...most))).toBe(way === 'up' ? 1 : -1);

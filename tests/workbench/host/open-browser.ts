@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { findChromium, HOW_TO_GET_CHROMIUM } from './chromium.js';
@@ -17,6 +17,10 @@ export async function openBrowser(runFolder: string): Promise<OpenBrowser> {
   const executablePath = findChromium();
   if (executablePath === undefined) throw new Error(`No Chromium on this machine. ${HOW_TO_GET_CHROMIUM}`);
   const profile = join(runFolder, 'browser');
+  mkdirSync(join(profile, 'Default'), { recursive: true });
+  // VS Code for the web puts each panel into an origin of its own, with a service worker that counts as a third party's.
+  const preferences = { profile: { cookie_controls_mode: 0, block_third_party_cookies: false } };
+  writeFileSync(join(profile, 'Default/Preferences'), JSON.stringify(preferences));
   // The sandbox of Chromium does not work for root, which is who runs tests in a container.
   const args = ['--remote-debugging-port=0', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])];
   const context = await chromium.launchPersistentContext(profile, { executablePath, args, viewport: SIZE });

@@ -28,6 +28,7 @@ export default async function openWebWorkbench(project: TestProject): Promise<()
   const { page, address, close: closeBrowser } = await openBrowser(runFolder);
   const log: string[] = [];
   page.on('console', (message) => log.push(`${message.type()}: ${message.text()}`));
+  page.on('requestfailed', (request) => log.push(`failed: ${request.url()} ${request.failure()?.errorText}`));
   page.on('pageerror', (error) => log.push(`error: ${error.stack ?? error.message}`));
   page.on('response', (answer) => {
     if (!answer.ok()) log.push(`${answer.status()}: ${answer.url()}`);

@@ -63,10 +63,18 @@ function page(template: string, authority: string, extensions: Shared['extension
     additionalBuiltinExtensions: addresses,
     configurationDefaults: QUIET_SETTINGS,
     productConfiguration: { enableTelemetry: false },
+    // Each panel is an origin of its own; browsers take every name below this one for this machine.
+    webviewEndpoint: `http://{{uuid}}.${authority}/build/${PANELS}`,
   };
   const written = JSON.stringify(configuration).replaceAll('"', '&quot;');
-  return template.replace('{{WORKBENCH_WEB_CONFIGURATION}}', written).replace(/\{\{[^}]+\}\}/g, '');
+  // The configuration has places to be filled in of its own.
+  const [before = '', after = ''] = template.split('{{WORKBENCH_WEB_CONFIGURATION}}');
+  const emptied = (part: string) => part.replace(/\{\{[^}]+\}\}/g, '');
+  return emptied(before) + written + emptied(after);
 }
+
+/** Where the build keeps the frame that panels are put into. */
+const PANELS = 'out/vs/workbench/contrib/webview/browser/pre';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.css': 'text/css',

@@ -48,7 +48,7 @@ export function modeTable(board: Board): TemplateResult {
               </tbody>
             </table>
             <p class="quiet">${words.modesLegend}</p>
-            <p class="quiet">${words.modesCaution}</p>`
+            <p class="quiet">${modes.edge === 'rim' ? words.modesCautionRim : words.modesCautionHinged}</p>`
     }
   </section>`;
 }
