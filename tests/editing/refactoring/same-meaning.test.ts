@@ -4,6 +4,7 @@ import { expect, it } from 'vitest';
 import type { Desk } from '../../../language/editing/desk.js';
 import type { Offer } from '../../../language/editing/refactoring/refactorings.js';
 import type { Position, Value } from '../../../language/recipes/facts.js';
+import { sameValues } from '../../../language/recipes/instrument.js';
 import { sameValue } from '../../../language/recipes/values.js';
 import { deskOf, VENNICK } from '../desk-of.js';
 import { applied, offersFor } from './marked-desk.js';
@@ -135,29 +136,44 @@ function someOfEach<T extends Offer>(offers: readonly T[]): readonly T[] {
   return [...offers.filter((offer) => !units.includes(offer)), ...units.slice(0, 1)];
 }
 
-it('another parent: every measure changes by as much as before', () => {
+it('another parent, another line: every measure changes by as much as before, and nothing else does', () => {
+  const seen = { set: 0, carried: 0 };
+  const other = `model dene { scale: 630 mm  bridge { mass: 31 g } }
+recipe dene-8 for dene { top { wood: sitka-32  thickness: 3.2 mm }  bracing { x-bass { height: 14 mm } } }
+`;
   fc.assert(
     fc.property(CHAIN, (chain) => {
-      const texts = [chain, PACKAGES, VENNICK];
+      const texts = [chain, PACKAGES, VENNICK, other];
       const given = offersFor(texts, rangesIn(chain, 'v-34')[0]!);
+      const was = given.desk.workshop.instrument('v-34')!;
       for (const offer of given.offers) {
-        if ('reason' in offer || !offer.title.startsWith('Set on')) continue;
-        const desk = deskOf(...applied(given, offer));
-        const [was, is] = [given.desk, desk].map(({ workshop }) => workshop.instrument('v-34')!);
-        expect(is!.changes.map(({ path }) => path)).toEqual(was!.changes.map(({ path }) => path));
-        for (const [i, { statement, before, after, path }] of was!.changes.entries()) {
-          const now = is!.changes[i]!;
+        if ('reason' in offer || offer.kind !== 'move') continue;
+        const isCarried = offer.title.startsWith('Carry');
+        if (isCarried && !offer.title.endsWith('dene-8')) continue;
+        seen[isCarried ? 'carried' : 'set']++;
+        const { workshop } = deskOf(...applied(given, offer));
+        const is = workshop.instrument(isCarried ? 'dene-9' : 'v-34')!;
+        const why = `${offer.title}\n${chain}`;
+        expect(
+          is.changes.map(({ path }) => path),
+          why,
+        ).toEqual(was.changes.map(({ path }) => path));
+        if (isCarried) expect(sameValues(workshop.instrument('v-34')!.values, was.values), why).toBe(true);
+        for (const [i, { statement, before, after, path }] of was.changes.entries()) {
+          const now = is.changes[i]!;
           if (statement.kind !== 'change' || !statement.old || statement.by) continue;
           // What was computed is taken as it is shown.
           if (isComputed(before?.value) || isComputed(now.before?.value)) continue;
-          if (was!.changes.some((one, k) => k < i && one.path === path)) continue;
+          if (was.changes.some((one, k) => k < i && one.path === path)) continue;
           const step = (a: Value | undefined, b: Value | undefined) =>
             a?.kind === 'quantity' && b?.kind === 'quantity' ? b.quantity.si - a.quantity.si : 0;
           const wanted = step(before?.value, after?.value);
-          expect(step(now.before?.value, now.after?.value), `${offer.title}\n${chain}`).toBeCloseTo(wanted, 9);
+          expect(step(now.before?.value, now.after?.value), why).toBeCloseTo(wanted, 9);
         }
       }
     }),
-    { numRuns: RUNS / 4 },
+    { numRuns: RUNS / 2 },
   );
+  expect(seen.set).toBeGreaterThan(0);
+  expect(seen.carried).toBeGreaterThan(0);
 }, 120_000);
