@@ -1,4 +1,5 @@
 /** A model on a mesh: where its nodes are, what each element is made of, what each brace piece is. Cheap to make anew when a size changes. */
+import { endHolds, holdEnds } from './braceEnds.js';
 import { closedCurve } from './curve.js';
 import { LAMINATE_SIZE, laminate, type WoodLayer } from './laminate.js';
 import { patchInset, withoutRepeats } from './layout.js';
@@ -40,7 +41,9 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
+  const holds = endHolds(model, mesh, x, y);
   const own = new Set([
+    ...holds.map(({ quad }) => quad),
     ...softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)),
     ...mesh.ribSides,
   ]);
@@ -48,7 +51,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
-    // A quadrilateral on the rim or beside a brace has a row of its own, to be changed in that direction.
+    // A quadrilateral on the rim, beside a brace or ahead of its end has a row of its own, to be changed in that direction.
     const key = own.has(q) ? `own ${q}` : `${bits} ${h}`;
     let index = known.get(key);
     if (index === undefined) {
@@ -67,6 +70,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     const height = heightAt(brace.height, alongAxis(brace.axis, (x[a]! + x[b]!) / 2, (y[a]! + y[b]!) / 2));
     stiffenBeside(mesh, x, y, r, brace, height, (thickness[a]! + thickness[b]!) / 2, laminateOf, laminates);
   }
+  holdEnds(holds, laminateOf, laminates);
   return {
     mesh,
     x,

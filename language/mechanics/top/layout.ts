@@ -24,6 +24,8 @@ export interface Layout {
   readonly outline: ClosedCurve;
   readonly holes: readonly ClosedCurve[];
   readonly ribs: readonly RibLine[];
+  /** How many braces the model has; lines numbered from here on are rests. */
+  readonly braces: number;
   readonly patches: readonly PatchLine[];
 }
 
@@ -63,7 +65,7 @@ export function layoutOf(model: TopModel, shortest: number): Layout {
     const corners = glued.map((p, i): Point => [p[0] + inset * mitres[i]![0], p[1] + inset * mitres[i]![1]]);
     return { patch: index, corners, mitres, inset };
   });
-  return { outline, holes, ribs, patches };
+  return { outline, holes, ribs, braces: model.braces?.length ?? 0, patches };
 }
 
 /** The closed outline of a hole; a round one as 72 points of equal area. */

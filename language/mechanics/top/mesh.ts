@@ -1,10 +1,12 @@
 /** The mesh of a top: quadrilaterals that follow its outline, holes, braces and patches. */
 import type { ClosedCurve } from './curve.js';
-import { layoutOf, onPlate, type Layout } from './layout.js';
+import { layoutOf, type Layout } from './layout.js';
+import { addInterior } from './interior.js';
 import type { Point, TopModel } from './model.js';
 import { planarGraph, type GraphVertex, type PlanarGraph } from './planarGraph.js';
-import { contains, distanceToSegment } from './polygon.js';
+import { contains } from './polygon.js';
 import { divide, pairTriangles, quadQuality, type Division, type Facet } from './quadrilaterals.js';
+import { divisions, sizeField, type SizeAt } from './sizing.js';
 import { smooth } from './smoothing.js';
 import { triangulate } from './triangulation.js';
 
@@ -40,20 +42,46 @@ export interface TopMesh {
 
 export type MeshResult = { readonly mesh: TopMesh } | { readonly failure: string };
 
-/** `spacing`: wished distance between neighbouring nodes, m. The same model and spacing always give the same mesh. */
+/** A mesh whose corners are all opener than this is taken at once; otherwise the most open of a few is, if it is open enough. */
+const OPEN = 0.12;
+const OPEN_ENOUGH = 0.02;
+
+/**
+ * `spacing`: wished distance between neighbouring nodes, m. The same model and spacing always give the same mesh. Lines closer than
+ * about a millimetre are drawn together; where that leaves a corner too narrow, more is, or the spacing changes a little.
+ */
 export function meshTop(model: TopModel, spacing: number): MeshResult {
   const coarse = 2 * spacing;
   const layout = layoutOf(model, 0.2 * coarse);
-  let graph: PlanarGraph | undefined;
-  for (const share of [0.12, 0.2, 0.3]) {
-    graph = planarGraph(layout, coarse, share * coarse);
-    if (graph) break;
+  const least = Math.min(0.0015, 0.12 * coarse);
+  let best: MeshResult | undefined;
+  for (const [share, tolerance] of [
+    [1, least],
+    [0.94, least],
+    [1, 2 * least],
+    [0.9, 2 * least],
+    [1, 0.12 * coarse],
+    [0.9, 0.2 * coarse],
+    [1, 0.3 * coarse],
+  ] as const) {
+    const made = attempt(layout, share * coarse, tolerance);
+    if ('failure' in made) best ??= made;
+    else if (made.mesh.worstCorner > OPEN) return made;
+    else if (!best || 'failure' in best || made.mesh.worstCorner > best.mesh.worstCorner) best = made;
   }
+  if (best && 'mesh' in best && best.mesh.worstCorner < OPEN_ENOUGH)
+    return { failure: 'The plan has a corner or a gap too narrow to be divided.' };
+  return best!;
+}
+
+function attempt(layout: Layout, coarse: number, tolerance: number): MeshResult {
+  const graph = planarGraph(layout, coarse, tolerance);
   if (!graph) return { failure: 'The lines of the plan lie too close together to be told apart.' };
-  const skeleton = subdivided(graph, layout, coarse);
+  const sizeAt = sizeField(graph, coarse);
+  const skeleton = subdivided(graph, layout, sizeAt);
   const x = skeleton.vertices.map((v) => v.x);
   const y = skeleton.vertices.map((v) => v.y);
-  addInterior(x, y, skeleton, layout, coarse);
+  addInterior(x, y, { edges: skeleton.edges, shortEnds: graph.shortEnds }, layout, coarse, sizeAt);
   const net = triangulate(
     x,
     y,
@@ -68,7 +96,7 @@ export function meshTop(model: TopModel, spacing: number): MeshResult {
     kept[t] = Number(contains(ring[0]!, cx, cy) && !ring.slice(1).some((hole) => contains(hole, cx, cy)));
   }
   const facets = pairTriangles(x, y, net, kept);
-  return finish(x, y, facets, skeleton, layout, graph, model.braces?.length ?? 0);
+  return finish(x, y, facets, skeleton, layout, graph);
 }
 
 interface Skeleton {
@@ -76,16 +104,30 @@ interface Skeleton {
   readonly edges: PlanarGraph['edges'];
 }
 
-/** Divides the edges inside the plate to the wished length (those on curves have it already). */
-function subdivided(graph: PlanarGraph, layout: Layout, spacing: number): Skeleton {
+/** Divides every edge to the wished length, those on curves along their curve. */
+function subdivided(graph: PlanarGraph, layout: Layout, sizeAt: SizeAt): Skeleton {
   const vertices = [...graph.vertices];
+  const curves = [layout.outline, ...layout.holes];
   const edges = graph.edges.flatMap((edge) => {
     const p = vertices[edge.a]!;
     const q = vertices[edge.b]!;
-    const pieces = edge.curve >= 0 ? 1 : Math.max(1, Math.round(Math.hypot(q.x - p.x, q.y - p.y) / spacing));
-    const chain = [edge.a];
-    for (let k = 1; k < pieces; k++) chain.push(vertices.push(between(p, q, k / pieces)) - 1);
-    chain.push(edge.b);
+    const curve = edge.curve < 0 ? undefined : curves[edge.curve]!;
+    const way = curve && (((q.s - p.s) % curve.length) + curve.length) % curve.length;
+    const placed = (t: number): GraphVertex => {
+      if (!curve) return between(p, q, t);
+      const s = p.s + t * way!;
+      const [x, y] = curve.at(s);
+      return { x, y, curve: edge.curve, s: s % curve.length, patch: -1, mx: 0, my: 0 };
+    };
+    const parts = divisions(
+      way ?? Math.hypot(q.x - p.x, q.y - p.y),
+      (t) => {
+        const { x, y } = placed(t);
+        return [x, y];
+      },
+      sizeAt,
+    );
+    const chain = [edge.a, ...parts.map((t) => vertices.push(placed(t)) - 1), edge.b];
     return chain.slice(1).map((b, i) => ({ ...edge, a: chain[i]!, b }));
   });
   return { vertices, edges };
@@ -102,32 +144,6 @@ function between(p: GraphVertex, q: GraphVertex, t: number): GraphVertex {
     mx: moved ? p.mx + t * (q.mx - p.mx) : 0,
     my: moved ? p.my + t * (q.my - p.my) : 0,
   };
-}
-
-/** A square pattern of points, leaving out those close to an edge. */
-function addInterior(x: number[], y: number[], skeleton: Skeleton, layout: Layout, spacing: number): void {
-  const { vertices, edges } = skeleton;
-  const minX = Math.min(...layout.outline.points.map((p) => p[0]));
-  const maxX = Math.max(...layout.outline.points.map((p) => p[0]));
-  const minY = Math.min(...layout.outline.points.map((p) => p[1]));
-  const maxY = Math.max(...layout.outline.points.map((p) => p[1]));
-  const columns = Math.max(1, Math.round((maxX - minX) / spacing));
-  const rows = Math.max(1, Math.round((maxY - minY) / spacing));
-  for (let i = 1; i < columns; i++) {
-    for (let j = 1; j < rows; j++) {
-      const px = minX + ((maxX - minX) * i) / columns;
-      const py = minY + ((maxY - minY) * j) / rows;
-      if (!onPlate(px, py, layout.outline, layout.holes)) continue;
-      const clear = edges.every(({ a, b }) => {
-        const p = vertices[a]!;
-        const q = vertices[b]!;
-        return distanceToSegment(px, py, [p.x, p.y], [q.x, q.y]) > 0.55 * spacing;
-      });
-      if (!clear) continue;
-      x.push(px);
-      y.push(py);
-    }
-  }
 }
 
 /** The outline and the holes as polygons of graph vertices. */
@@ -165,7 +181,6 @@ function finish(
   skeleton: Skeleton,
   layout: Layout,
   graph: PlanarGraph,
-  braceCount: number,
 ): MeshResult {
   const division = divide(facets, cornersX.length);
   const count = cornersX.length + division.sides.length + facets.length;
@@ -219,7 +234,7 @@ function finish(
       moveY[node] = half.my;
     }
     for (const brace of braces) {
-      if (brace >= braceCount) {
+      if (brace >= layout.braces) {
         rested.push(a, node, b);
         continue;
       }
@@ -235,7 +250,6 @@ function finish(
   for (let at = 0; at < division.quads.length; at += 4) {
     worstCorner = Math.min(worstCorner, quadQuality(x, y, division.quads, at));
   }
-  if (!(worstCorner > 0.02)) return { failure: 'The plan has a corner or a gap too narrow to be divided.' };
   return {
     mesh: {
       x,

@@ -6,6 +6,7 @@ import type { ClosedCurve } from './curve.js';
 import type { Layout } from './layout.js';
 import type { Point } from './model.js';
 import { crossing } from './polygon.js';
+import { shortEndsOf, type ShortEnd } from './shortEnds.js';
 
 export interface GraphVertex {
   x: number;
@@ -34,10 +35,16 @@ export interface PlanarGraph {
   readonly edges: readonly GraphEdge[];
   /** Vertex loops of the drawn-together patch footprints, in the order of the layout's patches. */
   readonly patchLoops: readonly (readonly number[])[];
+  readonly shortEnds: readonly ShortEnd[];
 }
 
 /** Around a hole the plate bends most sharply: nodes stand closer by this factor. */
 export const HOLE_SPACING = 0.6;
+/** … and on coarse meshes too a hole has this many sides, each divided once more: with fewer the second mode falls by 1 %. */
+const HOLE_SIDES = 18;
+
+/** m: rims of patches that lie on each other, such as a bridge and its plate, are one when closer than this. */
+const PATCHES_APART = 0.003;
 
 interface Segment {
   readonly a: number;
@@ -50,16 +57,19 @@ interface Segment {
 /** `spacing`: wished length of edges on the curves, m; `tolerance`: what is closer than this is one, m. Undefined when lines still cross after being drawn together. */
 export function planarGraph(layout: Layout, spacing: number, tolerance: number): PlanarGraph | undefined {
   const vertices: GraphVertex[] = [];
-  let segments: Segment[] = [];
+  const segments: Segment[] = [];
   const curves = [layout.outline, ...layout.holes];
+  const shortEnds = shortEndsOf(layout).filter(
+    ({ gap, size }) => gap >= tolerance && size <= 0.95 * spacing && size >= 0.25 * spacing,
+  );
   curves.forEach((curve, index) => {
-    const ring = ringOf(curve, layout, spacing, tolerance).map((s) => {
+    const own = shortEnds.filter((end) => end.curve === index);
+    const ring = ringOf(curve, layout, own, spacing, tolerance).map((s) => {
       const [x, y] = curve.at(s);
       return vertices.push({ x, y, curve: index, s, patch: -1, mx: 0, my: 0 }) - 1;
     });
     ring.forEach((a, i) => segments.push({ a, b: ring[(i + 1) % ring.length]!, curve: index, brace: -1, patch: -1 }));
   });
-  const fixed = vertices.length;
 
   for (const { patch, corners, mitres } of layout.patches) {
     const loop = corners.map((p, i) =>
@@ -72,15 +82,29 @@ export function planarGraph(layout: Layout, spacing: number, tolerance: number):
     line.slice(1).forEach((b, i) => segments.push({ a: line[i]!, b, curve: -1, brace, patch: -1 }));
   }
 
-  addFeet(vertices, segments, layout.holes, spacing, tolerance);
+  const parted = apart(vertices, segments, tolerance);
+  if (!parted) return undefined;
+  // Only now, when it is known where lines cross: a foot beside a crossing would bend the line that crosses there.
+  addSteps(vertices, shortEnds);
+  addFeet(vertices, parted, layout.holes, spacing, tolerance);
+  const footed = apart(vertices, parted, tolerance);
+  return (
+    footed && {
+      ...graphOf(onCurves(vertices, footed, curves), footed, layout.patches.length, layout.braces),
+      shortEnds,
+    }
+  );
+}
 
+/** Divides segments until they meet at vertices only; undefined when that does not end. */
+function apart(vertices: GraphVertex[], segments: readonly Segment[], tolerance: number): Segment[] | undefined {
+  let parts = [...segments];
   for (let pass = 0; pass < 5; pass++) {
-    segments = segments.filter(({ a, b }) => a !== b);
-    const crossed = addCrossings(vertices, segments, tolerance, fixed);
-    const before = segments.length;
-    segments = segments.flatMap((segment) => splitAtVertices(vertices, segment, tolerance));
-    if (!crossed && segments.length === before)
-      return graphOf(onCurves(vertices, segments, curves), segments, layout.patches.length);
+    parts = parts.filter(({ a, b }) => a !== b);
+    const crossed = addCrossings(vertices, parts, tolerance);
+    const before = parts.length;
+    parts = parts.flatMap((segment) => splitAtVertices(vertices, segment, tolerance));
+    if (!crossed && parts.length === before) return parts;
   }
   return undefined;
 }
@@ -101,7 +125,12 @@ function onCurves(
   return placed;
 }
 
-function graphOf(vertices: GraphVertex[], segments: readonly Segment[], patchCount: number): PlanarGraph {
+function graphOf(
+  vertices: GraphVertex[],
+  segments: readonly Segment[],
+  patchCount: number,
+  braces: number,
+): Omit<PlanarGraph, 'shortEnds'> {
   const edges = new Map<number, { a: number; b: number; curve: number; braces: number[] }>();
   const patchLoops: number[][] = Array.from({ length: patchCount }, () => []);
   for (const { a, b, curve, brace, patch } of segments) {
@@ -112,12 +141,25 @@ function graphOf(vertices: GraphVertex[], segments: readonly Segment[], patchCou
     if (brace >= 0 && !edge.braces.includes(brace)) edge.braces.push(brace);
     if (patch >= 0) patchLoops[patch]!.push(a);
   }
-  return { vertices, edges: [...edges.values()], patchLoops };
+  // What was drawn onto the outline is a brace's end bent aside, and stiffens nothing there.
+  const cleared = [...edges.values()].map((edge) =>
+    edge.curve === 0 ? { ...edge, braces: edge.braces.filter((line) => line >= braces) } : edge,
+  );
+  return { vertices, edges: cleared, patchLoops };
 }
 
 /** Distances along a curve for its vertices: corners, ends of braces on it, points beside what lies close to it, and an even division between. */
-function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: number): number[] {
-  const step = Math.min(curve === layout.outline ? spacing : HOLE_SPACING * spacing, curve.length / 8);
+function ringOf(
+  curve: ClosedCurve,
+  layout: Layout,
+  shortEnds: readonly ShortEnd[],
+  spacing: number,
+  tolerance: number,
+): number[] {
+  const step =
+    curve === layout.outline
+      ? Math.min(spacing, curve.length / 8)
+      : Math.min(HOLE_SPACING * spacing, Math.max(curve.length / HOLE_SIDES, 0.35 * spacing), curve.length / 8);
   const marks: number[] = [...curve.corners];
   const apart = (s: number, distance: number): boolean =>
     marks.every((m) => {
@@ -130,6 +172,12 @@ function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: 
       const near = curve.nearest(end[0], end[1]);
       if (near.distance < tolerance && apart(near.s, tolerance)) marks.push(near.s);
       else beside.push(near);
+    }
+  }
+  for (const way of [0, 1, -1]) {
+    for (const { s, size } of shortEnds) {
+      const at = (s + way * size + curve.length) % curve.length;
+      if (apart(at, 0.5 * size)) marks.push(at);
     }
   }
   for (const { corners } of layout.patches) for (const p of corners) beside.push(curve.nearest(p[0], p[1]));
@@ -148,6 +196,16 @@ function ringOf(curve: ClosedCurve, layout: Layout, spacing: number, tolerance: 
     const pieces = Math.max(1, Math.round((to - from) / step));
     return Array.from({ length: pieces }, (_, k) => from + ((to - from) * k) / pieces);
   });
+}
+
+/** The first short step of a brace from its short end. */
+function addSteps(vertices: GraphVertex[], shortEnds: readonly ShortEnd[]): void {
+  for (const { end, along, size } of shortEnds) {
+    const x = end[0] + size * along[0];
+    const y = end[1] + size * along[1];
+    const taken = vertices.some((v) => v.curve < 0 && Math.hypot(v.x - x, v.y - y) < 0.6 * size);
+    if (!taken) vertices.push({ x, y, curve: -1, s: 0, patch: -1, mx: 0, my: 0 });
+  }
 }
 
 /** Where a straight line, away from its ends, comes closest to a curve. */
@@ -227,12 +285,7 @@ function vertexAt(
 }
 
 /** Puts a vertex on every crossing of two segments that share none yet; says whether there was one. */
-function addCrossings(
-  vertices: GraphVertex[],
-  segments: readonly Segment[],
-  tolerance: number,
-  fixed: number,
-): boolean {
+function addCrossings(vertices: GraphVertex[], segments: readonly Segment[], tolerance: number): boolean {
   let crossed = false;
   const at = (i: number): Point => [vertices[i]!.x, vertices[i]!.y];
   for (let i = 0; i < segments.length; i++) {
@@ -240,7 +293,7 @@ function addCrossings(
     for (let j = i + 1; j < segments.length; j++) {
       const q = segments[j]!;
       if (p.a === q.a || p.a === q.b || p.b === q.a || p.b === q.b) continue;
-      if (p.a < fixed && p.b < fixed && q.a < fixed && q.b < fixed) continue;
+      if (p.curve >= 0 && q.curve >= 0) continue;
       const hit = crossing(at(p.a), at(p.b), at(q.a), at(q.b));
       if (!hit) continue;
       const [ax, ay] = at(p.a);
@@ -281,7 +334,8 @@ function splitAtVertices(vertices: readonly GraphVertex[], segment: Segment, tol
     const px = vertices[v]!.x - from.x;
     const py = vertices[v]!.y - from.y;
     const t = (px * dx + py * dy) / squared;
-    if (t > 0 && t < 1 && Math.abs(px * dy - py * dx) < tolerance * Math.sqrt(squared)) on.push({ v, t });
+    const near = segment.patch >= 0 && vertices[v]!.patch >= 0 ? Math.max(tolerance, PATCHES_APART) : tolerance;
+    if (t > 0 && t < 1 && Math.abs(px * dy - py * dx) < near * Math.sqrt(squared)) on.push({ v, t });
   }
   if (on.length === 0) return [segment];
   on.sort((p, q) => p.t - q.t);

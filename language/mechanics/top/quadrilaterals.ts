@@ -17,8 +17,9 @@ export function pairTriangles(
   for (let side = 0; side < corners.length; side++) {
     const twin = twins[side]!;
     if (twin < side || wanted[side] || !kept[(side / 3) | 0] || !kept[(twin / 3) | 0]) continue;
-    const quality = quadQuality(x, y, quadOf(corners, side, twin));
-    if (quality > 0.2) pairs.push({ side, quality });
+    const quad = quadOf(corners, side, twin);
+    const quality = quadQuality(x, y, quad);
+    if (quality > 0.2 && !flatCorner(x, y, quad)) pairs.push({ side, quality });
   }
   pairs.sort((p, q) => q.quality - p.quality || p.side - q.side);
   const used = new Uint8Array(corners.length / 3);
@@ -60,6 +61,18 @@ export function quadQuality(x: ArrayLike<number>, y: ArrayLike<number>, quad: Ar
   }
   return least;
 }
+
+/** Whether a corner is wider than 150°: divided, it would leave a quadrilateral that is nearly a triangle. */
+function flatCorner(x: ArrayLike<number>, y: ArrayLike<number>, quad: Facet): boolean {
+  return quad.some((p, k) => {
+    const a = quad[(k + 1) & 3]!;
+    const b = quad[(k + 3) & 3]!;
+    const [ax, ay, bx, by] = [x[a]! - x[p]!, y[a]! - y[p]!, x[b]! - x[p]!, y[b]! - y[p]!];
+    return ax * bx + ay * by < WIDEST * Math.sqrt((ax * ax + ay * ay) * (bx * bx + by * by));
+  });
+}
+
+const WIDEST = Math.cos((150 * Math.PI) / 180);
 
 export interface Division {
   /** Four nodes per quadrilateral. */

@@ -8,6 +8,7 @@ import { layoutOf, meshedThickness, withoutRepeats } from './layout.js';
 import { meshTop, type MeshResult, type TopMesh } from './mesh.js';
 import type { TopModel, TopProblem } from './model.js';
 import { HOLE_SPACING } from './planarGraph.js';
+import { shortEndsOf } from './shortEnds.js';
 import { plateElement } from './plateElement.js';
 import { signedArea } from './polygon.js';
 import { solveQuickly } from './quickSolve.js';
@@ -27,6 +28,8 @@ export interface SolveOptions {
 
 const NODES = 450;
 const MESHES_KEPT = 12;
+/** What the close division at the end of a brace near the outline takes, from counts over the tests' tops. */
+const NODES_PER_SHORT_END = 20;
 
 interface Plan {
   readonly result: MeshResult;
@@ -181,6 +184,7 @@ function spacingFor(model: TopModel, nodes: number): number {
       lines += Math.hypot(b[0] - a[0], b[1] - a[1]);
     }
   }
-  // nodes = area / h² + lines / (2 h)
-  return (lines / 2 + Math.sqrt((lines * lines) / 4 + 4 * nodes * area)) / (2 * nodes);
+  // nodes = area / h² + lines / (2 h) + those of the short ends, but never most of them for these
+  const open = Math.max(nodes / 2, nodes - NODES_PER_SHORT_END * shortEndsOf(layout).length);
+  return (lines / 2 + Math.sqrt((lines * lines) / 4 + 4 * open * area)) / (2 * open);
 }

@@ -1,13 +1,13 @@
 /** The mesher: every plan gives convex quadrilaterals that keep its areas and follow its lines, or a plain refusal. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { Brace, TopModel } from '../../../language/mechanics/top/index.js';
+import { TopSolver, type Brace, type TopModel } from '../../../language/mechanics/top/index.js';
 import { holeOutline } from '../../../language/mechanics/top/layout.js';
 import { meshTop, type TopMesh } from '../../../language/mechanics/top/mesh.js';
-import { signedArea } from '../../../language/mechanics/top/polygon.js';
+import { contains, signedArea } from '../../../language/mechanics/top/polygon.js';
 import { quadQuality } from '../../../language/mechanics/top/quadrilaterals.js';
 import { validateTop } from '../../../language/mechanics/top/validate.js';
-import { guitarCases, guitarTop, HELD, xBraces } from '../../published/top/referenceTops.js';
+import { guitarCases, guitarOutline, guitarTop, HELD, xBraces } from '../../published/top/referenceTops.js';
 import { variedTop } from './variedTop.js';
 
 const made = (model: TopModel, spacing: number): TopMesh => {
@@ -86,4 +86,27 @@ test('random braces, wherever they cross, end or run off: convex, or refused wit
     }),
     { numRuns: 60, seed: 7 },
   );
+});
+
+test('ends of braces a little short of the outline are divided as they are; each step shorter is softer', () => {
+  const { axis } = xBraces[0]!;
+  const [[x0, y0], [x1, y1]] = [axis[0]!, axis[1]!];
+  const length = Math.hypot(x1 - x0, y1 - y0);
+  const [c, s] = [(x1 - x0) / length, (y1 - y0) / length];
+  // From the X's lower end outward to the outline.
+  let reach = 0;
+  while (contains(guitarOutline, x0 - reach * c, y0 - reach * s)) reach += 0.0001;
+  const frequencies = [0, 0.001, 0.002, 0.003, 0.004, 0.005, 0.008].map((gap) => {
+    const end = reach - gap;
+    const braces = xBraces.map((brace, i): Brace => {
+      const side = i === 0 ? 1 : -1;
+      return { ...brace, axis: [[x0 - end * c, side * (y0 - end * s)], brace.axis[1]!] };
+    });
+    const result = new TopSolver().solve(guitarTop(HELD, { braces }), { modes: 1, nodes: 600 });
+    if (!result.ok) throw new Error(`${gap}: ${JSON.stringify(result.problems)}`);
+    return result.solution.modes[0]!.frequency;
+  });
+  for (let k = 1; k < frequencies.length; k++) expect(frequencies[k]!).toBeLessThan(1.003 * frequencies[k - 1]!);
+  expect(frequencies.at(-1)! / frequencies[0]!).toBeGreaterThan(0.97);
+  expect(frequencies.at(-1)! / frequencies[0]!).toBeLessThan(0.997);
 });
