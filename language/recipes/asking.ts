@@ -59,16 +59,16 @@ export class Asking implements Ask {
 
   missing(path: string): never {
     this.absent.push(path);
-    throw new Absent(path);
+    throw ABSENT;
   }
 
   analyse(task: PlateTask): PlateAnalysis {
     // With something missing the task is made of placeholders: not worth a solver's time.
-    if (this.pending || this.absent.length > 0) throw new Waiting();
+    if (this.pending || this.absent.length > 0) throw WAITING;
     const analysis = this.evaluation.analyst.analysis(task);
     if (analysis) return analysis;
     this.pending = true;
-    throw new Waiting();
+    throw WAITING;
   }
 
   shared<T>(name: string, make: (ask: Ask) => T): T {
@@ -130,5 +130,9 @@ export function isAbsent(answer: Reply): answer is readonly string[] {
   return Array.isArray(answer);
 }
 
-class Absent extends Error {}
-class Waiting extends Error {}
+/**
+ * Thrown to give a computation up; what it was missing has been noted. Made once, because looking up where one was made
+ * took longer than the computation, and nobody asks.
+ */
+const ABSENT = new Error('Something is missing.');
+const WAITING = new Error('The solver has not answered.');

@@ -16,3 +16,13 @@ function shareOf(times: readonly number[], share: number): number {
   const sorted = [...times].sort((a, b) => a - b);
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? NaN;
 }
+
+/**
+ * ms on the clock that is read: the one on the wall, or with BENCH_CLOCK=cpu the time this process was given, which on a
+ * busy machine says more. (It counts the helpers of the garbage collector too, so it is a little long.)
+ */
+export function now(): number {
+  if (process.env['BENCH_CLOCK'] !== 'cpu') return performance.now();
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+}
