@@ -7,6 +7,20 @@ export type Sentences = ReadonlyMap<string, string>;
 
 /** say`…`, text('…') and english('…') anywhere under a folder. */
 export function sentencesInCode(folder: string): Sentences {
+  return collected(folder, said);
+}
+
+/** l10n.t('…') anywhere under a folder. */
+export function sentencesForEditor(folder: string): Sentences {
+  return collected(folder, (node) => {
+    if (!ts.isCallExpression(node) || !ts.isPropertyAccessExpression(node.expression)) return [];
+    const { expression, name } = node.expression;
+    const [first] = node.arguments;
+    return nameOf(expression) === 'l10n' && name.text === 't' && first ? textsIn(first) : [];
+  });
+}
+
+function collected(folder: string, said: (node: ts.Node) => readonly string[]): Sentences {
   const found = new Map<string, string>();
   for (const file of globSync(`${folder}/**/*.ts`).sort()) {
     if (file.includes('/generated/')) continue;
