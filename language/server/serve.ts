@@ -14,6 +14,7 @@ import {
   TextDocumentSyncKind,
   TextDocuments,
   type TextDocumentsConfiguration,
+  type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
 import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
@@ -100,8 +101,19 @@ export function serve(
       if (loaded) publisher.refresh();
     });
     answerRequests({ ...ports, client: params.capabilities });
+    if (params.capabilities.workspace?.workspaceFolders) followFolders();
     return CAPABILITIES;
   });
+
+  // Further folders may be opened beside the first, and closed again.
+  const followFolders = () => {
+    const changed = async ({ added, removed }: WorkspaceFoldersChangeEvent) => {
+      session.leave(removed.map(({ uri }) => uri));
+      if (added.length > 0) await session.load(added.map(({ uri }) => uri));
+      publisher.refresh();
+    };
+    connection.workspace.onDidChangeWorkspaceFolders(steadily(connection, changed));
+  };
 
   // An editor that will not watch files still gets everything else.
   const watch = steadily<undefined>(connection, async () => {
@@ -192,7 +204,7 @@ const CAPABILITIES: InitializeResult = {
       codeActionKinds: CODE_ACTION_KINDS,
       resolveProvider: false,
     },
-    workspace: { workspaceFolders: { supported: true } },
+    workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
   },
 };
 

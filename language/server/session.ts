@@ -77,6 +77,16 @@ export class Session {
     this.workshop.shelf.put(...fresh.map(({ uri, text }) => readFile(uri, text, this.workshop.parser)));
   }
 
+  /** Folders were closed: their files go, but for those still open in the editor. */
+  leave(folders: readonly string[]): void {
+    const isIn = (uri: string) =>
+      folders.some((folder) => uri.startsWith(folder.endsWith('/') ? folder : `${folder}/`));
+    for (const uri of [...this.stored.keys()].filter(isIn)) {
+      this.stored.delete(uri);
+      if (!this.typed.has(uri)) this.workshop.shelf.remove(uri);
+    }
+  }
+
   /** A text as it stands in the editor, opened or changed. */
   type(uri: string, text: string): void {
     if (this.isReadOnly(uri) || this.typed.get(uri) === text) return;
