@@ -14,15 +14,22 @@ export interface DrawingContent {
   readonly drawing: Drawing | null;
   /** Of the plate shown. While new ones are worked out, the last ones, marked `waiting`. */
   readonly modes: ModeShapes | null;
+  /** The editor can open a page in the browser; otherwise the page is handed over as a file. */
+  readonly opensPages: boolean;
 }
 
 export type DrawingAction =
   /** Go to the line where a part is written. */
   | { readonly kind: 'go-to'; readonly path: string }
+  /** Open this document, which needs nothing but itself, where it can be printed. */
+  | { readonly kind: 'print'; readonly html: string }
   | { readonly kind: 'choose'; readonly choice: Partial<Pick<DrawingSubject, 'plate' | 'modes'>> };
 
 export type DrawingWords = Words<
   | 'gone'
+  | 'print'
+  | 'printHint'
+  | 'fileName'
   | 'size'
   | 'seen'
   | 'plate'

@@ -4,6 +4,9 @@ import type { DrawingWords } from './drawing-messages.js';
 export function drawingWords(): DrawingWords {
   return {
     gone: l10n.t('{0} is not in the open folders, or they are still being read.'),
+    print: l10n.t('Print'),
+    printHint: l10n.t('To print this page, use the print command of your browser.'),
+    fileName: l10n.t('{0}, drawing.html'),
     size: l10n.t('Body {0} mm long and {1} mm wide.'),
     seen: l10n.t('Seen from the front, neck up, bass side left.'),
     plate: l10n.t('Plate'),

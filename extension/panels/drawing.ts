@@ -8,12 +8,13 @@ import type { RecipeInHand } from '../recipe-in-hand.js';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from './drawing-messages.js';
 import { drawingWords } from './drawing-words.js';
 import { goTo } from './go-to.js';
+import { openPrintable, opensPages } from './open-printable.js';
 import { Panel } from './panel.js';
 import { Visit } from './visit.js';
 
 /** "Drawing": the plan of the instrument at the cursor, which follows the text as it is typed. */
 export function registerDrawing(
-  { extensionUri }: ExtensionContext,
+  context: ExtensionContext,
   client: LanguageClient,
   instruments: Instruments,
   inHand: RecipeInHand,
@@ -21,17 +22,22 @@ export function registerDrawing(
   const modes = new NewestModes(client);
   const visit = new Visit();
   const panel = new Panel<DrawingSubject, DrawingContent, DrawingWords, DrawingAction>(
-    extensionUri,
+    context.extensionUri,
     {
       name: 'drawing',
       title: ({ name }) => l10n.t('Drawing of {0}', name),
       words: drawingWords,
       content: async (subject) => {
         const drawing = await client.sendRequest(GetDrawing, { name: subject.name });
-        return { drawing, modes: drawing && subject.modes ? await modes.of(subject) : null };
+        const shapes = drawing && subject.modes ? await modes.of(subject) : null;
+        return { drawing, modes: shapes, opensPages: opensPages() };
       },
       act: async (action, subject, { drawing }) => {
         if (action.kind === 'choose') return { ...subject, ...action.choice };
+        if (action.kind === 'print') {
+          await openPrintable(context, `${subject.name}-${subject.plate}`, action.html);
+          return subject;
+        }
         const source = drawing?.parts.find((part) => part.path === action.path)?.source;
         if (!source) return subject;
         visit.begin((await instruments.at(source.uri, source.range.start))?.name);

@@ -2,6 +2,7 @@ import { html, nothing } from 'lit';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from '../drawing-messages.js';
 import { choice } from './choice.js';
 import './drawing.css';
+import ownStyles from './drawing.css?raw';
 import { braceTable } from './drawing/brace-table.js';
 import { modeChoice, modeTable } from './drawing/modes.js';
 import { notDrawn } from './drawing/not-drawn.js';
@@ -11,6 +12,8 @@ import type { Board, DrawingView } from './drawing/board.js';
 import { pointedAt } from './drawing/pointed-at.js';
 import { thicknessLegend } from './drawing/thickness.js';
 import { fill, openPage } from './page.js';
+import pageStyles from './page.css?raw';
+import { handOver, printedPage } from './printed.js';
 
 openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction>(
   { mode: 0, pointed: '' },
@@ -46,6 +49,7 @@ openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingActio
           subject.modes ? 'modes' : 'parts',
           (value) => act({ kind: 'choose', choice: { modes: value === 'modes' } }),
         )}
+        <button class="link screen-only" @click=${() => print(board)}>${words.print}</button>
       </div>
       ${modeChoice(board)} ${plan(board)} ${pointedAt(board)}
       ${subject.modes ? modeTable(board) : thicknessLegend(board)} ${notDrawn(board)} ${braceTable(board)}
@@ -53,3 +57,10 @@ openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingActio
     `;
   },
 );
+
+/** The plan and the tables as they stand on the page just now. */
+function print({ drawing, content, words, act }: Board): void {
+  const html = printedPage(drawing.name, words.printHint, `${pageStyles}\n${ownStyles}`);
+  if (content.opensPages) act({ kind: 'print', html });
+  else handOver(fill(words.fileName, drawing.name), html);
+}

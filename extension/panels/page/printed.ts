@@ -6,6 +6,11 @@
 export function printedPage(title: string, hint: string, styles: string): string {
   const main = document.querySelector('main')!.cloneNode(true) as HTMLElement;
   for (const part of main.querySelectorAll('.screen-only, script')) part.remove();
+  // Paper leads nowhere.
+  for (const button of main.querySelectorAll('button')) button.replaceWith(button.textContent.trim());
+  for (const link of main.querySelectorAll('[role=link]')) {
+    for (const attribute of ['role', 'tabindex', 'aria-label']) link.removeAttribute(attribute);
+  }
   const page = document.implementation.createHTMLDocument(title);
   page.documentElement.lang = document.documentElement.lang;
   const head = (html: Partial<HTMLMetaElement>) => Object.assign(page.createElement('meta'), html);

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Frame, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { faultsIn } from '../accessibility.js';
@@ -58,14 +59,16 @@ journey('a brace in the drawing leads to its line, by the mouse and by the keybo
   await brace(frame, 'tone-bar-1').click();
   await page.locator('.tab.active', { hasText: MODEL }).waitFor();
   const status = page.locator('#status\\.editor\\.selection');
-  await expect.poll(() => status.innerText()).toContain(`Ln ${lineOf(MODEL, 'tone-bar-1')},`);
+  await expect.poll(() => status.innerText(), { timeout: 10_000 }).toContain(`Ln ${lineOf(MODEL, 'tone-bar-1')},`);
   await page.locator(`${EDITOR}.focused`).waitFor();
   // The cursor is in the model now, and the drawing still that of the recipe.
   await brace(frame, 'tone-bar-2').focus();
   expect(await frame.locator('h1').innerText()).toBe('vennick-40');
   expect(await frame.locator('.pointed-at').innerText()).toContain('tone-bar-2');
-  await page.keyboard.press('Enter');
-  await expect.poll(() => status.innerText()).toContain(`Ln ${lineOf(MODEL, 'tone-bar-2')},`);
+  // The editor may still be taking the focus for the line before.
+  await expect.poll(() => frame.evaluate(() => document.hasFocus()), { timeout: 10_000 }).toBe(true);
+  await brace(frame, 'tone-bar-2').press('Enter');
+  await expect.poll(() => status.innerText(), { timeout: 10_000 }).toContain(`Ln ${lineOf(MODEL, 'tone-bar-2')},`);
 });
 
 journey('a mode shape is worked out when it is asked for, and drawn', async (page) => {
@@ -76,9 +79,32 @@ journey('a mode shape is worked out when it is asked for, and drawn', async (pag
   expect(await table.locator('tbody tr').count()).toBe(6);
   const first = await frame.locator('.still').getAttribute('d');
   await frame.getByRole('radio', { name: / Hz$/ }).nth(2).check();
-  await expect.poll(() => frame.locator('.still').getAttribute('d')).not.toBe(first);
+  await expect.poll(() => frame.locator('.still').getAttribute('d'), { timeout: 10_000 }).not.toBe(first);
   expect(await frame.locator('.marks').textContent()).toMatch(/[+−]\s+[+−]/);
   await picture(page, 'mode-shape');
+});
+
+journey('the drawing is printed as a document that needs nothing but itself', async (page) => {
+  const frame = await drawingOf(page, 'vennick-40');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    frame.getByRole('button', { name: 'Print' }).click(),
+  ]);
+  expect(download.suggestedFilename()).toBe('vennick-40, drawing.html');
+  const html = readFileSync(await download.path(), 'utf8');
+  expect(html).not.toMatch(/<script|<link|<button|tabindex|https?:\/\/(?!www\.w3\.org)/);
+  const paper = await page.context().newPage();
+  try {
+    await paper.setContent(html);
+    await paper.setViewportSize({ width: 794, height: 1123 });
+    await paper.emulateMedia({ media: 'print' });
+    expect(await paper.locator('svg.plan .part').count()).toBe(8);
+    expect(await paper.locator('table').first().innerText()).toContain('15.9 mm');
+    expect(await paper.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+    await picture(paper, 'drawing-print');
+  } finally {
+    await paper.close();
+  }
 });
 
 journey('the drawing is found again after the window is reloaded', async (page) => {
