@@ -128,7 +128,7 @@ export function guitarTop(edge: Edge, { braces = [], patches = [], thickness = 0
   };
 }
 
-const all = { braces: [...xBraces, toneBar], patches: bridgeParts };
+export const allParts = { braces: [...xBraces, toneBar], patches: bridgeParts };
 
 /** Case in the file → model; braced cases first four modes within 2.5 %, unbraced within 1 %. */
 export const guitarCases: Readonly<Record<string, { readonly model: TopModel; readonly braced: boolean }>> = {
@@ -138,13 +138,26 @@ export const guitarCases: Readonly<Record<string, { readonly model: TopModel; re
     model: guitarTop(HELD, { thickness: { kind: 'edge-taper', centre: 0.0029, edge: 0.0024, width: 0.06 } }),
     braced: false,
   },
-  e1_guitar_hinged_braced: { model: guitarTop(HELD, all), braced: true },
-  e2_guitar_hinged_free_in_plane: { model: guitarTop(LOOSE, all), braced: true },
-  e3_guitar_clamped_braced: { model: guitarTop(CLAMPED, all), braced: true },
+  e1_guitar_hinged_braced: { model: guitarTop(HELD, allParts), braced: true },
+  e2_guitar_hinged_free_in_plane: { model: guitarTop(LOOSE, allParts), braced: true },
+  e3_guitar_clamped_braced: { model: guitarTop(CLAMPED, allParts), braced: true },
   e4_X_only_hinged: { model: guitarTop(HELD, { braces: xBraces }), braced: true },
   e5_X_and_tone_bar_hinged: { model: guitarTop(HELD, { braces: [...xBraces, toneBar] }), braced: true },
   e6_bridge_and_plate_patch_only: { model: guitarTop(HELD, { patches: bridgeParts }), braced: true },
 };
+
+const statics = reference.cases.f_static_string_load;
+/** What loads the bridge, the model, and the rotation in degrees. */
+export const rotationCases = [
+  ['couple, edge held', guitarTop(HELD, allParts), statics.reference.couple.rot_deg],
+  [
+    'couple and shear, edge held',
+    { ...guitarTop(HELD, allParts), load: { patch: 'bridge', couple: 730 * 0.012, shear: 730 } },
+    statics.reference.full.rot_deg,
+  ],
+  ['couple, edge free in its plane', guitarTop(LOOSE, allParts), statics.couple_hinged_free_in_plane.rot_deg],
+  ['couple, no braces', guitarTop(HELD, { patches: bridgeParts }), statics.couple_without_braces.rot_deg],
+] as const;
 
 /** A free or hinged rectangular blank with the grain along x. */
 export function blank(

@@ -1,43 +1,11 @@
 /** Plates under load against Timoshenko's and Roark's coefficients. */
 import { expect, test } from 'vitest';
-import {
-  valueAt,
-  type Edge,
-  type OrthotropicWood,
-  type Point,
-  type TopModel,
-} from '../../../language/mechanics/top/index.js';
-import { CLAMPED, HELD } from './referenceTops.js';
-import { solved } from './solved.js';
+import type { Point } from '../../../language/mechanics/top/index.js';
+import { coefficient, edgeOf } from './loadedPlates.js';
+import { CLAMPED } from './referenceTops.js';
 import { readTable } from './tables.js';
 
-const thin: OrthotropicWood = {
-  eAlong: 1e10,
-  eAcross: 1e10,
-  poisson: 0.3,
-  shearInPlane: 1e10 / 2.6,
-  shearAlong: 1e12,
-  shearAcross: 1e12,
-  density: 500,
-};
-const H = 0.002;
-const D = (1e10 * H ** 3) / 12 / (1 - 0.09);
-
-const plate = (outline: readonly Point[], edge: Edge, at: Point, load: string): TopModel => ({
-  outline,
-  plate: { wood: thin, thickness: H, grain: 0 },
-  edge,
-  load: load === 'uniform' ? { pressure: 1 } : { forces: [{ at, force: 1 }] },
-});
-
-/** Deflection at a place under one unit of load, times D. */
-const coefficient = (outline: readonly Point[], edge: Edge, at: Point, load: string): number => {
-  const { mesh, statics } = solved(plate(outline, edge, at, load), { modes: 0, nodes: 1600 });
-  return valueAt(mesh, statics!.deflection, at)! * D;
-};
-
 const rows = readTable('top-plate-static.csv');
-const edgeOf = (boundary: string | undefined): Edge => (boundary === 'CCCC' || boundary === 'clamped' ? CLAMPED : HELD);
 
 test('rectangular plates: centre deflection within 1 % (Timoshenko & Woinowsky-Krieger, 1959)', () => {
   for (const row of rows.filter(({ case: name }) => name === 'rectangular plate centre deflection')) {
