@@ -62,9 +62,10 @@ function stepped(
   return text === undefined ? undefined : { edits: [...old, replace(recipe, statement.new.span, text)], moves: true };
 }
 
-/** The step as the maker wrote it, rather than from what a hold had solved to many more figures. */
+/** The step from what the parent has; from what was computed to many figures, as the maker wrote it. */
 function stepOf(statement: ChangeStatement, before: QuantityValue): number {
-  const from = statement.old?.kind === 'quantity' && agrees(statement.old, before) ? statement.old : before;
+  const stated = before.written === '' ? statement.old : undefined;
+  const from = stated?.kind === 'quantity' && agrees(stated, before) ? stated : before;
   const to = statement.new?.kind === 'quantity' ? statement.new.quantity.si : from.quantity.si;
   return to - from.quantity.si;
 }
