@@ -56,6 +56,7 @@ const BUNDLES = [
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
   page('drawing'),
   page('side-by-side'),
+  page('sheet'),
 ];
 
 /** VS Code in the browser loads the extension as CommonJS and workers as plain scripts. */

@@ -9,6 +9,7 @@ import { serveEditorFiles } from './editor-files.js';
 import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
 import { registerDrawing } from './panels/drawing.js';
+import { registerSheets } from './panels/sheet.js';
 import { registerSideBySide } from './panels/side-by-side.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
@@ -43,6 +44,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerDrawing(context, client, instruments, inHand),
     registerValues(client, inHand),
     registerSideBySide(context, client, instruments),
+    registerSheets(context, client, instruments),
     showChangeCount(client, inHand),
   );
   // A failed start is shown by the state item and in the output channel.

@@ -5,15 +5,11 @@ import { makerCommand } from '../commands/maker-command.js';
 import type { Instruments } from '../instruments.js';
 import { openComparison } from '../open-comparison.js';
 import { pickPair } from '../pick-pair.js';
+import type { Words } from './messages.js';
 import { openPrintable, opensPages } from './open-printable.js';
 import { Panel } from './panel.js';
-import type {
-  SideBySideAction,
-  SideBySideContent,
-  SideBySideSubject,
-  SideBySideWords,
-} from './side-by-side-messages.js';
-import { sideBySideWords } from './side-by-side-words.js';
+import type { SideBySideAction, SideBySideContent, SideBySideSubject } from './side-by-side-messages.js';
+import { translations } from './translations.js';
 
 /** "Side by Side": two instruments, what differs, what that does, and what the builds say of it. */
 export function registerSideBySide(
@@ -21,12 +17,12 @@ export function registerSideBySide(
   client: LanguageClient,
   instruments: Instruments,
 ): Disposable {
-  const panel = new Panel<SideBySideSubject, SideBySideContent, SideBySideWords, SideBySideAction>(
+  const panel = new Panel<SideBySideSubject, SideBySideContent, Words, SideBySideAction>(
     context.extensionUri,
     {
       name: 'side-by-side',
       title: ({ a, b }) => l10n.t('{0} and {1} side by side', a, b),
-      words: sideBySideWords,
+      words: translations,
       content: async ({ a, b }) => {
         const [table, one, other] = await Promise.all([
           client.sendRequest(GetComparison, { a, b }),

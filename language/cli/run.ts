@@ -5,10 +5,13 @@ import { SEVERITIES } from '../checks/finding.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
+import { effects } from './effects-command.js';
 import { format, type FormatOptions } from './format-command.js';
 import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { rules } from './rules-command.js';
+import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
+import { SHEET_KINDS } from '../sheets/sheet.js';
 import { type PlaceOptions, show } from './show-command.js';
 import { languageOf, Wording } from '../wording/wording.js';
 
@@ -83,6 +86,24 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .argument('<a>', text('name of the one'))
     .argument('<b>', text('name of the other'))
     .action((a: string, b: string, options: PlaceOptions) => done(compare(a, b, options, io)));
+
+  placed(io, program.command('effects'))
+    .description(text('tell what each change did, as far as the builds can say'))
+    .argument('[name]', text('a build, recipe or model; all of them, when none is given'))
+    .action((name: string | undefined, options: PlaceOptions) => done(effects(name, options, io)));
+
+  program
+    .command('sheet')
+    .description(text('write a sheet to print: bench, client, care or papers'))
+    .argument('<name>', text('a recipe, build or order'))
+    .addOption(new Option('--kind <kind>', text('which sheet')).choices(SHEET_KINDS).default('bench'))
+    .option('--in <folder>', text('the folder of the shop'), '.')
+    .addOption(
+      new Option('--format <format>', text('a page for the browser, or plain data'))
+        .choices(SHEET_FORMATS)
+        .default('html'),
+    )
+    .action((name: string, options: SheetOptions) => done(sheet(name, options, io)));
 
   placed(io, program.command('lineage'))
     .description(text('show who comes from whom, with the changes counted and the builds'))

@@ -1,5 +1,5 @@
 /** What the builds say of a difference: each reading against those of the other side, and against the scatter of replicates. */
-import type { Comparison } from '../recipes/comparison.js';
+import type { Comparison, Side } from '../recipes/comparison.js';
 import type { Compared, Evidence, NotComparable, Scatter } from '../recipes/evidence.js';
 import { evidenceBetween } from '../recipes/evidence-between.js';
 import type { Held } from '../recipes/instrument.js';
@@ -51,13 +51,24 @@ export interface EvidenceRow {
 }
 
 export function comparedEvidence(workshop: Workshop, comparison: Comparison): ComparedEvidence | undefined {
-  const between = evidenceBetween(workshop, comparison.a, comparison.b);
-  if (!between || between.builds.length === 0) return undefined;
+  const { a, b, derived } = comparison;
   const predicted = new Map(
-    comparison.derived.flatMap(({ path, difference, quantity }) =>
+    derived.flatMap(({ path, difference, quantity }) =>
       difference === undefined ? [] : [[path, writeSigned(difference, quantity.dimension, quantity.unit)]],
     ),
   );
+  return evidenceTable(workshop, a, b, predicted);
+}
+
+/** The builds of `b` against those of `a`; `predicted`: what they compute to differ by, by path. */
+export function evidenceTable(
+  workshop: Workshop,
+  a: Side,
+  b: Side,
+  predicted: ReadonlyMap<string, string>,
+): ComparedEvidence | undefined {
+  const between = evidenceBetween(workshop, a, b);
+  if (!between || between.builds.length === 0) return undefined;
   const rows = between.found.flatMap(({ build, evidence }) =>
     evidence.map((each) => evidenceRow(workshop, build.definition.name.text, each, predicted)),
   );
@@ -91,11 +102,11 @@ function undeclaredIn(
   });
 }
 
-export function evidenceRow(
+function evidenceRow(
   workshop: Workshop,
   build: string,
   { response, reading, read, outcome }: Evidence,
-  predicted: ReadonlyMap<string, string> = new Map(),
+  predicted: ReadonlyMap<string, string>,
 ): EvidenceRow {
   const { wording } = workshop;
   const expected = predicted.get(response);
@@ -164,6 +175,6 @@ function summaryOf({ wording: { say, text, and } }: Workshop, rows: readonly Evi
   return say`More than builds alike differ by: ${and(distinct)}.`;
 }
 
-function writeSigned(si: number, dimension: Parameters<typeof writeQuantity>[1], unit: string): string {
+export function writeSigned(si: number, dimension: Parameters<typeof writeQuantity>[1], unit: string): string {
   return writeQuantity(si, dimension, { ...(unit === '' ? {} : { unit }), difference: true }).replace(/^-/, '−');
 }

@@ -1,7 +1,17 @@
-/** Requests for what is listed of one instrument: its values, the count of its changes. */
+/** Requests for what is listed of one instrument: its values, the count of its changes, its sheets. */
 import { changeCount } from '../editing/change-count.js';
 import { valuesOf } from '../editing/values-list.js';
-import { type ChangeCount, GetChangeCount, GetValues, type ValuesList } from './protocol.js';
+import { sheetAsHtml } from '../sheets/html.js';
+import type { SheetKind } from '../sheets/sheet.js';
+import { sheetOf } from '../sheets/sheets.js';
+import {
+  type ChangeCount,
+  GetChangeCount,
+  GetSheet,
+  GetValues,
+  type PrintedSheet,
+  type ValuesList,
+} from './protocol.js';
 import type { Serving } from './serve.js';
 
 export function serveOneInstrument({ connection, session, answer }: Serving): void {
@@ -13,5 +23,12 @@ export function serveOneInstrument({ connection, session, answer }: Serving): vo
   connection.onRequest(
     GetChangeCount,
     answer<{ readonly recipe: string }, ChangeCount | null>(null, ({ recipe }) => changeCount(desk, recipe) ?? null),
+  );
+  connection.onRequest(
+    GetSheet,
+    answer<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null>(null, ({ name, kind }) => {
+      const sheet = sheetOf(desk.workshop, name, kind);
+      return sheet ? { title: sheet.title, html: sheetAsHtml(sheet) } : null;
+    }),
   );
 }

@@ -14,6 +14,7 @@ import type { ResolvedText } from '../editing/resolved-text.js';
 import type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 import type { ValuesList } from '../editing/values-list.js';
 import type { WoodChoice } from '../editing/wood-choice.js';
+import type { SheetKind } from '../sheets/sheet.js';
 
 // Answers that are plain data already go over the wire as they are.
 export type {
@@ -111,6 +112,8 @@ export const COMMANDS = {
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
   startShop: 'bookmatch.startShop',
+  /** Argument: name. Without it, the instrument at the cursor. Asks which sheet. */
+  printSheet: 'bookmatch.printSheet',
   /** Argument: name. Without it, the instrument at the cursor. */
   showDrawing: 'bookmatch.showDrawing',
 } as const;
@@ -166,3 +169,15 @@ export const GetValues = new RequestType<{ readonly name: string }, ValuesList |
 export const GetChangeCount = new RequestType<{ readonly recipe: string }, ChangeCount | null, void>(
   'bookmatch/changeCount',
 );
+
+/** A sheet to print: a document that needs nothing but itself, every text escaped. */
+export interface PrintedSheet {
+  readonly title: string;
+  readonly html: string;
+}
+
+/** `null` when there is no recipe, build or order of that name. */
+export const GetSheet = new RequestType<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null, void>(
+  'bookmatch/sheet',
+);
+export type { SheetKind } from '../sheets/sheet.js';

@@ -59,3 +59,12 @@ export function openPage<Subject, Content, W extends Words, View extends object,
 export function fill(text: string, ...parts: readonly (string | number)[]): string {
   return text.replace(/\{(\d)\}/g, (_, index: string) => String(parts[Number(index)] ?? ''));
 }
+
+export interface Translator {
+  readonly t: (english: string) => string;
+}
+
+/** Looks texts up in the editor's translations, sent by an extension that does not carry the page's texts itself. */
+export function translator(translations: Words): Translator {
+  return { t: (english) => translations[english] ?? english };
+}

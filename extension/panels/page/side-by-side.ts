@@ -1,11 +1,7 @@
 import { type TemplateResult, html } from 'lit';
-import type {
-  SideBySideAction,
-  SideBySideContent,
-  SideBySideSubject,
-  SideBySideWords,
-} from '../side-by-side-messages.js';
-import { type Shown, fill, openPage } from './page.js';
+import type { SideBySideAction, SideBySideContent, SideBySideSubject } from '../side-by-side-messages.js';
+import type { Words } from '../messages.js';
+import { type Shown, fill, openPage, translator } from './page.js';
 import pageStyles from './page.css?raw';
 import { handOver, printedPage } from './printed.js';
 import { changesSection } from './side-by-side/changes.js';
@@ -14,6 +10,8 @@ import { evidenceSection } from './side-by-side/evidence.js';
 import { type Plate, overlaySection } from './side-by-side/overlay.js';
 import { type Wanted, quantitiesSection, shownRows } from './side-by-side/quantities.js';
 import { readingsSection } from './side-by-side/readings.js';
+import { type SideBySideWords, sideBySideWords } from './side-by-side/words.js';
+import './actions.css';
 import './side-by-side.css';
 import ownStyles from './side-by-side.css?raw';
 
@@ -22,14 +20,15 @@ interface View {
   readonly plate: Plate;
 }
 
-type All = Shown<SideBySideSubject, SideBySideContent, SideBySideWords, View, SideBySideAction>;
+type All = Shown<SideBySideSubject, SideBySideContent, Words, View, SideBySideAction>;
 
-openPage<SideBySideSubject, SideBySideContent, SideBySideWords, View, SideBySideAction>(
+openPage<SideBySideSubject, SideBySideContent, Words, View, SideBySideAction>(
   { wanted: 'distinct', plate: 'top' },
   page,
 );
 
-function page({ subject, content, words, view, look, act }: All): TemplateResult {
+function page({ subject, content, words: translations, view, look, act }: All): TemplateResult {
+  const words = sideBySideWords(translator(translations));
   const { table } = content;
   if (!table) return html`<p>${fill(words.gone, subject.a, subject.b)}</p>`;
   return html`<header>

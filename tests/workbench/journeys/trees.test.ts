@@ -47,6 +47,13 @@ journey('the sets are ranked for the recipe in hand, and one click writes one in
   await whereIs(page, 'change top.wood: sitka-33 -> t-3');
   // The hold that is there already is kept, and solved for the new set.
   await whereIs(page, 'hold top.stiffness.along by top.thickness= 2.66 mm, was 2.77 mm');
-  await rowsOf(page, 'Woods').filter({ hasText: 't-3' }).filter({ hasText: 'in this recipe' }).waitFor();
+  // It may now stand further down than the view reaches.
+  await rowsOf(page, 'Woods').first().hover();
+  const taken = rowsOf(page, 'Woods').filter({ hasText: 't-3' }).filter({ hasText: 'in this recipe' });
+  for (let turns = 0; turns < 20 && !(await taken.isVisible()); turns += 1) {
+    await page.mouse.wheel(0, 60);
+    await page.waitForTimeout(300);
+  }
+  await taken.waitFor();
   await openFiles(page);
 });

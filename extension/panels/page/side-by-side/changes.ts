@@ -1,6 +1,6 @@
 import { type TemplateResult, html } from 'lit';
 import type { ChangeRow, ChangedPath, ComparisonTable } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
 import { byTitle } from './parts.js';

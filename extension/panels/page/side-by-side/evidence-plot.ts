@@ -1,7 +1,7 @@
 import { type TemplateResult, html, nothing, svg } from 'lit';
 import { scaleLinear } from 'd3-scale';
 import type { EvidenceRow } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 
 const [LABELS, WIDTH, ROW, AXIS] = [230, 640, 20, 40];
 

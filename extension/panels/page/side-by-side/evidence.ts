@@ -1,6 +1,6 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { ComparedEvidence, EvidenceRow } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
 import { evidencePlot } from './evidence-plot.js';

@@ -1,6 +1,7 @@
 import { type TemplateResult, html, nothing, svg } from 'lit';
 import type { Drawing, DrawnPart, PlanPoint } from '../../../../language/server/protocol.js';
-import type { SideBySideContent, SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideContent } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { choice } from '../choice.js';
 import { fill } from '../page.js';
 import { profiles } from './profiles.js';

@@ -1,7 +1,7 @@
 import { type TemplateResult, html, nothing, svg } from 'lit';
 import { line } from 'd3-shape';
 import type { Drawing, DrawnPart } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { fill } from '../page.js';
 import type { Plate } from './overlay.js';
 

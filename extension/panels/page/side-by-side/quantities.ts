@@ -1,6 +1,6 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { ComparisonTable, DerivedRow } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { choice } from '../choice.js';
 import { figureCell } from '../figure.js';
 import { fill } from '../page.js';

@@ -1,6 +1,6 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { ComparisonTable, ReadingRow } from '../../../../language/server/protocol.js';
-import type { SideBySideWords } from '../../side-by-side-messages.js';
+import type { SideBySideWords } from './words.js';
 import { figureCell } from '../figure.js';
 import { byTitle, occasionOf } from './parts.js';
 

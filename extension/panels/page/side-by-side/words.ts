@@ -1,8 +1,9 @@
-import { l10n } from 'vscode';
-import type { SideBySideWords } from './side-by-side-messages.js';
+import type { Translator } from '../page.js';
 
-/** Texts of the page "Side by side". */
-export function sideBySideWords(): SideBySideWords {
+export type SideBySideWords = ReturnType<typeof sideBySideWords>;
+
+/** Texts of the page, in the language of the editor. */
+export function sideBySideWords(l10n: Translator) {
   return {
     title: l10n.t('{0} beside {1}'),
     gone: l10n.t('{0} and {1} are not both in the open folders.'),

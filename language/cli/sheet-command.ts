@@ -1,0 +1,26 @@
+/** `bookmatch sheet`: a sheet of a recipe, a build or an order, to print. */
+import { sheetAsHtml } from '../sheets/html.js';
+import type { SheetKind } from '../sheets/sheet.js';
+import { sheetOf } from '../sheets/sheets.js';
+import { EXIT, type Io } from './io.js';
+import { asJson } from './json/findings.js';
+import { noSuchName } from './names.js';
+import { Opener } from './open-shop.js';
+
+export const SHEET_FORMATS = ['html', 'json'] as const;
+
+export interface SheetOptions {
+  readonly kind: SheetKind;
+  readonly format: (typeof SHEET_FORMATS)[number];
+  readonly in: string;
+}
+
+const PRINTED = ['recipe', 'build', 'order'] as const;
+
+export async function sheet(name: string, options: SheetOptions, io: Io): Promise<number> {
+  const shop = await new Opener(io).open(options.in);
+  const made = io.busy(io.wording.text('Computing'), () => sheetOf(shop.workshop, name, options.kind));
+  if (!made) throw noSuchName(name, PRINTED, shop, io);
+  io.write(options.format === 'json' ? asJson({ sheet: made }) : sheetAsHtml(made));
+  return EXIT.fine;
+}

@@ -1,0 +1,92 @@
+/** A sheet as a document that needs nothing but itself: no script, nothing from elsewhere, every text escaped. */
+import styles from './sheet.css?raw';
+import type { Sheet, SheetCell, SheetSection } from './sheet.js';
+
+export function sheetAsHtml(sheet: Sheet): string {
+  const { title, shop, intro, boxes, sections, cautions, closing, language } = sheet;
+  return `<!DOCTYPE html>
+<html lang="${escaped(language)}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(title)}</title>
+<style>
+${styles}</style>
+</head>
+<body>
+<main class="sheet">
+<header>
+${tag('p', 'shop', shop)}
+<h1>${escaped(title)}</h1>
+${intro.map((sentence) => tag('p', '', sentence)).join('\n')}
+${boxesAsHtml(boxes)}
+</header>
+${sections.map(sectionAsHtml).join('\n')}
+${cautionsAsHtml(cautions, closing)}
+</main>
+</body>
+</html>
+`;
+}
+
+/** Text as it may stand between tags and in quoted attributes. */
+export function escaped(text: string): string {
+  return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+}
+
+function tag(name: string, kind: string, text: string): string {
+  return text === '' ? '' : `<${name}${kind === '' ? '' : ` class="${kind}"`}>${escaped(text)}</${name}>`;
+}
+
+function sectionAsHtml({ title, text = [], columns, rows, boxes = [] }: SheetSection): string {
+  return `<section>
+<h2>${escaped(title)}</h2>
+${text.map((sentence) => tag('p', '', sentence)).join('\n')}
+${rows && rows.length > 0 ? tableAsHtml(columns, rows) : ''}
+${boxesAsHtml(boxes)}
+</section>`;
+}
+
+function tableAsHtml(columns: readonly string[] | undefined, rows: readonly (readonly SheetCell[])[]): string {
+  const head = columns
+    ? `<thead><tr>${columns.map((column) => `<th scope="col">${escaped(column)}</th>`).join('')}</tr></thead>`
+    : '';
+  const body = rows.map(([first = '', ...rest]) => {
+    // A box to write in heads no row.
+    const head = isBox(first) ? cellAsHtml(first) : `<th scope="row">${contentOf(first)}</th>`;
+    return `<tr>${head}${rest.map(cellAsHtml).join('')}</tr>`;
+  });
+  return `<table>${head}<tbody>\n${body.join('\n')}\n</tbody></table>`;
+}
+
+function cellAsHtml(cell: SheetCell): string {
+  if (isBox(cell)) return '<td class="write"></td>';
+  const text = typeof cell === 'string' ? cell : cell.strong;
+  return `<td${isFigure(text) ? ' class="figure"' : ''}>${contentOf(cell)}</td>`;
+}
+
+function contentOf(cell: SheetCell): string {
+  if (typeof cell === 'string') return escaped(cell);
+  return isBox(cell) ? '' : `<strong>${escaped(cell.strong)}</strong>`;
+}
+
+function isBox(cell: SheetCell): cell is { readonly write: true } {
+  return typeof cell !== 'string' && 'write' in cell;
+}
+
+function isFigure(text: string): boolean {
+  return /^[±−+-]?\d/.test(text);
+}
+
+function boxesAsHtml(boxes: readonly string[]): string {
+  if (boxes.length === 0) return '';
+  const all = boxes.map((label) => `<div><dt>${escaped(label)}</dt><dd></dd></div>`);
+  return `<dl class="boxes">${all.join('')}</dl>`;
+}
+
+function cautionsAsHtml(cautions: Sheet['cautions'], closing: string): string {
+  const items = cautions.map(({ text, source }) => `<li>${escaped(text)} <cite>${escaped(source)}</cite></li>`);
+  const list = items.length === 0 ? '' : `<ul>\n${items.join('\n')}\n</ul>`;
+  return `<footer>\n${list}\n${tag('p', '', closing)}\n</footer>`;
+}

@@ -1,0 +1,53 @@
+/** What a sheet is about: a recipe, a build of one, or an order for one. */
+import type { Evaluation } from '../recipes/evaluation.js';
+import type { Definition } from '../recipes/facts.js';
+import type { Held } from '../recipes/instrument.js';
+import { sideOf } from '../recipes/sides.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { allStatements } from '../recipes/values.js';
+import { partsInOrder, type PartBlock } from '../editing/parts-in-order.js';
+
+export interface SheetSubject {
+  readonly name: string;
+  readonly definition: Definition;
+  /** The order it is for, when the sheet was asked for by the order's name. */
+  readonly order?: Definition;
+  /** In the order of the catalogue. */
+  readonly values: readonly Held[];
+  readonly evaluation: Evaluation;
+  readonly title: string;
+}
+
+/** Undefined when nothing of that name can have a sheet. */
+export function subjectOf(workshop: Workshop, name: string): SheetSubject | undefined {
+  const order = workshop.shelf.find('order', name);
+  const instrument = workshop.shelf.find('recipe', name) ?? workshop.shelf.find('build', name);
+  const wanted = instrument ? name : order?.relation?.target.text;
+  const side = wanted === undefined ? undefined : sideOf(workshop, wanted);
+  const definition = side && workshop.shelf.find(side.kind, side.name);
+  if (!side || !definition) return undefined;
+  const title = side.values.get('title')?.value;
+  return {
+    name: side.name,
+    definition,
+    ...(order && !instrument ? { order } : {}),
+    values: inOrder(partsInOrder(side.values, ['recipe', 'build'])),
+    evaluation: side.evaluation,
+    title: title?.kind === 'text' ? title.text : side.name,
+  };
+}
+
+/** Why the recipe was written, in the maker's own words. */
+export function reasonOf({ definition }: SheetSubject): string | undefined {
+  for (const statement of allStatements(definition.statements)) {
+    if (statement.kind === 'because') return statement.text.text;
+  }
+  return undefined;
+}
+
+function inOrder(block: PartBlock<Held>): readonly Held[] {
+  return block.entries.flatMap(({ value, block: inner }) => [
+    ...(value ? [value] : []),
+    ...(inner ? inOrder(inner) : []),
+  ]);
+}

@@ -1,0 +1,170 @@
+/** Sheets to print: what stands on each, what must not, and that no text gets out of its place. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { escaped, sheetAsHtml } from '../../language/sheets/html.js';
+import type { Sheet, SheetKind } from '../../language/sheets/sheet.js';
+import { SHEET_KINDS } from '../../language/sheets/sheet.js';
+import { sheetOf } from '../../language/sheets/sheets.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
+
+const FOLDER = 'examples/hollin-reach';
+const { workshop } = deskOf(...readdirSync(FOLDER).map((name) => readFileSync(join(FOLDER, name), 'utf8')));
+const sheet = (name: string, kind: SheetKind): Sheet => sheetOf(workshop, name, kind)!;
+const rowsOf = ({ sections }: Sheet, title: string) => sections.find((section) => section.title === title)!.rows!;
+const plain = (cells: Sheet['sections'][number]['rows']) =>
+  cells!.map((row) =>
+    row.map((cell) => (typeof cell === 'string' ? cell : 'write' in cell ? '[ ]' : `*${cell.strong}*`)),
+  );
+
+describe('the bench sheet', () => {
+  const bench = sheet('vennick-38', 'bench');
+
+  it('says first what is different in this one, and why', () => {
+    expect(bench.intro.join(' ')).toContain('European at the same stiffness');
+    expect(plain(rowsOf(bench, 'What is different in this one'))).toEqual([
+      ['top.wood', 'sitka-33', '*norway-38*', 'changed'],
+      ['top.thickness', '2.77 mm', '*2.66 mm*', 'solved by a hold'],
+    ]);
+  });
+
+  it('goes through the stages in the order of the trade, each with targets, tolerances and boxes', () => {
+    const titles = bench.sections.map(({ title }) => title);
+    const inOrder = [
+      'Joining',
+      'Rosette',
+      'Thicknessing',
+      'Bracing',
+      'Rim',
+      'Finish',
+      'Bridge and setup',
+      'First tests',
+    ];
+    expect(titles.filter((title) => inOrder.includes(title))).toEqual(inOrder);
+    const thicknessing = plain(rowsOf(bench, 'Thicknessing'));
+    // The shop works plates to 0.05 mm.
+    expect(thicknessing).toContainEqual([
+      'top.thickness',
+      '*2.66 mm*',
+      '±0.05 mm',
+      '[ ]',
+      'was 2.77 mm, solved by a hold',
+    ]);
+    expect(thicknessing).toContainEqual(['back.thickness', '2.4 mm', '±0.05 mm', '[ ]', '']);
+    expect(thicknessing.find(([what]) => what === 'top.mass')).toEqual([
+      'top.mass',
+      '144 g',
+      expect.stringMatching(/^±\d/),
+      '[ ]',
+      'weigh, cut to outline',
+    ]);
+  });
+
+  it('tells the places and the shape of a brace in one row, and its sizes each in their own', () => {
+    const bracing = plain(rowsOf(bench, 'Bracing'));
+    expect(bracing.filter(([what]) => what === 'bracing.x-bass')).toHaveLength(1);
+    expect(bracing).toContainEqual(['bracing.x-bass.height', '15.9 mm', '±0.2 mm', '[ ]', '']);
+  });
+
+  it('carries each caution once, with its source, and defers to those who know', () => {
+    const texts = bench.cautions.map(({ text }) => text);
+    expect(new Set(texts).size).toBe(texts.length);
+    expect(texts.filter((text) => text.includes('Nitrocellulose lacquer'))).toHaveLength(1);
+    expect(bench.cautions.every(({ source }) => source !== '')).toBe(true);
+    expect(bench.closing).toContain('licensed professional');
+  });
+
+  it('of a build has what was made', () => {
+    expect(plain(rowsOf(sheet('no-38', 'bench'), 'What is different in this one'))).toContainEqual([
+      'bracing.wood',
+      'billet-3',
+      '*billet-4*',
+      'as made',
+    ]);
+  });
+});
+
+describe('the client sheet', () => {
+  it('has woods, options and setup, and no number by which the voice is made', () => {
+    const client = sheet('vennick-38', 'client');
+    expect(plain(rowsOf(client, 'Woods'))).toContainEqual(['back', 'Indian rosewood', 'Dalbergia latifolia']);
+    const told = rowsOf(client, 'The instrument').map((row) => row.slice(1));
+    expect(told).toContainEqual(['scale', '645 mm']);
+    expect(told).toContainEqual(['action bass', '2.4 mm']);
+    const html = sheetAsHtml(client);
+    for (const secret of ['2.66 mm', '15.9 mm', 'thickness', 'stiffness', ' Hz', ' g<', 'norway-38']) {
+      expect(html).not.toContain(secret);
+    }
+  });
+
+  it('of an order says what was agreed', () => {
+    const desk = deskOf('order c-07 of v-31 { agreed: 2026-02-03  promised: 2026-08-01  price: "as quoted" }', VENNICK);
+    const client = sheetOf(desk.workshop, 'c-07', 'client')!;
+    expect(client.title).toBe('v-31, for order c-07');
+    expect(plain(rowsOf(client, 'What was agreed'))).toEqual([
+      ['Agreed on', '2026-02-03'],
+      ['Promised for', '2026-08-01'],
+      ['Price', 'as quoted'],
+    ]);
+  });
+});
+
+describe('the setup and care card', () => {
+  it('tells setup, strings with their pull, and the humidity it was built at', () => {
+    const care = sheet('vennick-38', 'care');
+    expect(plain(rowsOf(care, 'As it left the shop'))).toContainEqual(['action bass', '2.4 mm', '[ ]']);
+    expect(plain(rowsOf(care, 'Strings it was made for'))).toContainEqual(['set', 'light-12']);
+    expect(plain(rowsOf(care, 'Strings it was made for')).at(-1)![1]).toMatch(/^\d+ N$/);
+    const { text } = care.sections.find(({ title }) => title === 'Where it lives')!;
+    expect(text![0]).toContain('built at 45 %RH');
+    expect(text![0]).toContain('between 40 %RH and 50 %RH');
+  });
+});
+
+describe('species and papers', () => {
+  it('lists every part of wood with its Latin name and quantity, and leaves room for what nobody wrote down', () => {
+    const rows = plain(rowsOf(sheet('vennick-38', 'papers'), 'Woods by part'));
+    expect(rows.find(([part]) => part === 'top')).toEqual([
+      'top',
+      'norway-spruce (norway-38)',
+      'Picea abies',
+      '[ ]',
+      '[ ]',
+      '144 g',
+    ]);
+    expect(rows.map(([part]) => part)).toEqual(
+      expect.arrayContaining(['back', 'sides', 'bridge', 'bridge plate', 'binding']),
+    );
+  });
+
+  it('warns once where trade in one of them is regulated', () => {
+    const { sections, cautions } = sheet('vennick-38', 'papers');
+    expect(sections.at(-1)!.text!.filter((sentence) => sentence.startsWith('indian-rosewood'))).toHaveLength(1);
+    expect(cautions.filter(({ text }) => text.includes('Trade in this wood'))).toHaveLength(1);
+  });
+});
+
+describe('as a document', () => {
+  const hostile = `shop test { title: "Hole <script>alert(1)</script> & \\"Sons\\"" }
+recipe v-32 from v-31 { because "</style><img src=x onerror=alert(1)>"  change top.thickness: 2.80 mm -> 2.70 mm }`;
+  const desk = deskOf(hostile, VENNICK.replace(/^shop.*$/m, ''));
+
+  it.each(SHEET_KINDS)('the %s sheet keeps every text a text, and needs nothing from elsewhere', (kind) => {
+    const html = sheetAsHtml(sheetOf(desk.workshop, 'v-32', kind)!);
+    expect(html).not.toMatch(/<script|<img|onerror=alert\(1\)>|<\/style><img/);
+    expect(html).toContain('Hole &#60;script&#62;alert(1)&#60;/script&#62; &#38; &#34;Sons&#34;');
+    expect(html.match(/<\/style>/g)).toHaveLength(1);
+    expect(html).not.toMatch(/<[^>]*(?:src|href)=|@import|url\(/);
+    expect(html).toContain("default-src 'none'");
+  });
+
+  it('has no sheet of what is not there, or is no instrument', () => {
+    expect(sheetOf(workshop, 'nobody', 'bench')).toBeUndefined();
+    expect(sheetOf(workshop, 'vennick', 'bench')).toBeUndefined();
+    expect(sheetOf(workshop, 'sitka-31', 'papers')).toBeUndefined();
+  });
+
+  it('escapes the five signs that mean something in a page', () => {
+    expect(escaped(`<a href="x">'&`)).toBe('&#60;a href=&#34;x&#34;&#62;&#39;&#38;');
+  });
+});
