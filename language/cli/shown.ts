@@ -86,7 +86,7 @@ function valuesOf(shop: Shop, definition: Definition): ReadonlyMap<string, Held>
 }
 
 function evaluationOf({ workshop }: Shop, { kind, name }: Definition): Evaluation | undefined {
-  if (kind === 'wood' || kind === 'species') return workshop.wood(name.text);
+  if (kind === 'wood' || kind === 'species') return workshop.woodInFull(name.text);
   if (kind === 'strings') return workshop.strings(name.text);
   return isInstrumentKind(kind) ? sideOf(workshop, name.text)?.evaluation : undefined;
 }

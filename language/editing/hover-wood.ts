@@ -4,7 +4,7 @@ import { shown } from '../checks/phrases.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition } from '../recipes/facts.js';
 import type { Desk } from './desk.js';
-import { inPlainWords } from './figures.js';
+import { inPlainWords, shareOf } from './figures.js';
 import { cautionLines } from './hover-cautions.js';
 import { paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
@@ -20,7 +20,7 @@ export function woodHover(desk: Desk, definition: Definition, subject?: Subject,
   return paragraphs(
     headline(desk, definition, species),
     propertiesTable(
-      definition.kind === 'wood' ? workshop.wood(name) : undefined,
+      definition.kind === 'wood' ? workshop.woodInFull(name) : undefined,
       species && workshop.wood(species.name.text),
       workshop.wording,
     ),
@@ -54,13 +54,23 @@ function propertiesTable(
   wording: Wording,
 ): string | undefined {
   const { text } = wording;
-  const rows = SHOWN.map(([path, words]) => [
-    text(words),
-    ...(own ? [ownFigure(own, path, wording)] : []),
-    bookFigure(book, path, wording),
+  const rows = SHOWN.flatMap(([path, words]) => [
+    [text(words), ...(own ? [ownFigure(own, path, wording)] : []), bookFigure(book, path, wording)],
+    ...fittedRows(own, path, wording),
   ]);
   if (!own && !book) return undefined;
   return table(own ? ['', text('this set'), text('handbook')] : ['', text('handbook')], rows);
+}
+
+/** What the plate solver makes of the same readings, with how far the figure above, which is used, is off. */
+function fittedRows(own: Evaluation | undefined, path: string, wording: Wording): readonly (readonly string[])[] {
+  const { say, text } = wording;
+  const [used, fitted] = [own?.derived(path), own?.derived(`${path}-fitted`)];
+  if (!own || !used?.known || !fitted) return [];
+  const words = text('fitted to the readings by the plate solver');
+  if (!fitted.known) return fitted.pending ? [[words, text('being worked out'), '']] : [];
+  const share = shareOf(fitted.si / used.si - 1, wording);
+  return [[words, say`${figure(own, `${path}-fitted`, fitted.si)}; ${share} on what is used`, '']];
 }
 
 /** A figure that rests on the handbook says so, wherever it flows. */

@@ -1,5 +1,5 @@
 /** Asks an evaluation for what a drawing needs; what is missing ends the part that needs it. */
-import type { PlateAnalysis } from '../recipes/analyst.js';
+import type { PlateAnalysis, WoodFit } from '../recipes/analyst.js';
 import type { Ask, Evaluation } from '../recipes/evaluation.js';
 import type { Value } from '../recipes/facts.js';
 
@@ -49,6 +49,10 @@ export class PlainAsk implements Ask {
   /** A plan is drawn from what is written; nothing has to be solved for it. */
   analyse(): PlateAnalysis {
     throw new NotKnown(['resonance']);
+  }
+
+  fit(): WoodFit {
+    throw new NotKnown(['tap']);
   }
 
   shared<T>(_name: string, make: (ask: Ask) => T): T {

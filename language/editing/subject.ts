@@ -53,7 +53,7 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
     }
     case 'wood':
     case 'species':
-      return { ...alone, evaluation: workshop.wood(name) };
+      return { ...alone, evaluation: workshop.woodInFull(name) };
     case 'strings':
       return { ...alone, evaluation: workshop.strings(name) };
     default:

@@ -2,7 +2,7 @@
  * The analyst works out what takes tens of milliseconds: modes and statics of a braced plate. It may have an answer at
  * once (a terminal waits for it) or later (an editor never does); the questions stay the same.
  */
-import type { TopModel, TopParameter, TopProblem } from '../mechanics/top/index.js';
+import type { DeflectionTest, TapTest, TopModel, TopParameter, TopProblem } from '../mechanics/top/index.js';
 
 /** A plate to be solved, with the numbers of the recipe that it was made from. */
 export interface PlateTask {
@@ -61,10 +61,31 @@ export interface PlateDrawing {
   readonly shapes: readonly Float32Array[];
 }
 
+/** A piece of wood whose moduli are to be fitted to what was read on it. */
+export interface WoodTask {
+  readonly test: ({ readonly kind: 'taps' } & TapTest) | ({ readonly kind: 'deflection' } & DeflectionTest);
+  /** Tasks with the same key are the same test. */
+  readonly key: string;
+}
+
+export type WoodFit =
+  | {
+      readonly ok: true;
+      /** Pa, of what the test tells. */
+      readonly along?: number;
+      readonly across?: number;
+      readonly twist?: number;
+    }
+  | { readonly ok: false; readonly problems: readonly TopProblem[] };
+
+export type SolverTask = PlateTask | WoodTask;
+export type SolverAnswer = PlateAnalysis | WoodFit;
+
+/** Either gives the answer if it is there; otherwise the work is begun and the answer comes later. */
 export interface Analyst {
-  /** The answer, if it is there; otherwise the work is begun and the answer comes later. */
   analysis(task: PlateTask): PlateAnalysis | undefined;
+  fit(task: WoodTask): WoodFit | undefined;
 }
 
 /** For evaluations that are never asked about modes. */
-export const NO_ANALYST: Analyst = { analysis: () => undefined };
+export const NO_ANALYST: Analyst = { analysis: () => undefined, fit: () => undefined };

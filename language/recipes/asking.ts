@@ -1,5 +1,5 @@
 /** One computation asking for what it needs, and what it has asked so far. */
-import type { PlateAnalysis, PlateTask } from './analyst.js';
+import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
 import type { Ask, Basis, Derived } from './derived-quantity.js';
 import type { Evaluation } from './evaluation.js';
 import type { Value } from './facts.js';
@@ -63,11 +63,18 @@ export class Asking implements Ask {
   }
 
   analyse(task: PlateTask): PlateAnalysis {
+    return this.solved(() => this.evaluation.analyst.analysis(task));
+  }
+
+  fit(task: WoodTask): WoodFit {
+    return this.solved(() => this.evaluation.analyst.fit(task));
+  }
+
+  private solved<T>(ask: () => T | undefined): T {
     // With something missing the task is made of placeholders: not worth a solver's time.
-    if (this.pending || this.absent.length > 0) throw WAITING;
-    const analysis = this.evaluation.analyst.analysis(task);
-    if (analysis) return analysis;
-    this.pending = true;
+    const answer = this.pending || this.absent.length > 0 ? undefined : ask();
+    if (answer) return answer;
+    this.pending ||= this.absent.length === 0;
     throw WAITING;
   }
 

@@ -6,12 +6,12 @@
  * - One plate is with the worker at a time; the rest wait here, where an edit can drop them.
  * - An answer belongs to its plate, not to a recipe: the same plate is never solved twice while its answer is kept.
  */
-import type { Analyst, PlateAnalysis, PlateTask } from './analyst.js';
+import type { Analyst, PlateAnalysis, PlateTask, SolverAnswer, SolverTask, WoodFit, WoodTask } from './analyst.js';
 import type { Input, Memo } from './memo.js';
 
 /** Does the work: a worker thread, a web worker, or a later turn of the same thread. */
 export interface PlateWorker {
-  solve(task: PlateTask, done: (analysis: PlateAnalysis | undefined) => void): void;
+  solve(task: SolverTask, done: (answer: SolverAnswer | undefined) => void): void;
   /** Gives up what it is at, if it can; `done` is still called. */
   stop(): void;
 }
@@ -21,11 +21,11 @@ const KEPT = 512;
 
 export class DeferredAnalyst implements Analyst {
   /** By key, the most recently wanted last. */
-  private readonly answers = new Map<string, PlateAnalysis>();
+  private readonly answers = new Map<string, SolverAnswer>();
   /** How many answers have come: what a question that had to do without one leans on. */
   private readonly arrivals: Input<'', number>;
   private arrived = 0;
-  private readonly waiting = new Map<string, PlateTask>();
+  private readonly waiting = new Map<string, SolverTask>();
   private busyWith: string | undefined;
   /** The worker has been told to give up what it is at. */
   private isStopping = false;
@@ -39,7 +39,16 @@ export class DeferredAnalyst implements Analyst {
     this.arrivals = memo.input();
   }
 
+  // A key stands for one task, so that its answer is of the task's own kind.
   analysis(task: PlateTask): PlateAnalysis | undefined {
+    return this.answer(task) as PlateAnalysis | undefined;
+  }
+
+  fit(task: WoodTask): WoodFit | undefined {
+    return this.answer(task);
+  }
+
+  private answer(task: SolverTask): SolverAnswer | undefined {
     const { key } = task;
     const answer = this.answers.get(key);
     if (answer) {
@@ -88,7 +97,7 @@ export class DeferredAnalyst implements Analyst {
   }
 
   /** An answer let go of was right and stays right: whoever has read it need not ask again. */
-  private keep(key: string, analysis: PlateAnalysis): void {
+  private keep(key: string, analysis: SolverAnswer): void {
     this.answers.delete(key);
     this.answers.set(key, analysis);
     if (this.answers.size > KEPT) this.answers.delete(this.answers.keys().next().value!);

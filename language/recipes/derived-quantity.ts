@@ -3,7 +3,7 @@
  * `derived/`; an `Evaluation` works them out for one set of values.
  */
 import type { Dimension } from '../quantities/dimension.js';
-import type { PlateAnalysis, PlateTask } from './analyst.js';
+import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
 import type { Evaluation } from './evaluation.js';
 import type { Value } from './facts.js';
 
@@ -74,6 +74,8 @@ export interface Ask {
   assume(text: string): void;
   /** Modes and statics of a plate; what asks is pending until the solver has delivered. */
   analyse(task: PlateTask): PlateAnalysis;
+  /** Likewise, moduli of a wood fitted to what was read on it. */
+  fit(task: WoodTask): WoodFit;
 }
 
 export interface Known {

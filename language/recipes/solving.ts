@@ -1,4 +1,4 @@
-/** One plate task solved: modes, statics, and how they move with each number of the recipe. */
+/** One task solved: of a plate its modes, statics, and how they move with each number of the recipe; of a wood its moduli. */
 import {
   sensitivities,
   type TopMode,
@@ -6,13 +6,30 @@ import {
   type TopSolution,
   type TopSolver,
 } from '../mechanics/top/index.js';
-import type { ModeFigures, PlateAnalysis, PlateModes, PlateTask, SlopedFigure } from './analyst.js';
+import type {
+  ModeFigures,
+  PlateAnalysis,
+  PlateModes,
+  PlateTask,
+  SlopedFigure,
+  SolverAnswer,
+  SolverTask,
+} from './analyst.js';
+import { fitWood } from './fitting.js';
 
 /** Undefined: stopped. */
 export function solveTask(
   solver: TopSolver,
-  { model, parameters }: PlateTask,
+  task: SolverTask,
   shouldStop: () => boolean = () => false,
+): SolverAnswer | undefined {
+  return 'test' in task ? fitWood(solver, task, shouldStop) : solvePlate(solver, task, shouldStop);
+}
+
+function solvePlate(
+  solver: TopSolver,
+  { model, parameters }: PlateTask,
+  shouldStop: () => boolean,
 ): PlateAnalysis | undefined {
   const result = solver.solve(model, { shouldStop });
   if (!result.ok) return result.stopped ? undefined : { ok: false, problems: result.problems };

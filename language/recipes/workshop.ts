@@ -11,6 +11,7 @@ import type { Bookshelf } from './bookshelf.js';
 import type { BuildRecord } from './builds.js';
 import type { Comparison } from './comparison.js';
 import { type Count, withChanges } from './counting.js';
+import { FITTED_WOOD_QUANTITIES } from './derived/fitted-wood-quantities.js';
 import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
@@ -54,7 +55,7 @@ class Stand {
 export class Workshop extends Stand {
   private readonly traces = new Traces();
   private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
-  private readonly woodDerivations = new Derivations(WOOD_QUANTITIES);
+  private readonly woodDerivations = new Derivations([...WOOD_QUANTITIES, ...FITTED_WOOD_QUANTITIES]);
   private readonly stringDerivations = new Derivations(STRING_SET_QUANTITIES);
 
   private readonly definitions = definitionQueries(this);
@@ -96,6 +97,11 @@ export class Workshop extends Stand {
   /** A wood set (or, failing that, a species of this name) with everything that can be worked out about it. */
   wood(name: string): Evaluation | undefined {
     return this.supplies.wood.get(name);
+  }
+
+  /** The same with its moduli fitted by the solver beside those of the closed forms, for somebody who looks at it. */
+  woodInFull(name: string): Evaluation | undefined {
+    return this.supplies.woodInFull.get(name);
   }
 
   /** The species a wood set is said to be, through other sets if need be. */

@@ -2,19 +2,19 @@
  * A solver in a browser, a worker of the server's own. Browsers share no memory between workers unless the page is set up
  * for it, so that one is told to stop by ending it; the next plate gets a new one.
  */
-import type { PlateAnalysis, PlateTask } from '../recipes/analyst.js';
+import type { SolverAnswer, SolverTask } from '../recipes/analyst.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 
 export class NestedWorker implements PlateWorker {
   private worker: Promise<Worker> | undefined;
-  private done: ((analysis: PlateAnalysis | undefined) => void) | undefined;
+  private done: ((analysis: SolverAnswer | undefined) => void) | undefined;
 
   constructor(
     /** Where the script lies. Asked once for each worker started. */
     private readonly address: () => Promise<string>,
   ) {}
 
-  solve(task: PlateTask, done: (analysis: PlateAnalysis | undefined) => void): void {
+  solve(task: SolverTask, done: (analysis: SolverAnswer | undefined) => void): void {
     this.done = done;
     this.worker ??= this.start();
     const { worker } = this;
@@ -35,7 +35,7 @@ export class NestedWorker implements PlateWorker {
     // An extension may come from another address than the page, and a worker may not: so it fetches the script itself.
     const own = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
     const worker = new Worker(own, { name: 'Bookmatch solver' });
-    worker.onmessage = ({ data }: MessageEvent<PlateAnalysis>) => this.finish(data);
+    worker.onmessage = ({ data }: MessageEvent<SolverAnswer>) => this.finish(data);
     worker.onerror = () => this.giveUp();
     return worker;
   }
@@ -57,7 +57,7 @@ export class NestedWorker implements PlateWorker {
     this.worker = undefined;
   }
 
-  private finish(analysis: PlateAnalysis | undefined): void {
+  private finish(analysis: SolverAnswer | undefined): void {
     const { done } = this;
     this.done = undefined;
     done?.(analysis);

@@ -1,10 +1,10 @@
 /** The solver in a browser's worker, so that typing never waits for it. Runs in `dist/web/solver.js`. */
 import { TopSolver } from '../mechanics/top/index.js';
-import type { PlateTask } from '../recipes/analyst.js';
+import type { SolverTask } from '../recipes/analyst.js';
 import { solveTask } from '../recipes/solving.js';
 
 const solver = new TopSolver();
 
-self.onmessage = ({ data }: MessageEvent<PlateTask>) => {
+self.onmessage = ({ data }: MessageEvent<SolverTask>) => {
   self.postMessage(solveTask(solver, data));
 };

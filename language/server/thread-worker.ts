@@ -1,28 +1,28 @@
 /** A solver thread as the analyst sees it. It is started with the first plate and ends with the server. */
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import type { PlateAnalysis, PlateTask } from '../recipes/analyst.js';
+import type { SolverAnswer, SolverTask } from '../recipes/analyst.js';
 import type { PlateWorker } from '../recipes/deferred-analyst.js';
 
 export interface SolverMessage {
-  readonly task: PlateTask;
+  readonly task: SolverTask;
   /** One number, not zero when the thread is to give up. */
   readonly stop: SharedArrayBuffer;
 }
 
 export interface SolverReply {
   /** Undefined: given up. */
-  readonly analysis: PlateAnalysis | undefined;
+  readonly analysis: SolverAnswer | undefined;
 }
 
 export class ThreadWorker implements PlateWorker {
   private thread: Worker | undefined;
   private readonly stopFlag = new Int32Array(new SharedArrayBuffer(4));
-  private done: ((analysis: PlateAnalysis | undefined) => void) | undefined;
+  private done: ((analysis: SolverAnswer | undefined) => void) | undefined;
 
   constructor(private readonly script: string = join(__dirname, 'solver.cjs')) {}
 
-  solve(task: PlateTask, done: (analysis: PlateAnalysis | undefined) => void): void {
+  solve(task: SolverTask, done: (analysis: SolverAnswer | undefined) => void): void {
     this.done = done;
     Atomics.store(this.stopFlag, 0, 0);
     const stop = this.stopFlag.buffer;
@@ -51,7 +51,7 @@ export class ThreadWorker implements PlateWorker {
     return thread;
   }
 
-  private finish(analysis: PlateAnalysis | undefined): void {
+  private finish(analysis: SolverAnswer | undefined): void {
     const done = this.done;
     this.done = undefined;
     done?.(analysis);

@@ -96,6 +96,7 @@ describe('modes that are not there', () => {
 
   it('say why a plate cannot be solved', () => {
     const unsolvable: Analyst = {
+      ...NO_ANALYST,
       analysis: () => ({ ok: false, problems: [{ severity: 'error', path: '', message: 'It has no edge.' }] }),
     };
     expect(modeShapes(deskWith(unsolvable, ROSE, VENNICK), 'v-33', 'top')).toMatchObject({

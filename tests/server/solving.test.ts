@@ -12,8 +12,8 @@ import { type Editor, openEditor } from './client.js';
 
 const URI = 'file:///shop/own.bookmatch';
 const HELD = `recipe v-2 from v-1 {
-  because "Thinner, at the same pitch."
-  change top.thickness: by -0.1 mm
+  because "A heavier bridge, at the same pitch."
+  change bridge.mass: by 5 g
   hold resonance.top by bracing.x-bass.height
 }
 `;
@@ -79,7 +79,7 @@ describe('a solver on a thread of its own', () => {
   );
 
   it('marks what is being worked out in a comparison, and says when it has come', { timeout: 60_000 }, async () => {
-    await editor.settled(() => editor.open(URI, HELD.replace('-0.1 mm', '-0.3 mm').replace(/hold .*\n/, '')));
+    await editor.settled(() => editor.open(URI, HELD.replace('by 5 g', 'by 8 g').replace(/hold .*\n/, '')));
     const first = await resonance();
     expect(first).toMatchObject({ pending: true, missing: [] });
     expect(first.difference).toBeUndefined();

@@ -178,7 +178,7 @@ function fromTap(ask: Ask, direction: 'along' | 'across'): number | undefined {
   return modulusFromBendingTap(ask.number('density'), frequency, extent, ask.number('blank.thickness'));
 }
 
-const STANDARD_GRAVITY = 9.80665;
+export const STANDARD_GRAVITY = 9.80665;
 
 function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undefined {
   const test = `deflection.${direction}`;
@@ -226,7 +226,7 @@ function shopMoisture(ask: Ask): number {
 }
 
 /** How much stiffer (or less) the wood is in the shop's climate than when it was measured. */
-function sinceMeasured(ask: Ask): number {
+export function sinceMeasured(ask: Ask): number {
   const humidity = ask.numberIf('humidity');
   if (humidity === undefined) return 1;
   const kelvin = ask.numberIf('temperature') ?? ask.numberIf('shop.climate.temperature') ?? 293.15;

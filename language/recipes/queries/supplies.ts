@@ -4,6 +4,7 @@ import { Derivations, Evaluation } from '../evaluation.js';
 import type { Definition } from '../facts.js';
 import { elsewhereOf, type Layer, ValueGround } from '../ground.js';
 import { remembered } from '../remembered.js';
+import { Traces } from '../traces.js';
 import type { Workshop } from '../workshop.js';
 
 export function supplyQueries(workshop: Workshop) {
@@ -21,7 +22,7 @@ export function supplyQueries(workshop: Workshop) {
     return undefined;
   });
 
-  const wood = memo.query((name: string): Evaluation | undefined => {
+  const woodGround = memo.query((name: string): ValueGround | undefined => {
     const set = shelf.find('wood', name);
     const kin = workshop.speciesOf(name);
     if (!set && !kin) return undefined;
@@ -43,8 +44,17 @@ export function supplyQueries(workshop: Workshop) {
     const rigs = set
       ? elsewhereOf(workshop.stated(set), (part, name) => (part.endsWith('rig') ? rig.get(name) : undefined))
       : undefined;
-    const ground = new ValueGround(layers, workshop.settings().tolerances, woodDimensionOf, rigs);
-    return new Evaluation(workshop.derivations('wood'), ground);
+    return new ValueGround(layers, workshop.settings().tolerances, woodDimensionOf, rigs);
+  });
+
+  const wood = memo.query((name: string): Evaluation | undefined => {
+    const ground = woodGround.get(name);
+    return ground && new Evaluation(workshop.derivations('wood'), ground);
+  });
+
+  const woodInFull = memo.query((name: string): Evaluation | undefined => {
+    const ground = woodGround.get(name);
+    return ground && new Evaluation(workshop.derivations('wood'), ground, new Traces(), workshop.analyst);
   });
 
   const strings = memo.query((name: string): Evaluation | undefined => {
@@ -78,5 +88,5 @@ export function supplyQueries(workshop: Workshop) {
     return part.endsWith('.rig') ? rig.get(name) : undefined;
   };
 
-  return { species, wood, strings, named };
+  return { species, wood, woodInFull, strings, named };
 }
