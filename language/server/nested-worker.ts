@@ -36,7 +36,11 @@ export class NestedWorker implements PlateWorker {
     const own = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
     const worker = new Worker(own, { name: 'Bookmatch solver' });
     worker.onmessage = ({ data }: MessageEvent<SolverAnswer>) => this.finish(data);
-    worker.onerror = () => this.giveUp();
+    worker.onerror = (event) => {
+      // Left alone, it would count as an error of the server itself, and the editor would end that.
+      event.preventDefault();
+      this.giveUp();
+    };
     return worker;
   }
 

@@ -80,6 +80,7 @@ export function serve(
   let settings: Settings | undefined;
   let loaded = false;
   let watches = false;
+  let hasFolders = false;
   let refreshes = { hints: false, lenses: false };
   // What the solver found out stands in hints and lenses too, and without an edit the editor would not ask for those again.
   const askAnew = () => {
@@ -101,7 +102,7 @@ export function serve(
       if (loaded) publisher.refresh();
     });
     answerRequests({ ...ports, client: params.capabilities });
-    if (params.capabilities.workspace?.workspaceFolders) followFolders();
+    hasFolders = params.capabilities.workspace?.workspaceFolders ?? false;
     return CAPABILITIES;
   });
 
@@ -122,6 +123,8 @@ export function serve(
   });
   connection.onInitialized(
     steadily(connection, async () => {
+      // Not before the editor knows what the server can do: it would not know yet what is asked of it here.
+      if (hasFolders) followFolders();
       if (watches) await watch(undefined);
       const set = settings?.read();
       await session.load(folders);

@@ -8,7 +8,7 @@ class FakeWorker {
   readonly asked: unknown[] = [];
   ended = false;
   onmessage: ((event: { data: unknown }) => void) | null = null;
-  onerror: (() => void) | null = null;
+  onerror: ((event: { preventDefault: () => void }) => void) | null = null;
 
   constructor() {
     FakeWorker.all.push(this);
@@ -80,7 +80,9 @@ describe('the solver in a worker of the browser', () => {
     const broken = new NestedWorker(() => Promise.resolve('http://localhost/solver.js'));
     broken.solve(TASK, done);
     await soon();
-    FakeWorker.all[0]!.onerror!();
+    const preventDefault = vi.fn();
+    FakeWorker.all[0]!.onerror!({ preventDefault });
+    expect(preventDefault).toHaveBeenCalled();
     expect(done.mock.calls[1]![0]).toMatchObject({ ok: false });
   });
 });
