@@ -39,6 +39,7 @@ function workbench(): void {
   if (step('package', 'npm', ['run', '--silent', 'package'])) {
     tests('workbench', ['--config', 'tests/workbench/vitest.config.ts']);
     tests('workbench of a newcomer', ['--config', 'tests/workbench/newcomer/vitest.config.ts']);
+    tests('workbench in German', ['--config', 'tests/workbench/german/vitest.config.ts']);
     tests('workbench in the browser alone', ['--config', 'tests/workbench/web/vitest.config.ts']);
   }
 }

@@ -13,7 +13,7 @@ import { rules } from './rules-command.js';
 import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
 import { type PlaceOptions, show } from './show-command.js';
-import { languageOf, Wording } from '../wording/wording.js';
+import { languageOf, sentences, Wording } from '../wording/wording.js';
 
 /** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
 export async function run(args: readonly string[], surroundings: Surroundings): Promise<number> {
@@ -36,6 +36,17 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
   }
 }
 
+/** The titles of the help, which its maker knows by their English. */
+function titlesIn({ text }: Wording) {
+  const titles = new Map([
+    ['Usage:', text('Usage:')],
+    ['Arguments:', text('Arguments:')],
+    ['Options:', text('Options:')],
+    ['Commands:', text('Commands:')],
+  ]);
+  return (title: string) => titles.get(title) ?? title;
+}
+
 function programFor(io: Io, done: (work: Promise<number> | number) => Promise<void>): Command {
   const { text } = io.wording;
   const program = new Command('bookmatch')
@@ -49,6 +60,7 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     )
     .helpOption('-h, --help', text('print this help'))
     .helpCommand('help [command]', text('print the help of a command'))
+    .configureHelp({ styleTitle: titlesIn(io.wording) })
     .exitOverride()
     .configureOutput({
       writeOut: io.write,
@@ -143,13 +155,29 @@ function placed({ wording: { text } }: Io, command: Command): Command {
 }
 
 /** `error: missing required argument 'name'` becomes a sentence, and says where to find help. */
-function inPlainWords(text: string, { say }: Wording): string {
-  const said = text
-    .replace(/^error: /, '')
-    .trim()
-    .replaceAll(/'([^'\n]+)'/g, '$1');
-  const sentence = `${said.charAt(0).toUpperCase()}${said.slice(1)}${/[.?)]$/.test(said) ? '' : '.'}`;
-  return say`${sentence} See: bookmatch --help` + '\n';
+function inPlainWords(text: string, wording: Wording): string {
+  const said = text.replace(/^error: /, '').trim();
+  return wording.say`${complaint(said, wording) ?? asSentence(said)} See: bookmatch --help` + '\n';
+}
+
+function asSentence(said: string): string {
+  const plain = said.replaceAll(/'([^'\n]+)'/g, '$1');
+  return `${plain.charAt(0).toUpperCase()}${plain.slice(1)}${/[.?)]$/.test(plain) ? '' : '.'}`;
+}
+
+/** The usual complaints of the command line's parser in another language; English ones are said as they come. */
+function complaint(said: string, { language, say }: Wording): string | undefined {
+  if (language === 'en') return undefined;
+  const near = /\(Did you mean (?:one of )?(.+)\?\)/.exec(said)?.[1];
+  const hint = near === undefined ? '' : say`Did you mean ${near}?`;
+  const [, what = ''] = /'([^'\n]+)'/.exec(said) ?? [];
+  const choices = /Allowed choices are (.+)\.$/.exec(said)?.[1];
+  if (said.startsWith('unknown command')) return sentences(say`There is no command ${what}.`, hint);
+  if (said.startsWith('unknown option')) return sentences(say`There is no option ${what}.`, hint);
+  if (said.startsWith('missing required argument')) return say`Missing: ${what}.`;
+  if (said.includes('argument missing')) return say`After ${what} something is missing.`;
+  if (choices !== undefined) return say`For ${what} choose one of ${choices}.`;
+  return said.startsWith('too many arguments') ? say`Too many words after ${what}.` : undefined;
 }
 
 function faultMessage(error: unknown, { say }: Wording): string {

@@ -5,7 +5,7 @@ export default defineConfig({
   test: {
     root: process.cwd(),
     include: ['tests/workbench/**/*.test.ts'],
-    exclude: ['tests/workbench/web/**', 'tests/workbench/newcomer/**'],
+    exclude: ['tests/workbench/web/**', 'tests/workbench/newcomer/**', 'tests/workbench/german/**'],
     globalSetup: ['tests/workbench/open-workbench.ts'],
     fileParallelism: false,
     maxWorkers: 1,

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { bookmatch, bookmatchIn } from './terminal.js';
+
+const SHOP = { 'a.bookmatch': 'model tarn { scale: 645 mm  top.thickness: .110 }\n' };
+
+describe('in German', () => {
+  it('findings, severities and the summary are said so when it is asked for', async () => {
+    const { code, out } = await bookmatch(SHOP, 'check', '--language', 'de');
+    expect(code).toBe(1);
+    expect(out).toContain('a.bookmatch:1:44  Fehler  missing-unit');
+    expect(out).toContain('.110 hat keine Einheit. War 0.110 in = 2.79 mm gemeint?');
+    expect(out).toContain('1 Fehler in 1 Datei.');
+  });
+
+  it('the language of the terminal is spoken, unless another is asked for', async () => {
+    const german = await bookmatchIn({ locale: 'de_AT.UTF-8' }, SHOP, 'rules', 'missing-unit');
+    expect(german.out).toContain('**Eine Zahl ohne Einheit** (Fehler)');
+    const english = await bookmatchIn({ locale: 'de_AT.UTF-8' }, SHOP, 'rules', 'missing-unit', '--language', 'en');
+    expect(english.out).toContain('**A number without a unit** (error)');
+  });
+
+  it('commands explain themselves', async () => {
+    const { out } = await bookmatchIn({ locale: 'de' }, {}, '--help');
+    expect(out).toContain('Prüft, zeigt und vergleicht Baurezepte für akustische Gitarren.');
+    expect(out).toContain('Befehle:');
+  });
+
+  it('wrong use is explained too', async () => {
+    const { err } = await bookmatchIn({ locale: 'de' }, SHOP, 'show', 'tarm');
+    expect(err).toBe('Hier heißt nichts tarm. War tarn gemeint?\n');
+    const unknown = await bookmatchIn({ locale: 'de' }, SHOP, 'shwo');
+    expect(unknown.err).toContain('Einen Befehl shwo gibt es nicht.');
+  });
+
+  it('what another program reads is the same in every language', async () => {
+    const codes = (out: string) =>
+      (JSON.parse(out) as { findings: { code: string }[] }).findings.map(({ code }) => code);
+    const german = await bookmatch(SHOP, 'check', '--format', 'json', '--language', 'de');
+    const english = await bookmatch(SHOP, 'check', '--format', 'json');
+    expect(codes(german.out)).toEqual(codes(english.out));
+  });
+});

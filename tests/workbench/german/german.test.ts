@@ -1,0 +1,33 @@
+import { expect } from 'vitest';
+import { hoverOver, whereIs } from '../editor.js';
+import { journey } from '../journey.js';
+import { picture } from '../picture.js';
+import { openProblems, problemsWith } from '../problems.js';
+import { goToLine, openFile, startCommand } from '../quick-input.js';
+import { lineOf } from '../shop.js';
+import { openBookmatchViews } from '../side-bar.js';
+
+const RECIPES = 'vennick-recipes.bookmatch';
+
+journey('in a German VS Code findings, hovers, hints, lenses, views and commands are German', async (page) => {
+  await openFile(page, RECIPES);
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-40'));
+  await openProblems(page);
+  const [finding] = await problemsWith(page, '2 Änderungen, und die Werkstatt erlaubt 1');
+  expect(finding).toContain('soundhole.diameter');
+
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-32'));
+  await whereIs(page, '= 2.79 mm, vorher 2.80 mm');
+  const hover = await hoverOver(page, 'hold top.stiffness.along', 'along');
+  expect(hover).toContain('Biegesteifigkeit der rohen Decke längs der Faser, je Breite.');
+  expect(hover).toMatch(/aus gemessen|Handbuch/i);
+  await page.locator('.codelens-decoration', { hasText: 'ein anderer Satz desselben Holzes' }).first().waitFor();
+
+  await openBookmatchViews(page);
+  for (const view of ['Abstammung', 'Werte', 'Hölzer']) {
+    await page.locator(`.sidebar .pane-header[aria-label^="${view}"]`).waitFor();
+  }
+  await startCommand(page, 'Zeichnung zeigen');
+  await page.locator('.tab.active', { hasText: 'Zeichnung von vennick-32' }).waitFor();
+  await picture(page, 'german');
+});
