@@ -1,4 +1,5 @@
-/** A plate thinned towards its edge: one number for its mass and one for its stiffness. SI throughout. */
+/** A plate that is not even: one number for its mass and one for its stiffness. SI throughout. */
+import { type Body, bodyArea } from './cutaway.js';
 import { MechanicsError, computed, positive } from './error.js';
 
 export interface EdgeTaper {
@@ -57,4 +58,50 @@ function bandIntegral(f: (d: number) => number, band: number, perimeter: number)
     const d = (band / 2) * (1 + at);
     return sum + weight * band * f(d) * (perimeter - 2 * Math.PI * d);
   }, 0);
+}
+
+export interface MappedPoint {
+  /** m: station and offset. */
+  readonly at: readonly [number, number];
+  /** m */
+  readonly thickness: number;
+}
+
+/**
+ * m at `(x, y)`, from thicknesses at some points: weighted by the inverse square of the distance (D. Shepard, Proc. 23rd ACM
+ * National Conference, 1968, 517–524).
+ */
+export function thicknessBetween(points: readonly MappedPoint[], x: number, y: number): number {
+  let sum = 0;
+  let weights = 0;
+  for (const { at, thickness } of points) {
+    const squared = (x - at[0]) ** 2 + (y - at[1]) ** 2;
+    if (squared < 1e-12) return thickness;
+    sum += thickness / squared;
+    weights += 1 / squared;
+  }
+  return sum / weights;
+}
+
+/** Stations and, at each, offsets at which a mapped plate is looked at: enough for a part in a thousand. */
+const [STATIONS, OFFSETS] = [80, 40];
+
+/** Volume and mean thicknesses of a plate of this outline, soundhole included. Throws if a thickness is not above zero. */
+export function mappedPlate(points: readonly MappedPoint[], body: Body): TaperedPlate {
+  for (const { thickness } of points) positive('thickness', thickness);
+  const { length } = body.outline;
+  const sums = { area: 0, volume: 0, cubes: 0 };
+  for (let i = 0; i < STATIONS; i++) {
+    const x = ((i + 0.5) * length) / STATIONS;
+    const [bass, treble] = [body.bassWidth(x), body.trebleWidth(x)];
+    const patch = ((length / STATIONS) * (bass + treble)) / OFFSETS;
+    for (let j = 0; j < OFFSETS; j++) {
+      const h = thicknessBetween(points, x, -bass + ((j + 0.5) * (bass + treble)) / OFFSETS);
+      sums.area += patch;
+      sums.volume += patch * h;
+      sums.cubes += patch * h ** 3;
+    }
+  }
+  const mean = computed('mean thickness', sums.volume / sums.area);
+  return { volume: mean * bodyArea(body), mean, stiff: computed('mean thickness', Math.cbrt(sums.cubes / sums.area)) };
 }

@@ -16,11 +16,15 @@ export interface PlateTask {
 export interface PlateParameter {
   /** As the recipe says it: `top.thickness`. */
   readonly path: string;
-  /** The same number in the model; of a plate thinned at the edge, its centre or its edge alone. */
-  readonly parameter: TopParameter | { readonly part: 'taper'; readonly quantity: 'centre' | 'edge' };
+  /** The same number in the model; of a plate that is not even, one of the thicknesses it is told by. */
+  readonly parameter: TopParameter | OneThickness;
   /** d(parameter)/d(number of the recipe) where it is not the same number; absent: 1. */
   readonly factor?: number;
 }
+
+/** Centre or edge of a plate thinned at the edge; one point of a map. */
+export type OneThickness =
+  { readonly part: 'taper'; readonly quantity: 'centre' | 'edge' } | { readonly part: 'map'; readonly index: number };
 
 export type PlateAnalysis = PlateModes | { readonly ok: false; readonly problems: readonly TopProblem[] };
 

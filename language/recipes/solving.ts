@@ -8,8 +8,10 @@ import {
 } from '../mechanics/top/index.js';
 import type {
   ModeFigures,
+  OneThickness,
   PlateAnalysis,
   PlateModes,
+  PlateParameter,
   PlateTask,
   SlopedFigure,
   SolverAnswer,
@@ -41,7 +43,7 @@ function solvePlate(
     for (const figure of SLOPED) slopes[figure][path] = (slopes[figure][path] ?? 0) + change(figure);
   };
   const perturbed = parameters.flatMap(({ path, parameter, factor = 1 }) =>
-    parameter.part === 'taper' ? [] : [{ path, parameter, factor }],
+    isOneThickness(parameter) ? [] : [{ path, parameter, factor }],
   );
   const { main } = figures.described;
   const adjoints = solver.adjoints(solution, main);
@@ -60,12 +62,12 @@ function solvePlate(
     add(path, (figure) => factor * (known[figure] ?? 0));
   });
   for (const { path, parameter, factor = 1 } of parameters) {
-    if (parameter.part !== 'taper') continue;
+    if (!isOneThickness(parameter)) continue;
     if (shouldStop()) return undefined;
-    const moved = solver.solve(thicker(model, parameter.quantity, TAPER_STEP), { shouldStop });
+    const moved = solver.solve(thicker(model, parameter, THICKNESS_STEP), { shouldStop });
     if (!moved.ok) continue;
     const there = figuresOf(moved.solution);
-    add(path, (figure) => (factor * (there[figure] - figures[figure])) / TAPER_STEP);
+    add(path, (figure) => (factor * (there[figure] - figures[figure])) / THICKNESS_STEP);
   }
   return { ok: true, ...figures.described, slopes };
 }
@@ -75,13 +77,28 @@ type Slopes = Record<SlopedFigure, Record<string, number>>;
 const SLOPED: readonly SlopedFigure[] = ['frequency', 'effectiveMass', 'effectiveArea', 'rotation', 'dip', 'belly'];
 
 /** m: small beside a plate, large beside what the solver leaves undecided. */
-const TAPER_STEP = 2e-5;
+const THICKNESS_STEP = 2e-5;
 
-function thicker(model: TopModel, quantity: 'centre' | 'edge', by: number): TopModel {
-  const { plate } = model;
-  const map = plate.thickness;
-  if (typeof map === 'number' || map.kind !== 'edge-taper') return model;
-  return { ...model, plate: { ...plate, thickness: { ...map, [quantity]: map[quantity] + by } } };
+function isOneThickness(parameter: PlateParameter['parameter']): parameter is OneThickness {
+  return parameter.part === 'taper' || parameter.part === 'map';
+}
+
+function thicker(model: TopModel, which: OneThickness, by: number): TopModel {
+  const map = model.plate.thickness;
+  if (typeof map === 'number') return model;
+  if (map.kind === 'edge-taper') {
+    if (which.part !== 'taper') return model;
+    return withThickness(model, { ...map, [which.quantity]: map[which.quantity] + by });
+  }
+  if (which.part !== 'map') return model;
+  const points = map.points.map((point, i) =>
+    i === which.index ? { ...point, thickness: point.thickness + by } : point,
+  );
+  return withThickness(model, { ...map, points });
+}
+
+function withThickness(model: TopModel, thickness: TopModel['plate']['thickness']): TopModel {
+  return { ...model, plate: { ...model.plate, thickness } };
 }
 
 interface Figures extends Readonly<Record<SlopedFigure, number>> {

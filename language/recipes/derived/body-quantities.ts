@@ -5,7 +5,7 @@ import { boutOutline } from '../../mechanics/boutOutline.js';
 import { type Body, bodyArea, bodyPerimeter, bodyWithCutaway } from '../../mechanics/cutaway.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation.js';
-import { soundholeArea } from './plate-quantities.js';
+import { soundholeArea } from './soundhole.js';
 
 export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
   {

@@ -7,7 +7,7 @@ import { DIMENSION } from '../../quantities/dimension.js';
 import type { ModeFigures, PlateModes, SlopedFigure } from '../analyst.js';
 import type { Ask, DerivedQuantity } from '../evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
-import { soundholeArea } from './plate-quantities.js';
+import { soundholeArea } from './soundhole.js';
 import { plateTask } from './plate-task.js';
 
 const SOLVER =

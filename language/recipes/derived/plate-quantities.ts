@@ -3,9 +3,10 @@ import { equilibriumMoisture, movement } from '../../mechanics/moisture.js';
 import { plankDeflection } from '../../mechanics/plank.js';
 import { plateBending } from '../../mechanics/plate.js';
 import { domeRise } from '../../mechanics/dome.js';
-import { taperedPlate, USUAL_BAND, type TaperedPlate } from '../../mechanics/thickness.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation.js';
+import { thicknessesOf } from './plate-thickness.js';
+import { soundholeArea } from './soundhole.js';
 
 type Plate = 'top' | 'back';
 
@@ -34,7 +35,7 @@ function quantitiesOf(plate: Plate): readonly DerivedQuantity[] {
       formula: 'm = ρ·A·h, h the mean thickness',
       source: 'geometry and density',
       compute: (ask) =>
-        ask.number(`${plate}.wood.density`) * ask.number(`${plate}.area`) * thicknesses(ask, plate).mean,
+        ask.number(`${plate}.wood.density`) * ask.number(`${plate}.area`) * thicknessesOf(ask, plate).mean,
     },
     {
       path: `${plate}.stiffness.along`,
@@ -95,26 +96,6 @@ function quantitiesOf(plate: Plate): readonly DerivedQuantity[] {
   ];
 }
 
-export function soundholeArea(ask: Ask): number {
-  const diameter = ask.numberIf('soundhole.diameter');
-  if (diameter !== undefined) return (Math.PI * diameter ** 2) / 4;
-  const width = ask.numberIf('soundhole.width');
-  const length = ask.numberIf('soundhole.length');
-  if (width !== undefined && length !== undefined) return (Math.PI * width * length) / 4;
-  return (Math.PI * ask.number('soundhole.diameter') ** 2) / 4;
-}
-
-/** One thickness all over, unless the recipe thins the edge: only then is the outline needed. */
-function thicknesses(ask: Ask, plate: Plate): TaperedPlate {
-  const centre = ask.number(`${plate}.thickness`);
-  const edge = ask.numberIf(`${plate}.edge-thickness`);
-  if (edge === undefined || edge === centre) return { volume: 0, mean: centre, stiff: centre };
-  const band =
-    ask.numberIf(`${plate}.edge-width`) ??
-    assumed(ask, USUAL_BAND, `the ${plate} is taken to be thinned over the outer 60 mm`);
-  return taperedPlate({ centre, edge, band }, ask.number('body.top-area'), ask.number('body.perimeter'));
-}
-
 function bending(ask: Ask, plate: Plate) {
   const elasticity = {
     along: ask.number(`${plate}.wood.modulus.along`),
@@ -122,7 +103,7 @@ function bending(ask: Ask, plate: Plate) {
     shear: ask.number(`${plate}.wood.modulus.twist`),
     poissonLR: ask.number(`${plate}.wood.poisson`),
   };
-  return plateBending(elasticity, thicknesses(ask, plate).stiff);
+  return plateBending(elasticity, thicknessesOf(ask, plate).stiff);
 }
 
 const STANDARD_GRAVITY = 9.80665;
@@ -146,9 +127,4 @@ function dryShrinkage(ask: Ask, plate: Plate): number {
   const here = ask.number(`${plate}.wood.moisture-in-shop`);
   const dry = equilibriumMoisture(20, 0.3);
   return -movement(ask.number('body.lower-bout.width'), coefficient, here, dry);
-}
-
-function assumed(ask: Ask, value: number, text: string): number {
-  ask.assume(text);
-  return value;
 }

@@ -21,6 +21,7 @@ import type { PlateParameter, PlateTask } from '../analyst.js';
 import type { Ask } from '../evaluation.js';
 import { bodyOf } from './body-quantities.js';
 import { braceOf, woodPath } from './brace-quantities.js';
+import { thicknessMap } from './plate-thickness.js';
 
 type PlateName = 'top' | 'back';
 
@@ -77,21 +78,26 @@ function holesOf(ask: Ask): TopModel['holes'] {
 function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plate {
   const centre = ask.number(`${plate}.thickness`);
   const edge = ask.numberIf(`${plate}.edge-thickness`);
-  const isTapered = edge !== undefined && edge !== centre;
+  const map = thicknessMap(ask, plate);
+  const isTapered = !map && edge !== undefined && edge !== centre;
   parameters.push(
     ...(isTapered
       ? (['centre', 'edge'] as const).map((quantity): PlateParameter => {
           const path = quantity === 'centre' ? `${plate}.thickness` : `${plate}.edge-thickness`;
           return { path, parameter: { part: 'taper', quantity } };
         })
-      : [{ path: `${plate}.thickness`, parameter: { part: 'plate', quantity: 'thickness' } as const }]),
+      : map
+        ? map.map(({ path }, index): PlateParameter => ({ path, parameter: { part: 'map', index } }))
+        : [{ path: `${plate}.thickness`, parameter: { part: 'plate', quantity: 'thickness' } as const }]),
     ...woodParameters(`${plate}.wood`, (quantity) => ({ part: 'plate', quantity })),
   );
   return {
     wood: woodOf(ask, `${plate}.wood`),
-    thickness: !isTapered
-      ? centre
-      : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
+    thickness: map
+      ? { kind: 'points', points: map.map(({ point }) => point) }
+      : !isTapered
+        ? centre
+        : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
     grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
     ...domeOf(ask, plate, parameters),
   };
