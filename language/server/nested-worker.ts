@@ -54,6 +54,8 @@ export class NestedWorker implements PlateWorker {
     this.worker?.then(
       (started) => {
         started.onmessage = null; // an answer may be on its way already
+        // Ended while it still loads, it says that it could not: nobody is to hear of that.
+        started.onerror = (event) => event.preventDefault();
         started.terminate();
       },
       () => undefined, // it never started

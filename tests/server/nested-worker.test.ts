@@ -58,6 +58,12 @@ describe('the solver in a worker of the browser', () => {
     await soon();
     expect(FakeWorker.all.map(({ ended }) => ended)).toEqual([true, false]);
     expect(FakeWorker.all[1]!.asked).toEqual([TASK]);
+    // The first one was ended while it loaded, and says so afterwards.
+    const preventDefault = vi.fn();
+    FakeWorker.all[0]!.onerror!({ preventDefault });
+    expect(preventDefault).toHaveBeenCalled();
+    expect(done).toHaveBeenCalledTimes(1);
+    expect(FakeWorker.all[1]!.ended).toBe(false);
   });
 
   it('is told nothing when it is stopped before it was there', async () => {
