@@ -129,12 +129,16 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
     const parentName = definition.kind === 'recipe' ? workshop.parentOf(name) : undefined;
     const inherited = parentName === undefined ? undefined : troublesOf(workshop.evaluation(parentName));
     const said = new Set<string>();
-    for (const [path, trouble] of troublesOf(evaluation)) {
-      if (said.has(trouble) || inherited?.get(path) === trouble) continue;
+    for (const [path, { trouble, about }] of troublesOf(evaluation)) {
+      if (said.has(trouble) || inherited?.get(path)?.trouble === trouble) continue;
       said.add(trouble);
-      report(placeFor(path, definition, workshop), say`${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`, {
-        related: relatedTo(path, definition, workshop),
-      });
+      report(
+        placeFor(path, about, definition, workshop),
+        say`${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`,
+        {
+          related: relatedTo(path, definition, workshop),
+        },
+      );
     }
   },
 };
@@ -197,23 +201,28 @@ function drawnTogether(paths: readonly string[], { say }: Wording): readonly str
   );
 }
 
-function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, string> {
-  const troubles = new Map<string, string>();
+interface Trouble {
+  readonly trouble: string;
+  readonly about?: string;
+}
+
+function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, Trouble> {
+  const troubles = new Map<string, Trouble>();
   if (!evaluation) return troubles;
   for (const path of concretePaths(evaluation.derivations.all, evaluation)) {
     const answer = evaluation.derived(path);
-    if (answer && !answer.known && answer.trouble !== undefined) troubles.set(path, answer.trouble);
+    if (answer?.known !== false || answer.trouble === undefined) continue;
+    troubles.set(path, { trouble: answer.trouble, about: answer.about });
   }
   return troubles;
 }
 
-/** The line of this definition that has to do with the quantity, or its name. */
-function placeFor(path: string, definition: Definition, workshop: Workshop): Span {
-  const part = partOf(path);
-  const own = workshop
-    .written(definition)
-    .find(({ role, canonical }) => role === 'value' && canonical.startsWith(`${part}.`));
-  return own ? own.statement.span : definition.name.span;
+/** The line of this definition that has to do with the input at fault, or else with the quantity; or its name. */
+function placeFor(path: string, about: string | undefined, definition: Definition, workshop: Workshop): Span {
+  const written = workshop.written(definition).filter(({ role }) => role === 'value');
+  const on = (part: string) =>
+    written.find(({ canonical }) => canonical === part || canonical.startsWith(`${part}.`))?.statement.span;
+  return (about !== undefined && on(about)) || on(partOf(path)) || definition.name.span;
 }
 
 function relatedTo(path: string, definition: Definition, workshop: Workshop) {

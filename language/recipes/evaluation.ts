@@ -15,7 +15,7 @@ import { MechanicsError } from '../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
 import type { Derivations } from './derivations.js';
-import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf } from './derived-quantity.js';
+import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Unknown } from './derived-quantity.js';
 import type { Value } from './facts.js';
 import { makePart, type Part } from './part.js';
 import { type Asked, partialOf } from './slopes.js';
@@ -145,12 +145,14 @@ export class Evaluation implements Respondent {
       si = quantity.compute(asked);
     } catch (error) {
       if (asked.pending) return { known: false, quantity, missing: [], pending: true };
-      if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
-      if (error instanceof MechanicsError) return { known: false, quantity, missing: [], trouble: error.message };
+      if (asked.absent.length > 0) return this.without(asked.absent, quantity);
+      if (error instanceof MechanicsError) {
+        return { known: false, quantity, missing: [], trouble: error.message, about: error.quantity };
+      }
       throw error;
     }
     if (asked.pending) return { known: false, quantity, missing: [], pending: true };
-    if (asked.absent.length > 0) return { known: false, quantity, missing: unique(asked.absent) };
+    if (asked.absent.length > 0) return this.without(asked.absent, quantity);
     if (!Number.isFinite(si)) return { known: false, quantity, missing: [], trouble: 'these values give no number' };
     return {
       known: true,
@@ -160,6 +162,18 @@ export class Evaluation implements Respondent {
       assumptions: unique(asked.assumptions),
       inputs: [...asked.read].map(([path, value]) => ({ path, si: value })),
     };
+  }
+
+  /** What is missing; when it is only quantities that cannot be computed, nobody can give those: then their trouble is this one's. */
+  private without(absent: readonly string[], quantity: DerivedQuantity): Unknown {
+    const missing = unique(absent);
+    const troubles = missing.map((path) => (this.derivations.find(path) ? this.derived(path) : undefined));
+    const [first] = troubles;
+    if (first?.known !== false || first.trouble === undefined) return { known: false, quantity, missing };
+    if (!troubles.every((each) => each?.known === false && each.trouble !== undefined)) {
+      return { known: false, quantity, missing };
+    }
+    return { known: false, quantity, missing: [], trouble: first.trouble, about: first.about };
   }
 
   /** @internal */

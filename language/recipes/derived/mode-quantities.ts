@@ -7,6 +7,7 @@ import { DIMENSION } from '../../quantities/dimension.js';
 import type { ModeFigures, PlateModes, SlopedFigure } from '../analyst.js';
 import type { Ask, DerivedQuantity } from '../evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
+import type { TopModel, TopProblem } from '../../mechanics/top/index.js';
 import { soundholeArea } from './soundhole.js';
 import { plateTask } from './plate-task.js';
 
@@ -170,12 +171,34 @@ function coupledBody(ask: Ask): CoupledBody {
 }
 
 function solved(ask: Ask, plate: PlateName): PlateModes {
-  const analysis = ask.analyse(plateTask(ask, plate));
+  const task = plateTask(ask, plate);
+  const analysis = ask.analyse(task);
   if (analysis.ok) return analysis;
+  const problem = analysis.problems.find(({ severity }) => severity === 'error');
   throw new MechanicsError(
-    plate,
-    analysis.problems.find(({ severity }) => severity === 'error')?.message ?? 'The plate cannot be solved.',
+    problem ? placeOf(problem, task.model, plate) : plate,
+    problem?.message ?? 'The plate cannot be solved.',
   );
+}
+
+/** The recipe's path of what the solver finds wrong with a model. */
+function placeOf({ path }: TopProblem, model: TopModel, plate: PlateName): string {
+  const [part = '', which = '', ...rest] = path.split('.');
+  switch (part) {
+    case 'braces': {
+      const { name = '' } = model.braces?.[Number(which)] ?? {};
+      const what = rest[0] === 'height' || rest[0] === 'width' || rest[0] === 'wood' ? `.${rest[0]}` : '';
+      return `${plate === 'top' ? 'bracing' : 'back-bracing'}.${name}${what}`;
+    }
+    case 'patches':
+      return model.patches?.[Number(which)]?.name === 'bridge' ? 'bridge' : 'bridge.plate';
+    case 'holes':
+      return 'soundhole';
+    case 'plate':
+      return which === 'wood' || which === 'thickness' ? `${plate}.${which}` : plate;
+    default:
+      return part === 'outline' ? 'body' : plate;
+  }
 }
 
 function mainMode(ask: Ask, plate: PlateName): ModeFigures {

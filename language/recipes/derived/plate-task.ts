@@ -179,6 +179,7 @@ const LINING = 0.03;
 function tucked(ask: Ask, from: Point, to: Point): Point[] {
   const body = bodyOf(ask);
   const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  if (!(length > 0)) return [from, to];
   const longer = (end: Point, other: Point): Point => {
     const grown = end.map((place, i) => place + ((place - other[i]!) * LINING) / length) as [number, number];
     const [x, y] = grown;
