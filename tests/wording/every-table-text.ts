@@ -34,7 +34,18 @@ export function sentencesInTables(): Sentences {
   for (const word of catalogue.property('stage', 'build')?.choices ?? []) add('stages', word.replaceAll('-', ' '));
   const voiced = INSTRUMENT_QUANTITIES.filter(({ voicing }) => voicing).map(({ path }) => path.replaceAll('*', 'x'));
   for (const path of voiced) add('words for effects', ...wordsFor(path));
-  add('held', 'stiffness', 'back stiffness', 'top stiffness', 'mass', 'top mass', 'back mass');
+  add(
+    'held',
+    'sag',
+    'top sag',
+    'back sag',
+    'stiffness',
+    'back stiffness',
+    'top stiffness',
+    'mass',
+    'top mass',
+    'back mass',
+  );
   for (const { source } of [...INSTRUMENT_QUANTITIES, ...WOOD_QUANTITIES, ...STRING_SET_QUANTITIES]) {
     if (isProse(source)) add('sources', source);
   }
