@@ -1,19 +1,42 @@
 /** `bookmatch effects`: what each change did, as far as the builds can say. */
 import { effectsOf } from '../editing/effects-table.js';
-import { EXIT, type Io } from './io.js';
+import { modelEffects } from '../recipes/model-effects.js';
+import { EXIT, type Io, WrongUse } from './io.js';
 import { asJson } from './json/findings.js';
+import { modelEffectsAsJson } from './json/model-effects.js';
 import { noSuchName } from './names.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
 import { effectsAsText } from './text/effects.js';
+import { modelEffectsAsText } from './text/model-effects.js';
 import { styleFor } from './text/style.js';
 
 const ASKED = ['build', 'recipe', 'model'] as const;
 
-export async function effects(name: string | undefined, options: PlaceOptions, io: Io): Promise<number> {
+export interface EffectsOptions extends PlaceOptions {
+  /** Told of all its builds together instead of a build at a time. */
+  readonly model?: string;
+}
+
+export async function effects(name: string | undefined, options: EffectsOptions, io: Io): Promise<number> {
+  if (options.model !== undefined) return ofModel(options.model, name, options, io);
   const shop = await new Opener(io).open(options.in);
   const found = io.busy(io.wording.text('Computing'), () => effectsOf(shop.workshop, name));
   if (!found) throw noSuchName(name ?? '', ASKED, shop, io);
   io.write(options.format === 'json' ? asJson({ effects: found }) : effectsAsText(found, io.wording, styleFor(io)));
+  return EXIT.fine;
+}
+
+async function ofModel(model: string, name: string | undefined, options: PlaceOptions, io: Io): Promise<number> {
+  if (name !== undefined) throw new WrongUse(io.wording.say`Give a name or --model, not both: ${name} and ${model}.`);
+  const shop = await new Opener(io).open(options.in);
+  const found = modelEffects(shop.workshop, model);
+  if (!found) throw noSuchName(model, ['model'], shop, io);
+  io.write(
+    // The solver is asked for what the engine predicts while this is written.
+    io.busy(io.wording.text('Computing'), () =>
+      options.format === 'json' ? modelEffectsAsJson(found) : modelEffectsAsText(found, shop.workshop, styleFor(io)),
+    ),
+  );
   return EXIT.fine;
 }

@@ -5,7 +5,7 @@ import { SEVERITIES } from '../checks/finding.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
-import { effects } from './effects-command.js';
+import { effects, type EffectsOptions } from './effects-command.js';
 import { format, type FormatOptions } from './format-command.js';
 import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
@@ -102,7 +102,8 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
   placed(io, program.command('effects'))
     .description(text('tell what each change did, as far as the builds can say'))
     .argument('[name]', text('a build, recipe or model; all of them, when none is given'))
-    .action((name: string | undefined, options: PlaceOptions) => done(effects(name, options, io)));
+    .option('--model <model>', text('tell what all builds of this model say together, and what to change next'))
+    .action((name: string | undefined, options: EffectsOptions) => done(effects(name, options, io)));
 
   program
     .command('sheet')

@@ -140,7 +140,7 @@ function comparedPart(workshop: Workshop, response: string, read: Held, outcome:
     shares: { difference: difference / mean, floor: band / mean },
     floor,
     scatter: `${(scatter.share * 100).toPrecision(2)} %`,
-    scatterFrom: sourceInWords(workshop, scatter),
+    scatterFrom: scatterInWords(workshop, scatter),
     verdict: distinguishable ? 'distinct' : 'alike',
     verdictInWords: distinguishable ? text('can be told apart') : text('not distinguishable'),
   };
@@ -153,7 +153,11 @@ function notComparablePart({ wording }: Workshop, here: Reading, outcome: NotCom
   };
 }
 
-function sourceInWords({ wording: { say, text, and } }: Workshop, { basis, builds }: Scatter): string {
+/** Whose scatter the noise floor comes from. */
+export function scatterInWords(
+  { wording: { say, text, and } }: Workshop,
+  { basis, builds }: Pick<Scatter, 'basis' | 'builds'>,
+): string {
   if (basis === 'replicates') return say`the scatter of ${and(builds)}, built alike`;
   return basis === 'shop'
     ? text('the shop’s own figure for scatter, as there are no replicates yet')

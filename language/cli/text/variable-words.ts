@@ -1,0 +1,67 @@
+/** The variables of a design as a maker would call them, with the values they went from and to. */
+import { writeInShopUnit } from '../../editing/shop-values.js';
+import type { Design, DesignVariable } from '../../recipes/design-matrix.js';
+import type { Workshop } from '../../recipes/workshop.js';
+
+export class VariableWords {
+  constructor(
+    private readonly design: Design,
+    private readonly workshop: Workshop,
+  ) {}
+
+  /** Every path: `bracing.x-bass.height and bracing.x-treble.height`. */
+  paths({ paths }: Pick<DesignVariable, 'paths'>): string {
+    return this.workshop.wording.and(paths);
+  }
+
+  /** `15.9 mm → 14.9 mm`, `sitka-spruce → norway-spruce`. */
+  step(variable: DesignVariable): string {
+    return `${this.from(variable)} → ${this.to(variable)}`;
+  }
+
+  /** What a column of a table has room for: `bridge.mass 22 g`, `top.wood norway-spruce + bracing.wood billet-4`. */
+  short(variables: readonly DesignVariable[]): string {
+    return variables
+      .map((variable) => `${this.workshop.wording.some(variable.paths, 1)} ${this.to(variable)}`)
+      .join(' + ');
+  }
+
+  to(variable: DesignVariable): string {
+    return variable.species?.[1] ?? this.valueIn(variable, variable.to);
+  }
+
+  from(variable: DesignVariable): string {
+    return variable.species?.[0] ?? this.valueIn(variable, this.design.reference);
+  }
+
+  /** The value a path has in a build, the species where that is what was changed. */
+  valueAt(path: string, row: number): string {
+    const variable = this.design.variables.find(({ paths }) => paths[0] === path)!;
+    const value = this.design.builds[row]!.values.get(path)?.value;
+    const isSpecies = this.design.variables.some(({ paths, species }) => species && paths[0] === path);
+    const species = isSpecies && value?.kind === 'name' ? this.workshop.speciesOf(value.name) : undefined;
+    return species ? species.name.text : this.valueIn(variable, row);
+  }
+
+  private valueIn({ paths, kind, column }: DesignVariable, row: number): string {
+    const { text } = this.workshop.wording;
+    if (kind === 'member')
+      return column[row] === column[this.design.reference] ? this.own(paths[0]!) : this.other(paths[0]!);
+    const held = this.design.builds[row]!.values.get(paths[0]!);
+    return held ? writeInShopUnit(paths[0]!, held.value) : text('none');
+  }
+
+  private own(member: string): string {
+    const { text } = this.workshop.wording;
+    return this.isThere(member) ? text('with it') : text('without it');
+  }
+
+  private other(member: string): string {
+    const { text } = this.workshop.wording;
+    return this.isThere(member) ? text('without it') : text('with it');
+  }
+
+  private isThere(member: string): boolean {
+    return [...this.design.builds[this.design.reference]!.values.keys()].some((path) => path.startsWith(`${member}.`));
+  }
+}
