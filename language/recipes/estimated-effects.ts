@@ -10,6 +10,7 @@ import type { Held } from './instrument.js';
 import { type Fit, leastSquares } from './least-squares.js';
 import { type Separation, separate } from './separation.js';
 import { studentT } from './student-t.js';
+import { lastDigitStep } from './values.js';
 
 export interface Response {
   /** Canonical path of what was read. */
@@ -30,8 +31,8 @@ export interface ResponseEffects {
 
 export interface Fitted {
   readonly kind: 'fitted';
-  /** Geometric mean of the readings, SI. */
-  readonly mean: number;
+  /** What the reference comes to, or the mean of the builds where it was not read in that, SI. */
+  readonly start: number;
   readonly effects: readonly EstimatedEffect[];
   /** Variables that could not be told apart in these builds, a knot at a time. */
   readonly tangled: readonly (readonly DesignVariable[])[];
@@ -46,7 +47,7 @@ export interface NotFitted {
 
 /**
  * What an effect is held against. `leftover`: what the effects leave unexplained, where it is more than builds alike show.
- * `reading`: what a reading can be read to, where builds alike show less.
+ * `reading`: the last digit that was written down, where builds alike show less.
  */
 export interface Floor {
   /** Standard deviation of one reading, as a share of its value. */
@@ -67,8 +68,6 @@ export interface EstimatedEffect {
 }
 
 export interface EstimateContext extends EvidenceContext {
-  /** Standard uncertainty of one reading, SI. */
-  readonly uncertainty: (held: Held) => number;
   /** Whether a number has a unit that fits what was read. */
   readonly isReadable: (path: string, held: Held) => boolean;
 }
@@ -84,7 +83,7 @@ export function estimatedEffects(design: Design, context: EstimateContext): read
 }
 
 function estimate(
-  { variables }: Design,
+  { variables, reference }: Design,
   response: Response,
   builds: readonly number[],
   context: EstimateContext,
@@ -99,13 +98,13 @@ function estimate(
     separation.groups.map(([first]) => columns[first!]!),
     logs,
   );
-  const mean = Math.exp(fit.mean);
-  const floor = floorFor(response, mean, fit, context);
+  const start = Math.exp(fit.fitted[builds.indexOf(reference)] ?? fit.mean);
+  const floor = floorFor(response, start, fit, context);
   if (!floor) return { kind: 'no-scatter', unknowns };
   return {
     kind: 'fitted',
-    mean,
-    effects: effectsIn(separation, fit, variables, mean, floor),
+    start,
+    effects: effectsIn(separation, fit, variables, start, floor),
     tangled: separation.tangled.map((knot) => knot.flat().map((i) => variables[i]!)),
     floor,
   };
@@ -115,7 +114,7 @@ function effectsIn(
   { groups, clear }: Separation,
   { slopes, variances }: Fit,
   variables: readonly DesignVariable[],
-  mean: number,
+  start: number,
   { share, freedom }: Floor,
 ): readonly EstimatedEffect[] {
   const t = studentT(0.95, freedom);
@@ -126,30 +125,36 @@ function effectsIn(
     const half = t * share * Math.sqrt(variances[i]!) * Math.abs(step);
     return {
       variables: group.map((each) => variables[each]!),
-      amount: mean * Math.expm1(log),
-      band: mean * Math.expm1(half),
+      amount: start * Math.expm1(log),
+      band: start * Math.expm1(half),
       distinguishable: Math.abs(log) > half,
     };
   });
 }
 
 /**
- * The scatter of builds alike, but never less than a reading can be read to. Where the effects leave more unexplained than
+ * The scatter of builds alike, but never less than the last digit written down. Where the effects leave more unexplained than
  * that, and there are as many builds to say so, what is left over is the scatter: something else was at work.
  */
-function floorFor(response: Response, mean: number, { leftover }: Fit, context: EstimateContext): Floor | undefined {
+function floorFor(response: Response, start: number, { leftover }: Fit, context: EstimateContext): Floor | undefined {
   const alike = pooledScatter(response.path, response.reading, context.groups);
   const stated = context.isFrequency(response.path)
     ? { ...context.stated, freedom: Number.POSITIVE_INFINITY, builds: [] }
     : undefined;
   const known: Floor | undefined = alike ?? stated;
   const unexplained = leftover.freedom > 0 ? Math.sqrt(leftover.squares / leftover.freedom) : 0;
-  const least = context.uncertainty(response.held) / mean;
-  const isMore = leftover.freedom >= Math.min(known?.freedom ?? 2, 2) && unexplained > (known?.share ?? 0);
+  const least = lastDigit(response.held) / start;
+  const isMore = leftover.freedom >= Math.min(known?.freedom ?? 2, 2) && unexplained > (known?.share ?? 0) * (1 + 1e-6);
   const floor: Floor | undefined = isMore
     ? { share: unexplained, freedom: leftover.freedom, basis: 'leftover', builds: [] }
     : known;
   return floor && floor.share < least ? { ...floor, share: least, basis: 'reading' } : floor;
+}
+
+/** Standard uncertainty of a number rounded to the digits it was written with, SI: half a step, rectangular. */
+function lastDigit({ value }: Held): number {
+  if (value.kind !== 'quantity') return 0;
+  return (lastDigitStep(value.written) * (value.quantity.unit?.factor ?? 1)) / 2 / Math.sqrt(3);
 }
 
 /** Readings of the same thing under the same conditions; of a build the first that fits. */

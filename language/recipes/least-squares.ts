@@ -23,6 +23,8 @@ export interface Fit {
   readonly variances: readonly number[];
   /** Value at the mean of every column. */
   readonly mean: number;
+  /** What each row comes to with the slopes. */
+  readonly fitted: readonly number[];
   /** What is left over: sum of squares, and rows beyond the number of unknowns. */
   readonly leftover: { readonly squares: number; readonly freedom: number };
 }
@@ -52,11 +54,9 @@ export function leastSquares(
       variances[i]! += part ** 2 / value / lengths[i]! ** 2;
     });
   });
-  const squares = y.reduce(
-    (sum, one, row) => sum + (one - mean - slopes.reduce((at, slope, i) => at + slope * centred[i]![row]!, 0)) ** 2,
-    0,
-  );
-  return { slopes, variances, mean, leftover: { squares, freedom: y.length - 1 - rank } };
+  const fitted = y.map((_, row) => slopes.reduce((at, slope, i) => at + slope * centred[i]![row]!, mean));
+  const squares = y.reduce((sum, one, row) => sum + (one - fitted[row]!) ** 2, 0);
+  return { slopes, variances, mean, fitted, leftover: { squares, freedom: y.length - 1 - rank } };
 }
 
 export function directionsOf(columns: readonly (readonly number[])[], least: number = LEAST_VARIED): Directions {

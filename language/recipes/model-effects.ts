@@ -6,7 +6,6 @@ import { type EstimateContext, estimatedEffects, type ResponseEffects } from './
 import { evidenceContext } from './evidence-context.js';
 import { nextChange, type NextChange } from './next-change.js';
 import { type Separation, separate } from './separation.js';
-import { standardUncertainty } from './tolerances.js';
 import type { Workshop } from './workshop.js';
 
 export interface ModelEffects {
@@ -34,10 +33,8 @@ export function modelEffects(workshop: Workshop, model: string): ModelEffects | 
 
 function contextFor(workshop: Workshop, { builds }: Design): EstimateContext {
   const groups = [...new Set(builds.map(({ recipe }) => workshop.replicates(recipe!.name)))];
-  const { tolerances } = workshop.settings();
   return {
     ...evidenceContext(workshop, groups),
-    uncertainty: (held) => standardUncertainty(held.path, held.value, tolerances),
     isReadable: (path, { value }) => {
       const dimension = workshop.catalogue.property(path, 'build')?.dimension;
       return value.kind === 'quantity' && !!dimension && sameDimension(value.quantity.dimension, dimension);

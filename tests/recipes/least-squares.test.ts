@@ -83,7 +83,8 @@ describe('least squares', () => {
 
 describe('separation', () => {
   it('does not hold the columns of Longley to be separable, but those that went their own way', () => {
-    const { employed: _, ...others } = LONGLEY;
+    const { employed, ...others } = LONGLEY;
+    expect(employed).toHaveLength(16);
     const names = Object.keys(others);
     const { groups, clear } = separate(Object.values(others));
     expect(groups.map((group) => group.map((i) => names[i]))).toEqual([

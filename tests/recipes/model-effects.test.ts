@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { modelEffects } from '../../language/recipes/model-effects.js';
 import { shopOf } from './shop-of.js';
 
-const HEAD = `shop wick { title: "Wick Lane"  vary at most 3  tolerance.frequency: 0.1 Hz }
+const HEAD = `shop wick { title: "Wick Lane"  vary at most 3 }
 model corrie { scale: 645 mm  bridge.mass: 27 g  back.thickness: 2.4 mm  bracing.wood: billet-1 }
 wood billet-1 is sitka-spruce { use: brace }
 wood billet-2 is sitka-spruce { use: brace }
@@ -50,11 +50,11 @@ describe('a shop where every change can be told apart', () => {
   it('finds the coefficients that the readings were made with, and how sure they are', () => {
     const { outcome } = all.responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
-    const logs = outcome.effects.map(({ amount }) => Math.log1p(amount / outcome.mean));
+    const logs = outcome.effects.map(({ amount }) => Math.log1p(amount / outcome.start));
     // The twins' mean is 180 Hz but for a millionth, and each other build stands alone.
     expect(logs).toEqual([expect.closeTo(0.3 * -0.22, 5), expect.closeTo(0.02 * 4.6, 5), expect.closeTo(0.1 * 0.3, 5)]);
     // By hand: s = 0.001 from three twins, t(2 degrees, 95 %) = 4.303, one build against three: √(1 + 1/3).
-    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.mean));
+    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.start));
     for (const band of bands) expect(band).toBeCloseTo(4.3027 * 0.001 * Math.sqrt(4 / 3), 6);
     expect(outcome.floor).toMatchObject({ basis: 'replicates', freedom: 2, builds: ['no-1', 'no-2', 'no-3'] });
     expect(outcome.effects.every(({ distinguishable }) => distinguishable)).toBe(true);
@@ -76,7 +76,7 @@ describe('a shop where two always moved together', () => {
     const { outcome } = all.responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
     expect(outcome.effects.map(({ variables }) => variables.length)).toEqual([2, 1]);
-    expect(Math.log1p(outcome.effects[0]!.amount / outcome.mean)).toBeCloseTo(0.3 * -0.2 + 0.02 * 5, 5);
+    expect(Math.log1p(outcome.effects[0]!.amount / outcome.start)).toBeCloseTo(0.3 * -0.2 + 0.02 * 5, 5);
   });
 
   it('proposes one of the two by itself', () => {
@@ -159,12 +159,12 @@ describe('what is told beside', () => {
     expect(outcome.effects[0]!.distinguishable).toBe(false);
   });
 
-  it('is the tolerance of a reading, where builds alike read exactly the same', () => {
+  it('is the last digit written down, where builds alike read exactly the same', () => {
     const twins = build(1, 1, 2.8, 27, 2.4) + build(2, 1, 2.8, 27, 2.4);
     const { outcome } = found(TOP, twins, build(3, 2, 2.6, 27, 2.4)).responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
     expect(outcome.floor.basis).toBe('reading');
-    expect(outcome.floor.share).toBeCloseTo(0.1 / Math.sqrt(3) / outcome.mean, 9);
+    expect(outcome.floor.share).toBeCloseTo(0.0001 / 2 / Math.sqrt(3) / outcome.start, 12);
   });
 
   it('is the stated scatter, where no two builds are alike', () => {
@@ -178,7 +178,7 @@ describe('what is told beside', () => {
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
     expect(outcome.floor).toMatchObject({ basis: 'common practice', share: 0.02 });
     // By hand: one build against one, √2 · 2 % · 1.96.
-    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.mean));
+    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.start));
     for (const band of bands) expect(band).toBeCloseTo(1.95996 * 0.02 * Math.SQRT2, 5);
   });
 

@@ -48,12 +48,12 @@ function plainResponse({ response, builds, outcome }: ResponseEffects, found: Mo
 
 function plainFit(
   path: string,
-  { mean, effects, tangled, floor }: Fitted,
+  { start, effects, tangled, floor }: Fitted,
   { design, predicted }: ModelEffects,
 ): object {
   const indexes = (all: ModelEffects['design']['variables']) => all.map((each) => design.variables.indexOf(each));
   return {
-    mean: tidy(mean),
+    start: tidy(start),
     scatter: {
       share: tidy(floor.share),
       // A stated figure has no number of degrees of freedom.

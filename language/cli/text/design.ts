@@ -9,10 +9,10 @@ import type { VariableWords } from './variable-words.js';
 
 export function designInWords(found: ModelEffects, words: VariableWords, workshop: Workshop, style: Style): string {
   const { design } = found;
-  const { say, and } = workshop.wording;
+  const { and } = workshop.wording;
   const builds = design.builds.map(({ definition }) => definition.name.text);
   const indented = (sentence: string) => wrapped(sentence, style.columns - 2).map((line) => `  ${line}`);
-  const title = builds.length === 0 ? design.model : say`${design.model}: ${and(builds)}`;
+  const title = builds.length === 0 ? design.model : `${design.model}: ${and(builds)}`;
   const rows = design.variables.map((variable, i): readonly (Cell | string)[] => [
     words.paths(variable),
     words.step(variable),
@@ -58,7 +58,8 @@ function summary(
   if (builds.length < unknowns) {
     return say`${builds.length} builds are too few: ${unknowns - 1} effects to find and the value they start from take at least ${unknowns}. Nothing is fitted.`;
   }
-  return say`${builds.length} builds, ${unknowns - 1} effects to find and the value they start from; ${separation.clear.length} of them can be told apart.`;
+  if (unknowns === 2) return say`${builds.length} builds, and one effect to find beside the value they start from.`;
+  return say`${builds.length} builds, ${unknowns - 1} effects to find beside the value they start from; ${separation.clear.length} of them can be told apart.`;
 }
 
 function standing(i: number, found: ModelEffects, words: VariableWords, workshop: Workshop): string {

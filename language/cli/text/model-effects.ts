@@ -17,7 +17,10 @@ export function modelEffectsAsText(found: ModelEffects, workshop: Workshop, styl
   // With too few builds for what was changed nothing is fitted anywhere, and the head has said so.
   const isFitted = separation.groups.length > 0 && design.builds.length > separation.groups.length;
   const told = isFitted ? responses.map((each) => oneResponse(each, found, words, workshop, style)) : [];
-  const foot = [...(isFitted ? byChance(responses, workshop) : []), ...nextInWords(found, words, workshop)];
+  const foot = [
+    ...(isFitted ? [meaning(workshop), ...byChance(responses, workshop)] : []),
+    ...nextInWords(found, words, workshop),
+  ];
   const closing = foot.map((sentence) => indented(sentence, style).join('\n'));
   return `${[designInWords(found, words, workshop, style), ...told, ...closing].join('\n\n')}\n`;
 }
@@ -65,7 +68,7 @@ function rowsOf(
   const dimension = catalogue.property(path, 'build')!.dimension!;
   const unit = unitFor(path, 'build')?.symbol ?? '';
   const right = (said: string): Cell => ({ text: said, align: 'right' });
-  const head = ['', text('effect'), text('noise floor'), text('computed')].map((said, i): Cell => ({
+  const head = ['', text('effect, give or take'), text('computed')].map((said, i): Cell => ({
     text: said,
     align: i > 0 ? 'right' : 'left',
     paint: style.bold,
@@ -74,8 +77,7 @@ function rowsOf(
     const computed = predicted(path, variables);
     return [
       words.short(variables),
-      right(writeSigned(amount, dimension, unit)),
-      right(`±${writeQuantity(band, dimension, { unit, digits: 2, difference: true }).replace(/^\+/, '')}`),
+      right(writeQuantity(amount, dimension, { unit, uncertainty: band, difference: true }).replace(/^-/, '−')),
       right(computed === undefined ? '–' : writeSigned(computed, dimension, unit)),
       distinguishable ? text('stands out') : { text: text('not distinguishable'), paint: style.dim },
     ];
@@ -98,11 +100,17 @@ function floorInWords({ share, basis, builds }: Floor, workshop: Workshop): stri
   const { say } = workshop.wording;
   const scatter = `${(share * 100).toPrecision(2)} %`;
   if (basis === 'reading') {
-    return say`Builds alike read the same as far as it can be read; the noise floor comes from the shop’s tolerance: ${scatter} of a reading.`;
+    return say`Builds alike differ by less than the last digit written down; the noise floor comes from that digit: ${scatter} of a reading.`;
   }
   return basis === 'leftover'
     ? say`The effects leave ${scatter} of a reading unexplained, more than builds alike are known to differ by; the noise floor comes from that.`
     : say`The noise floor comes from ${scatterInWords(workshop, { basis, builds })}: ${scatter} of a reading.`;
+}
+
+function meaning({ wording: { text } }: Workshop): string {
+  return text(
+    'Each effect is that of the step above, all else as it was. Nineteen times in twenty the true one lies within what is given or taken; one that is smaller than that is not distinguishable.',
+  );
 }
 
 /** Nineteen times in twenty means one in twenty by chance: worth saying where there are so many. */
