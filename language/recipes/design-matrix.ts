@@ -169,22 +169,25 @@ class Columns {
       return [...values.keys()].some((each) => isWithin(each, path)) ? 'there' : '';
     });
     const own = found[reference];
-    const speciesIn = (row: number) => words.species(builds[row]!.values.get(path)?.value);
-    return [...new Set(found)]
-      .filter((meaning) => meaning !== own)
-      .map((meaning) => {
-        const to = found.indexOf(meaning);
-        const [before, after] = [speciesIn(reference), speciesIn(to)];
-        return {
-          kind: isMember ? 'member' : 'word',
-          paths: [path],
-          declared,
-          column: found.map((each) => (each === meaning ? 1 : 0)),
-          to,
-          step: 1,
-          ...(before !== undefined && after !== undefined && before !== after ? { species: [before, after] } : {}),
-        };
-      });
+    const others = [...new Set(found)].filter((meaning) => meaning !== own);
+    const speciesOf = (meaning: string | undefined) =>
+      words.species(builds[found.indexOf(meaning!)]?.values.get(path)?.value);
+    const before = speciesOf(own);
+    return others.map((meaning) => {
+      const to = found.indexOf(meaning);
+      const after = speciesOf(meaning);
+      // Two sets of one species that are not the same to the count go by their own names.
+      const tells = after !== before && others.filter((other) => speciesOf(other) === after).length === 1;
+      return {
+        kind: isMember ? 'member' : 'word',
+        paths: [path],
+        declared,
+        column: found.map((each) => (each === meaning ? 1 : 0)),
+        to,
+        step: 1,
+        ...(before !== undefined && after !== undefined && tells ? { species: [before, after] } : {}),
+      };
+    });
   }
 }
 

@@ -202,4 +202,19 @@ describe('what is told beside', () => {
     ]);
     expect(design.variables[0]!.species).toEqual(['sitka-spruce', 'engelmann-spruce']);
   });
+
+  it('is two sets of one species by their own names, where neither comes from the other', () => {
+    const shop = shopOf(`shop wick { vary at most 2 }
+      model corrie { scale: 645 mm }
+      wood s-1 is sitka-spruce { use: top }  wood e-1 is engelmann-spruce { use: top }  wood e-2 is engelmann-spruce { use: top }
+      recipe c-1 for corrie { because "First."  top.wood: s-1 }
+      recipe c-2 from c-1 { because "Engelmann."  change top.wood: s-1 -> e-1 }
+      recipe c-3 from c-1 { because "Another."  change top.wood: s-1 -> e-2 }
+      ${[1, 2, 3].map((n) => `build n-${n} of c-${n} { reading day-1 { resonance.top: ${180 + n} Hz } }`).join('\n')}`);
+    const { design } = modelEffects(shop.workshop, 'corrie')!;
+    expect(design.variables.map(({ column, species }) => [column, species])).toEqual([
+      [[0, 1, 0], undefined],
+      [[0, 0, 1], undefined],
+    ]);
+  });
 });

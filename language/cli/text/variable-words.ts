@@ -36,11 +36,12 @@ export class VariableWords {
 
   /** The value a path has in a build, the species where that is what was changed. */
   valueAt(path: string, row: number): string {
-    const variable = this.design.variables.find(({ paths }) => paths[0] === path)!;
-    const value = this.design.builds[row]!.values.get(path)?.value;
-    const isSpecies = this.design.variables.some(({ paths, species }) => species && paths[0] === path);
-    const species = isSpecies && value?.kind === 'name' ? this.workshop.speciesOf(value.name) : undefined;
-    return species ? species.name.text : this.valueIn(variable, row);
+    const all = this.design.variables.filter(({ paths }) => paths[0] === path);
+    const [first] = all;
+    if (first!.kind !== 'word') return this.valueIn(first!, row);
+    const changed = all.find(({ column }) => column[row] === 1);
+    const species = changed ? changed.species?.[1] : all.find((each) => each.species)?.species?.[0];
+    return species ?? this.valueIn(first!, row);
   }
 
   private valueIn({ paths, kind, column }: DesignVariable, row: number): string {
