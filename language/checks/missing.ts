@@ -16,10 +16,14 @@ export function whatIsMissing(
 export function whyUnknown(
   missing: readonly string[],
   trouble: string | undefined,
-  { say, some, text }: Wording,
+  { say, some, text, told }: Wording,
 ): string {
   if (missing.length > 1) return say`${some(missing)} are missing`;
-  return missing.length === 1 ? say`${some(missing)} is missing` : (trouble ?? text('it is not known'));
+  return missing.length === 1
+    ? say`${some(missing)} is missing`
+    : trouble === undefined
+      ? text('it is not known')
+      : told(trouble);
 }
 
 function outermost(path: string, evaluation: Evaluation | undefined, workshop: Workshop): string {

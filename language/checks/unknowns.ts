@@ -121,7 +121,7 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
   of: ['recipe', 'wood'],
   check(definition, workshop, report) {
-    const { say } = workshop.wording;
+    const { say, told } = workshop.wording;
     if (!isInForce(definition, workshop)) return;
     const name = definition.name.text;
     const evaluation = definition.kind === 'wood' ? workshop.wood(name) : workshop.evaluation(name);
@@ -134,7 +134,7 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
       said.add(trouble);
       report(
         placeFor(path, about, definition, workshop),
-        say`${path} cannot be computed: ${trouble.replace(/\.$/, '')}.`,
+        say`${path} cannot be computed: ${told(trouble).replace(/\.$/, '')}.`,
         {
           related: relatedTo(path, definition, workshop),
         },

@@ -90,12 +90,12 @@ function verdictOn({ a, b, difference, discernible = 0, pending }: DerivedDiffer
 }
 
 function inSentence(
-  { wording: { say, text, some } }: Workshop,
+  { wording: { say, some, told } }: Workshop,
   comparison: Comparison,
   { a, quantity, discernible = 0, missing, trouble }: DerivedDifference,
   verdict: DerivedVerdict,
 ): string {
-  const wanted = missing.length > 0 ? say`needs ${some(missing, 3)}` : trouble ? text(trouble) : '';
+  const wanted = missing.length > 0 ? say`needs ${some(missing, 3)}` : trouble ? told(trouble) : '';
   switch (verdict) {
     case 'distinct':
       return discernible > 0

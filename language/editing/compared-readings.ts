@@ -105,12 +105,12 @@ function besidePrediction(
   };
 }
 
-function whyNot({ say, text, some }: Wording, computed: Derived | undefined): string {
+function whyNot({ say, text, some, told }: Wording, computed: Derived | undefined): string {
   if (!computed || computed.known) return text('nothing of the kind is computed');
   if (computed.missing.length > 0) return say`cannot be computed: needs ${some(computed.missing, 3)}`;
   return computed.trouble === undefined
     ? text('cannot be computed')
-    : say`cannot be computed: ${text(computed.trouble)}`;
+    : say`cannot be computed: ${told(computed.trouble)}`;
 }
 
 function isOfOneKind(computed: Derived | undefined, { value }: Held): computed is Known {

@@ -15,6 +15,7 @@ import { NotKnown, PlainAsk } from './plain-ask.js';
 import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
 import { type PlateThickness, thicknessOf } from './plate-thickness.js';
 import { writeInShopUnit } from './shop-values.js';
+import type { Wording } from '../wording/wording.js';
 
 /** Station from the tail, and offset from the centre line, bass side negative; mm. */
 export type PlanPoint = readonly [number, number];
@@ -58,11 +59,12 @@ export function drawingOf(desk: Desk, name: string): Drawing | undefined {
   const side = sideOf(desk.workshop, name);
   const definition = side && desk.shelf.find(side.kind, name);
   if (!side || !definition) return undefined;
+  const { told } = desk.workshop.wording;
   const missing: Missing[] = [];
-  const outline = attempt('body', side.evaluation, missing, outlineOf);
+  const outline = attempt('body', side.evaluation, missing, outlineOf, told);
   const parts = [...PLAN_PARTS.plates, ...partsNamed(side.evaluation)].flatMap((part): readonly DrawnPart[] => {
     if (![...side.values.keys()].some((path) => isWithin(path, part.path))) return [];
-    const drawn = attempt(part.path, side.evaluation, missing, (ask) => part.draw(ask));
+    const drawn = attempt(part.path, side.evaluation, missing, (ask) => part.draw(ask), told);
     if (!drawn) return [];
     return [
       {
@@ -100,13 +102,14 @@ function attempt<T>(
   evaluation: Evaluation,
   missing: Missing[],
   draw: (ask: PlainAsk) => T,
+  told: Wording['told'],
 ): T | undefined {
   const ask = new PlainAsk(evaluation);
   try {
     return draw(ask);
   } catch (error) {
     if (error instanceof NotKnown) missing.push({ part, paths: error.paths });
-    else if (error instanceof MechanicsError) missing.push({ part, paths: [], trouble: error.message });
+    else if (error instanceof MechanicsError) missing.push({ part, paths: [], trouble: told(error.message) });
     else throw error;
     return undefined;
   }

@@ -135,7 +135,8 @@ const CLASSES: Readonly<Record<VariableClass, string | undefined>> = {
   record: undefined,
 };
 
-function freezeLine({ costly, impossible, easier }: Freeze, { say }: Wording): string | undefined {
+function freezeLine({ costly, impossible, easier }: Freeze, { say, text }: Wording): string | undefined {
+  const stage = (name: string) => text(name.replace(/-/g, ' '));
   const parts: string[] = [];
   if (costly) parts.push(say`re-work after ${stage(costly)}`);
   if (impossible) parts.push(say`no longer possible after ${stage(impossible)}`);
@@ -148,10 +149,6 @@ function freezeLine({ costly, impossible, easier }: Freeze, { say }: Wording): s
     );
   }
   return parts.length === 0 ? undefined : say`A change means ${parts.join('; ')}.`;
-}
-
-function stage(name: string): string {
-  return name.replace(/-/g, ' ');
 }
 
 const MOVES_SHOWN = 5;

@@ -13,7 +13,7 @@ import { type Wording } from '../wording/wording.js';
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
   const { evaluation } = subject;
   const { wording } = desk.workshop;
-  const { say, text } = wording;
+  const { say, text, told } = wording;
   const derived = evaluation?.derived(path);
   if (!evaluation || !derived) {
     return paragraphs(`**${plain(path)}**`, text(quantity.sentence), formulaOf(quantity, wording));
@@ -34,7 +34,7 @@ export function quantityHover(desk: Desk, subject: Subject, path: string, quanti
     inputsTable(desk, subject, evaluation, derived),
     bullets(
       [
-        ...derived.assumptions.map((assumption) => say`Assumed: ${plain(text(assumption))}.`),
+        ...derived.assumptions.map((assumption) => say`Assumed: ${plain(told(assumption))}.`),
         doubtLine(evaluation, path, wording),
         beforeLine(subject, path, derived, wording),
       ].filter((line) => line !== undefined),
@@ -86,8 +86,8 @@ function beforeLine({ before }: Subject, path: string, now: Known, wording: Word
   return wording.say`In ${plain(before.name)}: ${shown(then.si, then.quantity)} (${difference}).`;
 }
 
-export function whyUnknown(derived: Derived & { known: false }, { say, and, text }: Wording): string {
+export function whyUnknown(derived: Derived & { known: false }, { say, and, told }: Wording): string {
   if (derived.pending) return say`It takes the solver a moment; point here again.`;
   if (derived.missing.length > 0) return say`It would be known with ${and(derived.missing.map(code))}.`;
-  return derived.trouble === undefined ? '' : plain(say`It cannot be computed: ${text(derived.trouble)}.`);
+  return derived.trouble === undefined ? '' : plain(say`It cannot be computed: ${told(derived.trouble)}.`);
 }

@@ -47,6 +47,7 @@ export interface DrawnMode {
 export function modeShapes(desk: Desk, name: string, plate: 'top' | 'back'): ModeShapes | undefined {
   const side = sideOf(desk.workshop, name);
   if (!side) return undefined;
+  const { wording } = desk.workshop;
   const nothing = {
     name,
     plate,
@@ -61,12 +62,12 @@ export function modeShapes(desk: Desk, name: string, plate: 'top' | 'back'): Mod
     if (ask.absent.size > 0) return { ...nothing, state: 'unknown', missing: told(ask, ask.absent) };
     const analysis = side.evaluation.analyst.analysis(task);
     if (!analysis) return { ...nothing, state: 'waiting' };
-    if (!analysis.ok) return { ...nothing, state: 'unknown', trouble: troubleOf(analysis) };
+    if (!analysis.ok) return { ...nothing, state: 'unknown', trouble: wording.told(troubleOf(analysis)) };
     return { ...nothing, state: 'known', ...drawn(task, analysis) };
   } catch (error) {
     const missing = [...ask.absent, ...(error instanceof NotKnown ? error.paths : [])];
     if (missing.length > 0) return { ...nothing, state: 'unknown', missing: told(ask, missing) };
-    if (error instanceof MechanicsError) return { ...nothing, state: 'unknown', trouble: error.message };
+    if (error instanceof MechanicsError) return { ...nothing, state: 'unknown', trouble: wording.told(error.message) };
     throw error;
   }
 }

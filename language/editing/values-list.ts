@@ -111,7 +111,7 @@ const HERE: Readonly<Record<Held['via'], string>> = {
 };
 
 function computedValue(wording: Wording, side: Side, path: string, derived: Derived): ListedValue {
-  const { say, text, some } = wording;
+  const { say, text, some, told } = wording;
   const named = { path, name: withinPart(path) };
   if (derived.known) {
     return {
@@ -122,6 +122,6 @@ function computedValue(wording: Wording, side: Side, path: string, derived: Deri
     };
   }
   if (derived.pending) return { ...named, sort: 'pending', trouble: text('being worked out') };
-  const trouble = derived.missing.length > 0 ? say`needs ${some(derived.missing, 3)}` : text(derived.trouble ?? '');
+  const trouble = derived.missing.length > 0 ? say`needs ${some(derived.missing, 3)}` : told(derived.trouble ?? '');
   return { ...named, sort: 'unknown', trouble };
 }

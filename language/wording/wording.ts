@@ -23,6 +23,20 @@ export class Wording {
   /** A sentence without parts, as a table of properties or rules has it. Not translated: the English one. */
   readonly text = (english: string): string => this.translations[english] ?? english;
 
+  /**
+   * A finished English sentence of those who know no wording, as the mechanics; its parts are told in the same way.
+   * What no sentence of the table fits is given back as it is.
+   */
+  readonly told = (english: string): string => {
+    const known = this.translations[english];
+    if (known !== undefined) return known;
+    for (const [pattern, sentence] of this.patterns()) {
+      const parts = pattern.exec(english);
+      if (parts) return sentence.replace(PART, (_, i: string) => this.told(parts[Number(i) + 1] ?? ''));
+    }
+    return english;
+  };
+
   /** `a`, `a and b`, `a, b and c`. */
   readonly and = (items: readonly string[]): string => listed(items, this.text('and'));
 
@@ -34,6 +48,33 @@ export class Wording {
     items.length <= most
       ? this.and(items)
       : this.say`${items.slice(0, most).join(', ')} and ${items.length - most} more`;
+
+  private compiled: readonly Pattern[] | undefined;
+
+  private patterns(): readonly Pattern[] {
+    return (this.compiled ??= patternsOf(this.translations));
+  }
+}
+
+/** What an English sentence with parts looks like when it is finished, and its translation. */
+type Pattern = readonly [RegExp, string];
+
+/** The most telling first: a sentence may fit several, and fits best the one with most words of its own. */
+function patternsOf(translations: Translations): readonly Pattern[] {
+  return Object.entries(translations)
+    .map(([english, sentence]) => ({ pieces: piecesOf(english), sentence }))
+    .filter(({ pieces }) => pieces.length > 1 && pieces.some((piece) => /[a-z]{2}/.test(piece)))
+    .sort((a, b) => b.pieces.join('').length - a.pieces.join('').length)
+    .map(({ pieces, sentence }) => [new RegExp(`^${pieces.map(literally).join('(.+?)')}$`, 's'), sentence]);
+}
+
+/** What stands around the parts. */
+function piecesOf(english: string): readonly string[] {
+  return english.split(/\{\d+\}/);
+}
+
+function literally(text: string): string {
+  return text.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&');
 }
 
 const PART = /\{(\d+)\}/g;

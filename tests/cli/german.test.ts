@@ -39,4 +39,15 @@ describe('in German', () => {
     const english = await bookmatch(SHOP, 'check', '--format', 'json');
     expect(codes(german.out)).toEqual(codes(english.out));
   });
+
+  it('what cannot be computed, and what is assumed, is told in German from end to end', async () => {
+    const shop = {
+      'a.bookmatch':
+        'model tarn {\n  top.thickness: 0 mm\n  top.wood: spruce-1\n}\nrecipe tarn-1 for tarn { top.edge-thickness: 2 mm }\nwood spruce-1 is sitka-spruce { density: 420 kg/m³ }\n',
+    };
+    const shown = await bookmatch(shop, 'show', 'tarn-1', '--language', 'de');
+    console.log(shown.out);
+    const checked = await bookmatch(shop, 'check', '--language', 'de');
+    console.log(checked.out);
+  });
 });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { messagesInCode } from './every-message.js';
 import { type Sentences, sentencesInCode } from './every-sentence.js';
 import { sentencesInTables } from './every-table-text.js';
 import { germanByArea, translationsOf } from './translations.js';
 
-const wanted: Sentences = new Map([...sentencesInTables(), ...sentencesInCode('language')]);
+const wanted: Sentences = new Map([...sentencesInTables(), ...sentencesInCode('language'), ...messagesInCode()]);
 const german = translationsOf('de');
 
 describe('the German words', () => {

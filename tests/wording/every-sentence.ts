@@ -20,11 +20,11 @@ export function sentencesForEditor(folder: string): Sentences {
   });
 }
 
-function collected(folder: string, said: (node: ts.Node) => readonly string[]): Sentences {
+export function collected(folder: string, said: (node: ts.Node) => readonly string[]): Sentences {
   const found = new Map<string, string>();
   for (const file of globSync(`${folder}/**/*.ts`).sort()) {
     if (file.includes('/generated/')) continue;
-    const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest);
+    const source = ts.createSourceFile(file, readFileSync(file, 'utf8'), ts.ScriptTarget.Latest, true);
     const visit = (node: ts.Node): void => {
       for (const sentence of said(node)) if (sentence !== '' && !found.has(sentence)) found.set(sentence, file);
       ts.forEachChild(node, visit);
@@ -41,20 +41,20 @@ function said(node: ts.Node): readonly string[] {
 }
 
 /** The text itself, or each of those a condition or a fallback chooses from. */
-function textsIn(node: ts.Expression): readonly string[] {
+export function textsIn(node: ts.Expression): readonly string[] {
   if (ts.isStringLiteralLike(node)) return [node.text];
   if (ts.isConditionalExpression(node)) return [...textsIn(node.whenTrue), ...textsIn(node.whenFalse)];
   if (ts.isParenthesizedExpression(node)) return textsIn(node.expression);
   return ts.isBinaryExpression(node) ? textsIn(node.right) : [];
 }
 
-function nameOf(expression: ts.Expression): string {
+export function nameOf(expression: ts.Expression): string {
   if (ts.isIdentifier(expression)) return expression.text;
   return ts.isPropertyAccessExpression(expression) ? expression.name.text : '';
 }
 
 /** `{0} is thinner than {1}`, as the wording looks it up. */
-function inPlaces(template: ts.TemplateLiteral): string {
+export function inPlaces(template: ts.TemplateLiteral): string {
   if (ts.isNoSubstitutionTemplateLiteral(template)) return template.text;
   return template.templateSpans.reduce((text, { literal }, i) => `${text}{${i}}${literal.text}`, template.head.text);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ENGLISH, languageOf, Wording } from '../../language/wording/wording.js';
+import { translationsOf } from './translations.js';
 
 describe('the words people read', () => {
   const german = new Wording({ '{0} is thinner than {1}.': '{0} ist dünner als {1}.', Top: 'Decke' }, 'de');
@@ -19,6 +20,35 @@ describe('the words people read', () => {
 
   it('take a part for what it is, whatever is written in it', () => {
     expect(ENGLISH.say`${'{1}'} and ${'b'}`).toBe('{1} and b');
+  });
+});
+
+describe('a finished English sentence', () => {
+  const german = new Wording(translationsOf('de'), 'de');
+
+  it.each([
+    ['The plate thickness must be more than zero.', 'Plattendicke muss größer als null sein.'],
+    ['The temperature must lie between -50 °C and 60 °C.', 'Temperatur muss zwischen -50 °C und 60 °C liegen.'],
+    ['The height of the x-bass must be more than zero.', 'Höhe (x-bass) muss größer als null sein.'],
+    [
+      'The shear stiffness through the thickness along the grain of the bridge plate is not a number.',
+      'Schubsteifigkeit durch die Dicke längs der Faser (Stegplatte) ist keine Zahl.',
+    ],
+    ['the top is taken to be thinned over the outer 60 mm', 'Decke ist auf den äußeren 60 mm dünner gearbeitet'],
+    ['Two soundholes overlap.', 'Zwei Schalllöcher überlappen sich.'],
+  ])('is recognised: %s', (english, told) => {
+    expect(german.told(english)).toBe(told);
+    expect(ENGLISH.told(english)).toBe(english);
+  });
+
+  it('stays as it is where it is not recognised', () => {
+    expect(german.told('Qwertz (1.5+).')).toBe('Qwertz (1.5+).');
+  });
+
+  it('is taken for the one with most words of its own', () => {
+    const wording = new Wording({ '{0} of the {1}': '{1}-{0}', 'edge of the {0}': 'Rand: {0}', top: 'Decke' }, 'de');
+    expect(wording.told('edge of the top')).toBe('Rand: Decke');
+    expect(wording.told('half of the top')).toBe('Decke-half');
   });
 });
 

@@ -124,14 +124,16 @@ function basisInWords(bases: ReadonlySet<Basis>, { say, text }: Wording): string
   return words.length === 0 ? '' : say`from ${words.join(', ')}`;
 }
 
-function unknownLines(derived: readonly ShownDerived[], { say, text }: Wording): readonly string[] {
+function unknownLines(derived: readonly ShownDerived[], { say, text, told }: Wording): readonly string[] {
   const groups = new Map<string, string[]>();
   for (const { path, derived: answer } of derived) {
     if (answer.known) continue;
     const why =
       answer.missing.length > 0
         ? say`needs ${answer.missing.join(', ')}`
-        : text(answer.trouble ?? 'no number comes of it');
+        : answer.trouble === undefined
+          ? text('no number comes of it')
+          : told(answer.trouble);
     groups.set(why, [...(groups.get(why) ?? []), path]);
   }
   return [...groups].map(([why, paths]) => `  ${paths.join(', ')}: ${why}`);
@@ -140,7 +142,7 @@ function unknownLines(derived: readonly ShownDerived[], { say, text }: Wording):
 function assumptionLines(derived: readonly ShownDerived[], style: Style): readonly string[] {
   const all = new Set(derived.flatMap(({ derived: answer }) => (answer.known ? answer.assumptions : [])));
   return [...all].flatMap((assumption) =>
-    wrapped(style.wording.text(assumption), style.columns - 4).map((line, i) => `  ${i === 0 ? '· ' : '  '}${line}`),
+    wrapped(style.wording.told(assumption), style.columns - 4).map((line, i) => `  ${i === 0 ? '· ' : '  '}${line}`),
   );
 }
 
