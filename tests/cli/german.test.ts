@@ -41,13 +41,28 @@ describe('in German', () => {
   });
 
   it('what cannot be computed, and what is assumed, is told in German from end to end', async () => {
-    const shop = {
-      'a.bookmatch':
-        'model tarn {\n  top.thickness: 0 mm\n  top.wood: spruce-1\n}\nrecipe tarn-1 for tarn { top.edge-thickness: 2 mm }\nwood spruce-1 is sitka-spruce { density: 420 kg/m³ }\n',
-    };
-    const shown = await bookmatch(shop, 'show', 'tarn-1', '--language', 'de');
-    console.log(shown.out);
-    const checked = await bookmatch(shop, 'check', '--language', 'de');
-    console.log(checked.out);
+    const { out } = await bookmatch({ 'a.bookmatch': NOT_COMPUTABLE }, 'show', 'tarn-1', '--language', 'de');
+    expect(out).toContain('Dicke muss größer als null sein');
+    const checked = await bookmatch({ 'a.bookmatch': NOT_COMPUTABLE }, 'check', '--language', 'de');
+    expect(checked.out).toContain('Dicke muss größer als null sein');
+    for (const said of [out, checked.out]) expect(said).not.toMatch(/must be|cannot be|is taken|are taken|is used/);
+    const english = await bookmatch({ 'a.bookmatch': NOT_COMPUTABLE }, 'show', 'tarn-1');
+    expect(english.out).toContain('The thickness must be more than zero.');
   });
 });
+
+const NOT_COMPUTABLE = `model tarn {
+  soundhole.diameter: 100 mm
+  back.thickness: 2.6 mm
+  top.wood: spruce-1
+  back.wood: spruce-1
+  body {
+    length: 495 mm
+    lower-bout { width: 390 mm  station: 112 mm }
+    waist { width: 243 mm  station: 292 mm }
+    upper-bout { width: 286 mm  station: 422 mm }
+  }
+}
+recipe tarn-1 for tarn { top.thickness: 0 mm }
+wood spruce-1 is sitka-spruce { density: 420 kg/m³ }
+`;

@@ -1,5 +1,6 @@
 /** The sentences that stand in tables: of the catalogue, the rules, what is computed, the units, the keywords. */
 import { catalogue } from '../../language/catalogue/catalogue.js';
+import { STAGES } from '../../language/catalogue/property.js';
 import { CAUTIONS } from '../../language/catalogue/cautions.js';
 import species from '../../language/catalogue/species.bookmatch?raw';
 import { rulePages } from '../../language/checks/manual.js';
@@ -32,6 +33,7 @@ export function sentencesInTables(): Sentences {
   for (const dimension of Object.values(DIMENSION)) add('dimensions', withArticle(dimension));
   for (const part of catalogue.parts) add('part titles', partTitle(part.path.split('.')[0]!, ENGLISH));
   for (const word of catalogue.property('stage', 'build')?.choices ?? []) add('stages', word.replaceAll('-', ' '));
+  for (const stage of STAGES) add('stages of work', stage.replaceAll('-', ' '));
   const voiced = INSTRUMENT_QUANTITIES.filter(({ voicing }) => voicing).map(({ path }) => path.replaceAll('*', 'x'));
   for (const path of voiced) add('words for effects', ...wordsFor(path));
   add(
