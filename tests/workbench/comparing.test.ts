@@ -14,8 +14,8 @@ journey('a recipe beside its parent, both written out in full, in the diff edito
   await clickOn(page, 'recipe vennick-40 from', 'vennick-40');
   await runCommand(page, 'Bookmatch: Compare with Parent');
   await waitForDiff(page, 'vennick-38 beside vennick-40');
-  expect(await sideOf(page, 'original')).toContain('    diameter: 101 mm');
-  expect(await sideOf(page, 'modified')).toContain('    diameter: 95 mm');
+  await expect.poll(() => sideOf(page, 'original'), { timeout: 10_000 }).toContain('    diameter: 101 mm');
+  await expect.poll(() => sideOf(page, 'modified'), { timeout: 10_000 }).toContain('    diameter: 95 mm');
   await page.locator('.editor-actions [aria-label*="Collapse Unchanged Regions"]').click();
   await page.locator('.diff-hidden-lines .center:visible').first().waitFor();
   await page.mouse.move(24, 560);
@@ -53,5 +53,5 @@ journey('the whole recipe is shown as read-only text', async (page) => {
   await clickOn(page, 'recipe vennick-34 from', 'vennick-34');
   await runCommand(page, 'Bookmatch: Show the Whole Recipe');
   await page.locator('.tab.active', { hasText: 'vennick-34.bookmatch' }).waitFor();
-  expect(await visibleText(page)).toContain('recipe vennick-34 for vennick');
+  await expect.poll(() => visibleText(page), { timeout: 10_000 }).toContain('recipe vennick-34 for vennick');
 });

@@ -33,7 +33,9 @@ journey('a fix groups the two as one tweak, and the warning is gone', async (pag
   await picture(page, 'fixes');
   await applyFix(page, 'Group them as one tweak');
   await page.locator('.squiggly-warning').waitFor({ state: 'detached' });
-  expect(await visibleText(page)).toMatch(/together ".*" \{\n\s+change bridge\.mass: 27 g -> 22 g/);
+  await expect
+    .poll(() => visibleText(page), { timeout: 10_000 })
+    .toMatch(/together ".*" \{\n\s+change bridge\.mass: 27 g -> 22 g/);
 });
 
 journey('a number without its unit is asked about as it is typed', async (page) => {
@@ -47,7 +49,7 @@ journey('a number without its unit is asked about as it is typed', async (page) 
   await openFixes(page);
   await applyFix(page, '2.3 mm');
   await page.locator('.squiggly-error').waitFor({ state: 'detached' });
-  expect(await visibleText(page)).toContain('back.thickness: 2.3 mm');
+  await expect.poll(() => visibleText(page), { timeout: 10_000 }).toContain('back.thickness: 2.3 mm');
 });
 
 journey('the code of a finding leads to its page, with a bad and a good example', async (page) => {

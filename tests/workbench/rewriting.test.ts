@@ -16,7 +16,8 @@ journey('a finding is accepted where it stands, the reason typed at once', async
   await openFixes(page);
   await applyFix(page, 'Accept too-many-changes here');
   await page.keyboard.type('A client asked.');
-  await page.locator('.squiggly-warning').waitFor({ state: 'detached' });
+  // While the reason is being typed there may be a second one, about the reason.
+  await expect.poll(() => page.locator('.squiggly-warning').count(), { timeout: 20_000 }).toBe(0);
   expect(await visibleText(page)).toMatch(
     /because "Client wants more bite.*\n\s+accept too-many-changes because "A client asked\."\n\s+change top\.wood/,
   );
