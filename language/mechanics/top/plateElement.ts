@@ -9,7 +9,8 @@
  *
  * Five unknowns per node: u, v, w, βx, βy with u(z) = u + z βx, v(z) = v + z βy; transverse shear γ = grad w + β.
  */
-import { AT_A, AT_B, AT_BENDING, AT_D, AT_SHEAR } from './laminate.js';
+import { AT_A, AT_B, AT_D, AT_SHEAR } from './laminate.js';
+import { sideTerms } from './plateSides.js';
 
 /** Working space and results of one element after another. */
 export interface PlateElement {
@@ -288,125 +289,5 @@ function tilt(k: Float64Array, dx: number, dy: number): void {
   }
   for (let w = 2; w < 20; w += 5) {
     for (let i = 0; i < 20; i++) k[20 * i + w]! += dx * k[20 * i + w - 2]! + dy * k[20 * i + w - 1]!;
-  }
-}
-
-/** The four sides: their shear angle a = Δw/L + mean βs, of which 1/(1+φ) goes into bending and φ/(1+φ) stays shear. */
-function sideTerms(): {
-  measure(x: Float64Array, y: Float64Array, rows: Float64Array, at: number): void;
-  curvature(
-    xi: number,
-    eta: number,
-    a: number,
-    b: number,
-    c: number,
-    d: number,
-    nx: Float64Array,
-    ny: Float64Array,
-    kx: Float64Array,
-    ky: Float64Array,
-    kxy: Float64Array,
-  ): void;
-  shear(xi: number, eta: number, a: number, b: number, c: number, d: number, gx: Float64Array, gy: Float64Array): void;
-} {
-  const cosine = new Float64Array(4);
-  const sine = new Float64Array(4);
-  const length = new Float64Array(4);
-  const bent = new Float64Array(4);
-  const sheared = new Float64Array(4);
-
-  return {
-    measure(x, y, rows, at) {
-      const d = at + AT_BENDING;
-      const s = at + AT_SHEAR;
-      const det = rows[s]! * rows[s + 2]! - rows[s + 1]! * rows[s + 1]!;
-      for (let k = 0; k < 4; k++) {
-        const dx = x[(k + 1) & 3]! - x[k]!;
-        const dy = y[(k + 1) & 3]! - y[k]!;
-        const l = Math.sqrt(dx * dx + dy * dy);
-        const c = dx / l;
-        const n = dy / l;
-        const stiff =
-          c * c * c * c * rows[d]! +
-          n * n * n * n * rows[d + 3]! +
-          2 * c * c * n * n * (rows[d + 1]! + 2 * rows[d + 5]!) +
-          4 * c * n * (c * c * rows[d + 2]! + n * n * rows[d + 4]!);
-        const soft = (c * c * rows[s + 2]! + n * n * rows[s]! - 2 * c * n * rows[s + 1]!) / det;
-        const phi = (12 * stiff * soft) / (l * l);
-        cosine[k] = c;
-        sine[k] = n;
-        length[k] = l;
-        bent[k] = -1.5 / (1 + phi);
-        sheared[k] = phi / (1 + phi);
-      }
-    },
-
-    curvature(xi, eta, a, b, c, d, nx, ny, kx, ky, kxy) {
-      for (let i = 0; i < 4; i++) {
-        kx[3 * i] = ky[3 * i] = kxy[3 * i] = 0;
-        kx[3 * i + 1] = nx[i]!;
-        ky[3 * i + 1] = 0;
-        kxy[3 * i + 1] = ny[i]!;
-        kx[3 * i + 2] = 0;
-        ky[3 * i + 2] = ny[i]!;
-        kxy[3 * i + 2] = nx[i]!;
-      }
-      for (let k = 0; k < 4; k++) {
-        let dXi: number;
-        let dEta: number;
-        if (k === 0) {
-          dXi = -xi * (1 - eta);
-          dEta = -(1 - xi * xi) / 2;
-        } else if (k === 1) {
-          dXi = (1 - eta * eta) / 2;
-          dEta = -eta * (1 + xi);
-        } else if (k === 2) {
-          dXi = -xi * (1 + eta);
-          dEta = (1 - xi * xi) / 2;
-        } else {
-          dXi = -(1 - eta * eta) / 2;
-          dEta = -eta * (1 - xi);
-        }
-        const px = (a * dXi + b * dEta) * bent[k]!;
-        const py = (c * dXi + d * dEta) * bent[k]!;
-        const cos = cosine[k]!;
-        const sin = sine[k]!;
-        addSide(kx, k, px * cos);
-        addSide(ky, k, py * sin);
-        addSide(kxy, k, py * cos + px * sin);
-      }
-    },
-
-    shear(xi, eta, a, b, c, d, gx, gy) {
-      gx.fill(0);
-      gy.fill(0);
-      for (let k = 0; k < 4; k++) {
-        const half = (sheared[k]! * length[k]!) / 2;
-        if (k === 0 || k === 2) {
-          const value = k === 0 ? (half * (1 - eta)) / 2 : (-half * (1 + eta)) / 2;
-          addSide(gx, k, a * value);
-          addSide(gy, k, c * value);
-        } else {
-          const value = k === 1 ? (half * (1 + xi)) / 2 : (-half * (1 - xi)) / 2;
-          addSide(gx, k, b * value);
-          addSide(gy, k, d * value);
-        }
-      }
-    },
-  };
-
-  /** Adds `factor` times the side's shear angle as a row over w, βx, βy of its two nodes. */
-  function addSide(row: Float64Array, k: number, factor: number): void {
-    const i = 3 * k;
-    const j = 3 * ((k + 1) & 3);
-    const inverse = factor / length[k]!;
-    const c = (factor * cosine[k]!) / 2;
-    const s = (factor * sine[k]!) / 2;
-    row[i]! -= inverse;
-    row[j]! += inverse;
-    row[i + 1]! += c;
-    row[j + 1]! += c;
-    row[i + 2]! += s;
-    row[j + 2]! += s;
   }
 }
