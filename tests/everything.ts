@@ -1,5 +1,5 @@
-// `npm test`: every check there is, one after the other, and how many passed. With `-- --workbench`, as CI runs it, the
-// packaged extension is tried in a real VS Code as well, which takes some minutes more.
+// `npm test`: the checks one after the other, and how many passed. With `-- --thorough`, as CI runs it, nothing is sampled, and
+// the packaged extension is tried in a real VS Code as well, which takes some minutes more.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
@@ -21,8 +21,11 @@ step('grammar', 'npm', ['run', '--silent', 'generate']);
 step('types', 'tsc', ['-p', '.']);
 step('lint', 'eslint', ['.']);
 step('import directions', 'depcruise', ['--output-type', 'err', 'language', 'extension', 'syntaxes']);
+const isThorough = process.argv.includes('--thorough');
+// Read by `tests/thorough.ts`, in the processes started here.
+process.env['BOOKMATCH_THOROUGH'] ??= isThorough ? '1' : '0';
 tests('tests', []);
-if (process.argv.includes('--workbench')) workbench();
+if (isThorough) workbench();
 else console.log('\n== workbench: not asked for; `npm run workbench` tries the extension in a real VS Code.');
 
 for (const name of failedSteps) console.log(`failed: ${name}`);

@@ -8,11 +8,12 @@ import { resolve } from 'node:path';
 import { format, resolveConfig } from 'prettier';
 import { expect, test } from 'vitest';
 import { halfPlateSection, loadSection, panelSection, sprucePlateSection, theorySection } from './barePlates.js';
+import { THOROUGH } from '../../../thorough.js';
 import { rotationSection, shellSection, solidSection } from './bracedTops.js';
 
 const FILE = resolve('language/mechanics/top/accuracy.md');
 
-test('the table of accuracy is what comes out', { timeout: 240_000 }, async () => {
+test.runIf(THOROUGH)('the table of accuracy is what comes out', { timeout: 240_000 }, async () => {
   const text = `
 # How near the top solver comes
 
