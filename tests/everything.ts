@@ -40,10 +40,10 @@ function workbench(): void {
     return;
   }
   if (step('package', 'npm', ['run', '--silent', 'package'])) {
-    tests('workbench', ['--config', 'tests/workbench/vitest.config.ts']);
-    tests('workbench of a newcomer', ['--config', 'tests/workbench/newcomer/vitest.config.ts']);
-    tests('workbench in German', ['--config', 'tests/workbench/german/vitest.config.ts']);
-    tests('workbench in the browser alone', ['--config', 'tests/workbench/web/vitest.config.ts']);
+    journeys('workbench', 'tests/workbench/vitest.config.ts');
+    journeys('workbench of a newcomer', 'tests/workbench/newcomer/vitest.config.ts');
+    journeys('workbench in German', 'tests/workbench/german/vitest.config.ts');
+    journeys('workbench in the browser alone', 'tests/workbench/web/vitest.config.ts');
   }
 }
 
@@ -55,20 +55,65 @@ function step(name: string, command: string, args: readonly string[]): boolean {
 }
 
 function tests(name: string, args: readonly string[]): void {
+  settle(name, attempt(name, args));
+}
+
+/**
+ * Journeys in a real editor. Files in which one failed are tried once more, in an editor and a page started anew: one that got stuck
+ * is no fault of the extension. What fails twice has failed.
+ */
+function journeys(name: string, config: string): void {
+  const first = attempt(name, ['--config', config]);
+  if (first.failedFiles.length === 0) {
+    settle(name, first);
+    return;
+  }
+  const second = attempt(`${name}, once more`, ['--config', config, ...first.failedFiles]);
+  settle(name, { ...second, passed: first.passedElsewhere + second.passed });
+}
+
+interface Attempt extends Count {
+  readonly fine: boolean;
+  readonly failedFiles: readonly string[];
+  /** Tests passed in files in which none failed. */
+  readonly passedElsewhere: number;
+}
+
+function attempt(name: string, args: readonly string[]): Attempt {
   const file = join(RESULTS, `${name}.json`);
   const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${file}`];
   const fine = run(name, 'vitest', ['run', ...args, ...reporters]);
-  const count = existsSync(file) ? countIn(file) : { passed: 0, failed: 0 };
-  total.passed += count.passed;
-  total.failed += count.failed;
-  if (count.failed > 0) failedSteps.push(`${name} (${count.failed})`);
-  // A file that cannot be loaded, or a crash, fails without any test of it failing.
-  else if (!fine || count.passed === 0) fail(name);
+  if (!existsSync(file)) return { fine, passed: 0, failed: 0, failedFiles: [], passedElsewhere: 0 };
+  const { testResults, ...all } = JSON.parse(readFileSync(file, 'utf8')) as Report;
+  const failed = testResults.filter(({ status }) => status === 'failed');
+  const passedThere = failed
+    .flatMap(({ assertionResults }) => assertionResults)
+    .filter((one) => one.status === 'passed');
+  return {
+    fine,
+    passed: all.numPassedTests,
+    failed: all.numFailedTests,
+    failedFiles: failed.map((one) => one.name),
+    passedElsewhere: all.numPassedTests - passedThere.length,
+  };
 }
 
-function countIn(file: string): Count {
-  const report = JSON.parse(readFileSync(file, 'utf8')) as { numPassedTests: number; numFailedTests: number };
-  return { passed: report.numPassedTests, failed: report.numFailedTests };
+interface Report {
+  readonly numPassedTests: number;
+  readonly numFailedTests: number;
+  readonly testResults: readonly {
+    readonly name: string;
+    readonly status: string;
+    readonly assertionResults: readonly { readonly status: string }[];
+  }[];
+}
+
+function settle(name: string, { fine, passed, failed }: Attempt): void {
+  total.passed += passed;
+  total.failed += failed;
+  if (failed > 0) failedSteps.push(`${name} (${failed})`);
+  // A file that cannot be loaded, or a crash, fails without any test of it failing.
+  else if (!fine || passed === 0) fail(name);
 }
 
 function fail(name: string): void {

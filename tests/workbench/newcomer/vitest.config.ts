@@ -8,9 +8,7 @@ export default defineConfig({
     globalSetup: ['tests/workbench/newcomer/open-newcomer.ts'],
     fileParallelism: false,
     maxWorkers: 1,
-    testTimeout: 90_000,
+    testTimeout: 60_000,
     hookTimeout: 180_000,
-    // An editor in a browser on a busy machine: what fails once and then passes is said, and is no failure.
-    retry: 1,
   },
 });
