@@ -4,6 +4,7 @@ import { sameDimension } from '../quantities/dimension.js';
 import type { Unit } from '../quantities/unit.js';
 import { differenceFromSi, fromSi, unit as unitNamed } from '../quantities/units.js';
 import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import { quantitiesIn } from '../recipes/values.js';
 
 /** Plain data: a number, a text, `null` for unknown, a list, or the ends of a range. */
 export type Plain = number | string | null | readonly Plain[] | { readonly [key: string]: Plain };
@@ -40,23 +41,6 @@ export function inUnit(si: number, symbol: string, how: 'value' | 'difference' =
 /** Twelve digits: what a double can promise after a conversion, without a tail of nines. */
 export function tidy(number: number): number {
   return Number(number.toPrecision(12));
-}
-
-function quantitiesIn(value: Value): readonly QuantityValue[] {
-  switch (value.kind) {
-    case 'quantity':
-      return [value];
-    case 'range':
-      return [value.low, value.high].filter((end) => end !== undefined);
-    case 'size':
-      return value.parts;
-    case 'point':
-      return [value.station, value.offset];
-    case 'list':
-      return value.items.flatMap(quantitiesIn);
-    default:
-      return [];
-  }
 }
 
 function shapeOf(value: Value, number: (quantity: QuantityValue) => Plain): Plain {

@@ -1,5 +1,5 @@
 /** Values: when two are the same, when a stated one agrees with a real one, and walking the statements that hold them. */
-import type { PropertyStatement, Statement, TogetherStatement, Value } from './facts.js';
+import type { PropertyStatement, QuantityValue, Statement, TogetherStatement, Value } from './facts.js';
 
 /** Equal in meaning, wherever and in whatever unit they were written. */
 export function sameValue(a: Value | undefined, b: Value | undefined): boolean {
@@ -80,4 +80,22 @@ function sameList(a: readonly Value[], b: readonly Value[]): boolean {
 
 function close(a: number, b: number): boolean {
   return a === b || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/** Every quantity a value is made of, in the order written. */
+export function quantitiesIn(value: Value): readonly QuantityValue[] {
+  switch (value.kind) {
+    case 'quantity':
+      return [value];
+    case 'range':
+      return [value.low, value.high].filter((end) => end !== undefined);
+    case 'size':
+      return value.parts;
+    case 'point':
+      return [value.station, value.offset];
+    case 'list':
+      return value.items.flatMap(quantitiesIn);
+    default:
+      return [];
+  }
 }

@@ -4,9 +4,9 @@ import { isNumber, sameDimension } from '../../quantities/dimension.js';
 import { otherUnit } from '../../quantities/shop-units.js';
 import type { Unit } from '../../quantities/unit.js';
 import { unitsOf } from '../../quantities/units.js';
-import type { QuantityValue, Statement, Value } from '../../recipes/facts.js';
+import type { Statement, Value } from '../../recipes/facts.js';
 import { valuesOf } from '../../recipes/mentions.js';
-import { allStatements } from '../../recipes/values.js';
+import { allStatements, quantitiesIn } from '../../recipes/values.js';
 import { writeExactly } from './exact-value.js';
 import type { Marked, Offer } from './offer.js';
 import { touches } from './offer.js';
@@ -49,21 +49,4 @@ function unitsInOrder(now: Unit): readonly Unit[] {
 
 function isStep(statement: Statement, value: Value): boolean {
   return statement.kind === 'change' && statement.by === value;
-}
-
-function quantitiesIn(value: Value): readonly QuantityValue[] {
-  switch (value.kind) {
-    case 'quantity':
-      return [value];
-    case 'range':
-      return [value.low, value.high].filter((end) => end !== undefined);
-    case 'size':
-      return value.parts;
-    case 'point':
-      return [value.station, value.offset];
-    case 'list':
-      return value.items.flatMap(quantitiesIn);
-    default:
-      return [];
-  }
 }
