@@ -40,10 +40,10 @@ function workbench(): void {
     return;
   }
   if (step('package', 'npm', ['run', '--silent', 'package'])) {
-    journeys('workbench', 'tests/workbench/vitest.config.ts');
-    journeys('workbench of a newcomer', 'tests/workbench/newcomer/vitest.config.ts');
-    journeys('workbench in German', 'tests/workbench/german/vitest.config.ts');
-    journeys('workbench in the browser alone', 'tests/workbench/web/vitest.config.ts');
+    journeys('workbench', 'tests/workbench/vitest.config.mts');
+    journeys('workbench of a newcomer', 'tests/workbench/newcomer/vitest.config.mts');
+    journeys('workbench in German', 'tests/workbench/german/vitest.config.mts');
+    journeys('workbench in the browser alone', 'tests/workbench/web/vitest.config.mts');
   }
 }
 
