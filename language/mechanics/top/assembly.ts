@@ -2,6 +2,7 @@
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import type { DiscreteTop } from './discrete.js';
 import { plateMass, type PlateElement } from './plateElement.js';
+import { PARTS } from './plateParts.js';
 import { ribStiffness } from './ribElement.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
 import type { Unknowns } from './unknowns.js';
@@ -26,9 +27,8 @@ export function corners(
 }
 
 /**
- * Adds K + `shift` M into `panels` and M into `mass` (both cleared first); `diagonal` receives the matrix's diagonal, `elements` the stiffness of each
- * quadrilateral. Returns the
- * first quadrilateral that is turned inside out, or −1.
+ * Adds K + `shift` M into `panels` and M into `mass` (both cleared first); `diagonal` receives the matrix's diagonal, `elements` the parts of each
+ * quadrilateral's stiffness. Returns the first quadrilateral that is turned inside out, or −1.
  */
 export function assemble(
   top: DiscreteTop,
@@ -47,7 +47,6 @@ export function assemble(
   const px = new Float64Array(4);
   const py = new Float64Array(4);
   const pz = new Float64Array(4);
-  const k = element.stiffness;
   for (let q = 0; q < laminateOf.length; q++) {
     corners(top, q, px, py, pz);
     const row = laminateOf[q]! * LAMINATE_SIZE;
@@ -55,7 +54,8 @@ export function assemble(
     const m0 = laminates[row + AT_MASS]!;
     const m1 = laminates[row + AT_MASS + 1]!;
     const m2 = laminates[row + AT_MASS + 2]!;
-    elements.set(k, 400 * q);
+    elements.set(element.parts, PARTS * q);
+    const k = element.whole();
     if (shift !== 0) addShift(k, element.mass, shift, m0, m1, m2);
     let pair = 10 * q;
     for (let i = 0; i < 4; i++) {

@@ -61,10 +61,13 @@ export function dot(a: Float64Array, b: Float64Array): number {
 
 /** w of each node. */
 export function heightsOf({ unknowns, top }: SolvedState, vector: Float64Array): Float64Array {
-  return Float64Array.from(top.x, (_, node) => {
-    const s = unknowns.slot[5 * node + 2]!;
-    return s < 0 ? 0 : vector[unknowns.pattern.first[node]! + s]!;
-  });
+  const { slot, pattern } = unknowns;
+  const heights = new Float64Array(top.x.length);
+  for (let node = 0; node < heights.length; node++) {
+    const s = slot[5 * node + 2]!;
+    if (s >= 0) heights[node] = vector[pattern.first[node]! + s]!;
+  }
+  return heights;
 }
 
 function modeOf(

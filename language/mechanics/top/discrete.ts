@@ -242,13 +242,18 @@ function crossingsOf(p: Brace, q: Brace): { at: number; along: number; sine: num
 
 /** Whether quadrilateral `q` has the same corners and the same laminate in both. */
 export function sameQuad(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
+  if (!sameCorners(a, b, q)) return false;
+  const one = a.laminateOf[q]! * LAMINATE_SIZE;
+  const other = b.laminateOf[q]! * LAMINATE_SIZE;
+  for (let k = 0; k < LAMINATE_SIZE; k++) if (a.laminates[one + k] !== b.laminates[other + k]) return false;
+  return true;
+}
+
+export function sameCorners(a: DiscreteTop, b: DiscreteTop, q: number): boolean {
   for (let k = 4 * q; k < 4 * q + 4; k++) {
     const node = a.mesh.quads[k]!;
     if (a.x[node] !== b.x[node] || a.y[node] !== b.y[node] || a.z[node] !== b.z[node]) return false;
   }
-  const one = a.laminateOf[q]! * LAMINATE_SIZE;
-  const other = b.laminateOf[q]! * LAMINATE_SIZE;
-  for (let k = 0; k < LAMINATE_SIZE; k++) if (a.laminates[one + k] !== b.laminates[other + k]) return false;
   return true;
 }
 

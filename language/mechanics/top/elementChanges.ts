@@ -1,9 +1,10 @@
 /** K′ X for a model whose sizes have changed, from its elements alone: the stiffness itself is never assembled. */
 import { addMassOf, corners, type NodalMass } from './assembly.js';
-import { sameMatter, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
+import { sameCorners, sameMatter, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
 import type { FactoredTop } from './factoredTop.js';
-import { LAMINATE_SIZE } from './laminate.js';
+import { AT_A, AT_B, LAMINATE_SIZE } from './laminate.js';
 import type { PlateElement } from './plateElement.js';
+import { addPlateProduct, COUPLED, COUPLING, MEMBRANE, PARTS, plateRoom, SLOPE_X, SLOPE_Y } from './plateParts.js';
 import { ribStiffness } from './ribElement.js';
 import type { Unknowns } from './unknowns.js';
 
@@ -14,32 +15,39 @@ export interface ElementChanges {
   readonly mass: NodalMass;
 }
 
-/** Differences of all elements that are not the same in both, `elements` being the quadrilaterals' stiffness before; undefined when one is turned inside out, or the rim's spring differs. */
+/** Differences of all elements that are not the same in both, `elements` being the parts of the quadrilaterals' stiffness before; undefined when one is turned inside out, or the rim's spring differs. */
 export function elementChanges(
   before: DiscreteTop,
   after: DiscreteTop,
   unknowns: Unknowns,
   element: PlateElement,
-  { elements, changes: matrices }: Pick<FactoredTop, 'elements' | 'changes'>,
+  { elements, changes: rows }: Pick<FactoredTop, 'elements' | 'changes'>,
 ): ElementChanges | undefined {
   if (before.rimSpring !== after.rimSpring) return undefined;
   if (before.rimSpring > 0 && !sameMatter(before.x, after.x)) return undefined;
   const { mesh } = after;
+  const { inPlane } = unknowns.support;
   const mass = new Float64Array(3 * unknowns.graph.list.length);
   const px = new Float64Array(4);
   const py = new Float64Array(4);
   const pz = new Float64Array(4);
   const changed: number[] = [];
   for (let q = 0; q < after.laminateOf.length; q++) if (!sameQuad(before, after, q)) changed.push(q);
-  const places = new Int32Array(20 * changed.length);
-  for (let i = 0; i < changed.length; i++) {
-    const q = changed[i]!;
+  const places = new Int32Array(40 * changed.length);
+  let terms = 0;
+  for (const q of changed) {
     corners(after, q, px, py, pz);
     const row = after.laminateOf[q]! * LAMINATE_SIZE;
-    if (!element.compute(px, py, pz, after.laminates, row, unknowns.support.inPlane)) return undefined;
-    for (let k = 0; k < 400; k++) matrices[400 * i + k] = element.stiffness[k]! - elements[400 * q + k]!;
-    placesOf(unknowns, mesh.quads.subarray(4 * q, 4 * q + 4), places, 20 * i);
+    const ratio = inPlane ? stretchRatio(before, after, q) : undefined;
+    if (!element.compute(px, py, pz, after.laminates, row, inPlane && ratio === undefined)) return undefined;
+    if (ratio !== undefined) scaleMembrane(elements, PARTS * q, ratio, element.parts);
+    const nodes = mesh.quads.subarray(4 * q, 4 * q + 4);
+    placesOf(unknowns, nodes, places, 20 * terms);
+    if (putDifference(element.parts, elements, PARTS * q, rows, PARTS * terms++)) continue;
+    placesOf(unknowns, nodes, places, 20 * terms);
+    putNegative(elements, PARTS * q, rows, PARTS * terms++);
   }
+  const room = plateRoom();
   const pieces: number[] = [];
   for (let r = 0; r < mesh.ribBrace.length; r++) if (!samePiece(before, after, r)) pieces.push(r);
   const ribMatrices = new Float64Array(144 * pieces.length);
@@ -57,10 +65,47 @@ export function elementChanges(
   return {
     mass,
     apply: (x, y) => {
-      for (let i = 0; i < changed.length; i++) addProduct(matrices, 400 * i, 20, places, 20 * i, x, y);
-      for (let i = 0; i < pieces.length; i++) addProduct(ribMatrices, 144 * i, 12, ribPlaces, 12 * i, x, y);
+      for (let i = 0; i < terms; i++) addPlateProduct(rows, PARTS * i, places, 20 * i, x, y, room);
+      for (let i = 0; i < pieces.length; i++) addRibProduct(ribMatrices, 144 * i, ribPlaces, 12 * i, x, y);
     },
   };
+}
+
+/** By what the stiffness in the plane has been multiplied as a whole, where the corners are the same and nothing couples it to bending. */
+function stretchRatio(before: DiscreteTop, after: DiscreteTop, q: number): number | undefined {
+  if (!sameCorners(before, after, q)) return undefined;
+  const one = before.laminateOf[q]! * LAMINATE_SIZE;
+  const other = after.laminateOf[q]! * LAMINATE_SIZE;
+  const ratio = after.laminates[other + AT_A]! / before.laminates[one + AT_A]!;
+  for (let k = AT_A; k < AT_A + 6; k++) {
+    const value = after.laminates[other + k]!;
+    if (!(Math.abs(value - ratio * before.laminates[one + k]!) <= 1e-12 * Math.abs(value))) return undefined;
+  }
+  for (let k = AT_B; k < AT_B + 6; k++) {
+    if (before.laminates[one + k] !== 0 || after.laminates[other + k] !== 0) return undefined;
+  }
+  return ratio;
+}
+
+function scaleMembrane(before: Float64Array, from: number, ratio: number, out: Float64Array): void {
+  for (let k = MEMBRANE; k < COUPLING; k++) out[k] = ratio * before[from + k]!;
+  out[SLOPE_X] = before[from + SLOPE_X]!;
+  out[SLOPE_Y] = before[from + SLOPE_Y]!;
+}
+
+/** The parts now less those before, where the facet leans as before; else the parts now alone, and false. */
+function putDifference(now: Float64Array, before: Float64Array, from: number, out: Float64Array, to: number): boolean {
+  out.set(now, to);
+  if (now[SLOPE_X] !== before[from + SLOPE_X] || now[SLOPE_Y] !== before[from + SLOPE_Y]) return false;
+  const coupled = now[COUPLED] !== 0 || before[from + COUPLED] !== 0;
+  for (let k = 0; k < (coupled ? SLOPE_X : COUPLING); k++) out[to + k]! -= before[from + k]!;
+  out[to + COUPLED] = Number(coupled);
+  return true;
+}
+
+function putNegative(before: Float64Array, from: number, out: Float64Array, to: number): void {
+  for (let k = 0; k < SLOPE_X; k++) out[to + k] = -before[from + k]!;
+  for (let k = SLOPE_X; k < PARTS; k++) out[to + k] = before[from + k]!;
 }
 
 /** Place of each of the 20 unknowns in the order of elimination, −1 when held. */
@@ -88,27 +133,26 @@ function ribPlacesOf(
   }
 }
 
-/** Y += K X for one n × n element matrix and blocks of four vectors. */
-function addProduct(
+/** Y += K X for one 12 × 12 matrix of a brace piece and blocks of four vectors. */
+function addRibProduct(
   k: Float64Array,
   at: number,
-  n: number,
   places: Int32Array,
   from: number,
   x: Float64Array,
   y: Float64Array,
 ): void {
-  for (let i = 0; i < n; i++) {
+  for (let i = 0; i < 12; i++) {
     const to = 4 * places[from + i]!;
     if (to < 0) continue;
     let s0 = 0;
     let s1 = 0;
     let s2 = 0;
     let s3 = 0;
-    for (let j = 0; j < n; j++) {
+    for (let j = 0; j < 12; j++) {
       const p = 4 * places[from + j]!;
       if (p < 0) continue;
-      const v = k[at + n * i + j]!;
+      const v = k[at + 12 * i + j]!;
       s0 += v * x[p]!;
       s1 += v * x[p + 1]!;
       s2 += v * x[p + 2]!;

@@ -3,6 +3,7 @@ import { assemble, multiplyMass, type NodalMass } from './assembly.js';
 import { BLOCK } from './blocks.js';
 import type { DiscreteTop } from './discrete.js';
 import type { PlateElement } from './plateElement.js';
+import { PARTS } from './plateParts.js';
 import { factorise, solveFactored } from './sparseCholesky.js';
 import type { Unknowns } from './unknowns.js';
 
@@ -10,16 +11,17 @@ import type { Unknowns } from './unknowns.js';
 export class Workspace {
   panels = new Float64Array(0);
   stack = new Float64Array(0);
-  /** Stiffness of each quadrilateral, 20 × 20. */
+  /** Parts of the stiffness of each quadrilateral. */
   elements = new Float64Array(0);
   /** Room for what a change of sizes does to them. */
   changes = new Float64Array(0);
 
   fit({ pattern, quadBase }: Unknowns): void {
-    const numbers = 40 * quadBase.length;
+    // Ten pairs of nodes per quadrilateral; a change can take two rows, see `elementChanges.ts`.
+    const numbers = PARTS * (quadBase.length / 10);
     if (this.elements.length < numbers) {
       this.elements = new Float64Array(numbers);
-      this.changes = new Float64Array(numbers);
+      this.changes = new Float64Array(2 * numbers);
     }
     if (this.panels.length < pattern.panelSize) this.panels = new Float64Array(pattern.panelSize);
     if (this.stack.length < pattern.stackSize) this.stack = new Float64Array(pattern.stackSize);
@@ -33,9 +35,9 @@ export interface FactoredTop {
   readonly shift: number;
   /** Solves in place for a block of four vectors in the order of elimination. Valid until the workspace is used again. */
   readonly solve: (block: Float64Array) => void;
-  /** Stiffness of each quadrilateral, 20 × 20, as long as the factor is valid. */
+  /** Parts of the stiffness of each quadrilateral, as long as the factor is valid. */
   readonly elements: Float64Array;
-  /** As much room again. */
+  /** Twice as much room. */
   readonly changes: Float64Array;
   /** Y ← M X, block of four. */
   readonly multiply: (x: Float64Array, y: Float64Array) => void;

@@ -10,12 +10,13 @@
  * Five unknowns per node: u, v, w, βx, βy with u(z) = u + z βx, v(z) = v + z βy; transverse shear γ = grad w + β.
  */
 import { AT_A, AT_B, AT_D, AT_SHEAR } from './laminate.js';
+import { BENDING, COUPLED, COUPLING, MEMBRANE, PARTS, SLOPE_X, SLOPE_Y, wholeFromParts } from './plateParts.js';
 import { sideTerms } from './plateSides.js';
 
 /** Working space and results of one element after another. */
 export interface PlateElement {
-  /** 20 × 20, unknowns in node order, full and symmetric. */
-  readonly stiffness: Float64Array;
+  /** Stiffness as `plateParts.ts` has it. */
+  readonly parts: Float64Array;
   /** 4 × 4, m²: ∫ N N, half lumped and half consistent; times m0, m1, m2 it is the mass. */
   readonly mass: Float64Array;
   /**
@@ -30,6 +31,8 @@ export interface PlateElement {
     at: number,
     inPlane: boolean,
   ): boolean;
+  /** Stiffness of the element last computed, 20 × 20, unknowns in node order, full and symmetric. The same array each time. */
+  whole(): Float64Array;
 }
 
 const G = 1 / Math.sqrt(3);
@@ -37,11 +40,9 @@ const GAUSS_XI = [-G, G, G, -G];
 const GAUSS_ETA = [-G, -G, G, G];
 const SIGN_XI = [-1, 1, 1, -1];
 const SIGN_ETA = [-1, -1, 1, 1];
-/** Bending unknowns w, βx, βy of each node, and membrane unknowns u, v, as places among the 20. */
-const BENDING_PLACE = [2, 3, 4, 7, 8, 9, 12, 13, 14, 17, 18, 19];
-const MEMBRANE_PLACE = [0, 1, 5, 6, 10, 11, 15, 16];
 
 export function plateElement(): PlateElement {
+  const parts = new Float64Array(PARTS);
   const stiffness = new Float64Array(400);
   const mass = new Float64Array(16);
   const side = sideTerms();
@@ -65,7 +66,6 @@ export function plateElement(): PlateElement {
     membrane.fill(0);
     coupling.fill(0);
     mass.fill(0);
-    stiffness.fill(0);
     side.measure(x, y, rows, at);
     const coupled = inPlane && isCoupled(rows, at);
     // Half-diagonals of the bilinear map: x = … + ξ x1 + η x2 + ξη x3.
@@ -107,18 +107,28 @@ export function plateElement(): PlateElement {
       addMass(mass, xi, eta, det);
     }
     for (let i = 0; i < 12; i++) {
-      for (let j = 0; j < 12; j++) {
-        stiffness[20 * BENDING_PLACE[i]! + BENDING_PLACE[j]!] = bending[i <= j ? 12 * i + j : 12 * j + i]!;
-      }
+      for (let j = 0; j < 12; j++) parts[BENDING + 12 * i + j] = bending[i <= j ? 12 * i + j : 12 * j + i]!;
     }
-    if (!inPlane) return true;
-    condense(stiffness, membrane, coupling, coupled);
+    parts[COUPLED] = Number(coupled);
+    parts[SLOPE_X] = parts[SLOPE_Y] = 0;
+    if (!inPlane) {
+      parts.fill(0, MEMBRANE, COUPLED);
+      return true;
+    }
+    condense(parts, membrane, coupling, coupled);
     const zXi = (-z[0]! + z[1]! + z[2]! - z[3]!) / 4;
     const zEta = (-z[0]! - z[1]! + z[2]! + z[3]!) / 4;
-    if (zXi !== 0 || zEta !== 0) tilt(stiffness, (y2 * zXi - y1 * zEta) / centre, (x1 * zEta - x2 * zXi) / centre);
+    if (zXi !== 0 || zEta !== 0) {
+      parts[SLOPE_X] = (y2 * zXi - y1 * zEta) / centre;
+      parts[SLOPE_Y] = (x1 * zEta - x2 * zXi) / centre;
+    }
     return true;
   };
-  return { stiffness, mass, compute };
+  const whole = (): Float64Array => {
+    wholeFromParts(parts, stiffness);
+    return stiffness;
+  };
+  return { parts, mass, compute, whole };
 }
 
 function isCoupled(rows: Float64Array, at: number): boolean {
@@ -254,8 +264,8 @@ function addMass(mass: Float64Array, xi: number, eta: number, det: number): void
   }
 }
 
-/** Puts membrane and coupling into the element after the incompatible unknowns (8…11) are eliminated. */
-function condense(k: Float64Array, membrane: Float64Array, coupling: Float64Array, coupled: boolean): void {
+/** Puts membrane and coupling into the parts after the incompatible unknowns (8…11) are eliminated. */
+function condense(parts: Float64Array, membrane: Float64Array, coupling: Float64Array, coupled: boolean): void {
   for (let p = 11; p >= 8; p--) {
     const pivot = 1 / membrane[13 * p]!;
     for (let i = 0; i < p; i++) {
@@ -267,27 +277,11 @@ function condense(k: Float64Array, membrane: Float64Array, coupling: Float64Arra
     if (!coupled) continue;
     for (let i = 0; i < 12; i++) {
       const f = coupling[12 * p + i]! * pivot;
-      for (let j = 0; j < 12; j++) {
-        k[20 * BENDING_PLACE[i]! + BENDING_PLACE[j]!]! -= f * coupling[12 * p + j]!;
-      }
+      for (let j = 0; j < 12; j++) parts[BENDING + 12 * i + j]! -= f * coupling[12 * p + j]!;
     }
   }
   for (let i = 0; i < 8; i++) {
-    for (let j = 0; j < 8; j++) k[20 * MEMBRANE_PLACE[i]! + MEMBRANE_PLACE[j]!] = membrane[12 * i + j]!;
-    if (!coupled) continue;
-    for (let j = 0; j < 12; j++) {
-      k[20 * MEMBRANE_PLACE[i]! + BENDING_PLACE[j]!] = coupling[12 * i + j]!;
-      k[20 * BENDING_PLACE[j]! + MEMBRANE_PLACE[i]!] = coupling[12 * i + j]!;
-    }
+    for (let j = 0; j < 8; j++) parts[MEMBRANE + 8 * i + j] = membrane[12 * i + j]!;
   }
-}
-
-/** K ← Tᵀ K T, T putting u + w `dx` for u and v + w `dy` for v at every node. */
-function tilt(k: Float64Array, dx: number, dy: number): void {
-  for (let w = 2; w < 20; w += 5) {
-    for (let j = 0; j < 20; j++) k[20 * w + j]! += dx * k[20 * (w - 2) + j]! + dy * k[20 * (w - 1) + j]!;
-  }
-  for (let w = 2; w < 20; w += 5) {
-    for (let i = 0; i < 20; i++) k[20 * i + w]! += dx * k[20 * i + w - 2]! + dy * k[20 * i + w - 1]!;
-  }
+  for (let k = 0; k < 96; k++) parts[COUPLING + k] = coupling[k]!;
 }

@@ -72,13 +72,9 @@ export function solveQuickly(
   if (!first || !best) return undefined;
   const moved = best.values.some((value, i) => !(Math.abs(first.values[i]! / value - 1) < 2 * MOST_SHIFT));
   if (moved || best.values.some((value) => !(value > 0))) return undefined;
-  const combined = best.vectors.map((weights) => combination(basis, used, weights, size));
+  const combined = combinations(basis, used, best.vectors, size);
   if (!load) return { model, top, unknowns, vectors: combined, squares: best.values };
-  const answers = [0, 1].map((c) => {
-    const forces = columnOf(load, c);
-    const right = used.map((j) => dot(basis[j >> 2]!, j & 3, forces));
-    return combination(basis, used, whole.solve(right), size);
-  });
+  const answers = combinations(basis, used, loadWeights(whole, basis, used, load), size);
   return {
     model,
     top,
@@ -146,25 +142,41 @@ function project(left: readonly Float64Array[], right: readonly Float64Array[]):
   return matrix;
 }
 
-function combination(
+/** Weights of the used columns that answer the first two vectors of `load`. */
+function loadWeights(
+  whole: SmallSystem,
   basis: readonly Float64Array[],
   used: readonly number[],
-  weights: ArrayLike<number>,
-  size: number,
-): Float64Array {
-  const block = new Float64Array(BLOCK * size);
-  basis.forEach((x, b) => {
-    const h = new Float64Array(16);
-    used.forEach((j, i) => {
-      if (j >> 2 === b) h[4 * (j & 3)] = -weights[i]!;
-    });
-    subtractProduct(block, x, h);
+  load: Float64Array,
+): readonly Float64Array[] {
+  const gram = new Float64Array(BLOCK * BLOCK);
+  const products = basis.map((x) => {
+    gramOf(x, load, gram);
+    return gram.slice();
   });
-  return columnOf(block, 0);
+  return [0, 1].map((c) => whole.solve(used.map((j) => products[j >> 2]![BLOCK * (j & 3) + c]!)));
 }
 
-function dot(block: Float64Array, column: number, vector: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < vector.length; i++) sum += block[BLOCK * i + column]! * vector[i]!;
-  return sum;
+/** One vector for each list of weights of the used columns, four at a time. */
+function combinations(
+  basis: readonly Float64Array[],
+  used: readonly number[],
+  weights: readonly ArrayLike<number>[],
+  size: number,
+): Float64Array[] {
+  const vectors: Float64Array[] = [];
+  const h = new Float64Array(BLOCK * BLOCK);
+  for (let first = 0; first < weights.length; first += BLOCK) {
+    const some = weights.slice(first, first + BLOCK);
+    const block = new Float64Array(BLOCK * size);
+    basis.forEach((x, b) => {
+      h.fill(0);
+      used.forEach((j, i) => {
+        if (j >> 2 === b) some.forEach((each, c) => (h[BLOCK * (j & 3) + c] = -each[i]!));
+      });
+      subtractProduct(block, x, h);
+    });
+    some.forEach((_, c) => vectors.push(columnOf(block, c)));
+  }
+  return vectors;
 }

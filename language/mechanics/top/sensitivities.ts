@@ -227,7 +227,7 @@ class ElementEnergies {
     element.compute(this.px, this.py, this.pz, top.laminates, row, state.unknowns.support.inPlane);
     this.vectors.forEach((vector, k) => this.gather(vector, top.mesh.quads.subarray(4 * q, 4 * q + 4), local[k]!));
     const moments = top.laminates.subarray(row + AT_MASS, row + AT_MASS + 3);
-    this.energies(element.stiffness, 20, local, element.mass, moments, local, out, at);
+    this.energies(element.whole(), 20, local, element.mass, moments, local, out, at);
   }
 
   private piece(top: DiscreteTop, r: number, out: Float64Array, at: number): void {

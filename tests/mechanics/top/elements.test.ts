@@ -75,7 +75,7 @@ describe('plate element of any convex shape', () => {
     expect(element.compute(x, y, FLAT, laminateRow, 0, true)).toBe(true);
     const u = Array.from(x, (px, i) => motion(px, y[i]!)).flat();
     let sum = 0;
-    for (let i = 0; i < 20; i++) for (let j = 0; j < 20; j++) sum += u[i]! * element.stiffness[20 * i + j]! * u[j]!;
+    for (let i = 0; i < 20; i++) for (let j = 0; j < 20; j++) sum += u[i]! * element.whole()[20 * i + j]! * u[j]!;
     return sum / 2;
   };
   const area = ((x[2]! - x[0]!) * (y[3]! - y[1]!) - (x[3]! - x[1]!) * (y[2]! - y[0]!)) / 2;

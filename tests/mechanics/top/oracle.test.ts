@@ -110,7 +110,8 @@ function denseSystem({ top, unknowns }: SolvedState): { stiffness: Matrix; mass:
     expect(element.compute(x, y, z, top.laminates, row, true)).toBe(true);
     const places = nodes.flatMap((node) => [0, 1, 2, 3, 4].map((d) => place(node, d)));
     const moments = top.laminates.subarray(row + AT_MASS, row + AT_MASS + 3);
-    add(k, places, (i, j) => element.stiffness[20 * i + j]!);
+    const whole = element.whole();
+    add(k, places, (i, j) => whole[20 * i + j]!);
     add(m, places, (i, j) => element.mass[4 * Math.floor(i / 5) + Math.floor(j / 5)]! * inertia(moments, i % 5, j % 5));
   }
   const rib = new Float64Array(144);
