@@ -89,6 +89,11 @@ export type SolverAnswer = PlateAnalysis | WoodFit;
 export interface Analyst {
   analysis(task: PlateTask): PlateAnalysis | undefined;
   fit(task: WoodTask): WoodFit | undefined;
+  /**
+   * What stays the same while nothing has been answered since and nothing asked for was dropped: so long, what was pending
+   * still is. Absent when nothing is ever pending for long.
+   */
+  round?(): unknown;
 }
 
 /** For evaluations that are never asked about modes. */

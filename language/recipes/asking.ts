@@ -101,7 +101,11 @@ export class Asking implements Ask {
     if (this.moved?.path === path) return this.moved.si;
     const answer = this.evaluation.answer(path);
     // Questions asked while an input is moved for a slope are not kept.
-    if (!this.moved) this.questions.push({ kind: 'number', path, reply: this.evaluation.replyTo(path) });
+    if (!this.moved) {
+      // What is pending is not asked for twice: with one pending quantity leaning on another it would be asked 2, 4, 8 … times.
+      const reply = answer === PENDING ? PENDING_REPLY : this.evaluation.replyTo(path);
+      this.questions.push({ kind: 'number', path, reply });
+    }
     if (answer === PENDING) {
       this.pending = true;
       return undefined;
@@ -128,6 +132,8 @@ export function shortReply(reply: Reply): NumberReply {
 
 /** The reply of a quantity whose solver has not delivered: it is the same as no other reply, and is not remembered. */
 export const PENDING: readonly string[] = ['(pending)'];
+
+const PENDING_REPLY = shortReply(PENDING);
 
 export function isPending(derived: Derived): boolean {
   return !derived.known && derived.pending === true;

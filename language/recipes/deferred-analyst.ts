@@ -25,6 +25,7 @@ export class DeferredAnalyst implements Analyst {
   /** How many answers have come: what a question that had to do without one leans on. */
   private readonly arrivals: Input<'', number>;
   private arrived = 0;
+  private currentRound = {};
   private readonly waiting = new Map<string, SolverTask>();
   private busyWith: string | undefined;
   /** The worker has been told to give up what it is at. */
@@ -48,6 +49,11 @@ export class DeferredAnalyst implements Analyst {
     return this.answer(task);
   }
 
+  round(): unknown {
+    this.arrivals.get('');
+    return this.currentRound;
+  }
+
   private answer(task: SolverTask): SolverAnswer | undefined {
     const { key } = task;
     const answer = this.answers.get(key);
@@ -67,6 +73,7 @@ export class DeferredAnalyst implements Analyst {
   /** An edit came in between: what waits may no longer be wanted, and what is will be asked for again. */
   forget(): void {
     this.waiting.clear();
+    this.currentRound = {};
     if (this.busyWith === undefined) return;
     this.isStopping = true;
     this.worker.stop();
@@ -89,6 +96,7 @@ export class DeferredAnalyst implements Analyst {
       if (analysis) {
         this.waiting.delete(newest);
         this.keep(newest, analysis);
+        this.currentRound = {};
         this.arrivals.set('', ++this.arrived);
       }
       this.next();

@@ -30,6 +30,9 @@ export class Evaluation implements Respondent {
   private readonly replies = new Map<string, NumberReply>();
   private readonly slopes = new Map<string, ReadonlyMap<string, number>>();
   private readonly parts = new Map<string, Part>();
+  /** What was pending, and in which round of the analyst. */
+  private readonly pendingIn = new Map<string, unknown>();
+  private readonly pendingParts = new Map<string, { readonly part: Part; readonly round: unknown }>();
   private readonly running: string[] = [];
 
   constructor(
@@ -101,7 +104,8 @@ export class Evaluation implements Respondent {
     const known = this.slopes.get(path);
     if (known) return known;
     const gradient = this.computeGradient(path);
-    this.slopes.set(path, gradient);
+    // Without slopes it may only be pending.
+    if (gradient.size > 0) this.slopes.set(path, gradient);
     return gradient;
   }
 
@@ -124,7 +128,9 @@ export class Evaluation implements Respondent {
   private readonly leaves = new Map<string, Leaf>();
 
   private run(path: string, quantity: DerivedQuantity, member: string): Derived {
-    if (quantity.slow && this.analyst === NO_ANALYST) return { known: false, quantity, missing: [], pending: true };
+    if (quantity.slow && this.analyst === NO_ANALYST) return pendingOf(quantity);
+    // The round is asked for only where something was pending: whoever asks is asked again with the next one.
+    if (this.pendingIn.has(path) && this.pendingIn.get(path) === this.analyst.round?.()) return pendingOf(quantity);
     const known = this.traces.answers.find(path, this);
     if (known) {
       this.found.set(path, known);
@@ -132,7 +138,11 @@ export class Evaluation implements Respondent {
     }
     const asked = new Asking(this, member, undefined);
     const answer = this.compute(quantity, asked);
-    if (isPending(answer)) return answer;
+    if (isPending(answer)) {
+      const round = this.analyst.round?.();
+      if (round !== undefined) this.pendingIn.set(path, round);
+      return answer;
+    }
     const trace: Trace = { questions: asked.questions, answer, partials: new Map() };
     this.traces.answers.add(path, trace);
     this.found.set(path, trace);
@@ -144,14 +154,14 @@ export class Evaluation implements Respondent {
     try {
       si = quantity.compute(asked);
     } catch (error) {
-      if (asked.pending) return { known: false, quantity, missing: [], pending: true };
+      if (asked.pending) return pendingOf(quantity);
       if (asked.absent.length > 0) return this.without(asked.absent, quantity);
       if (error instanceof MechanicsError) {
         return { known: false, quantity, missing: [], trouble: error.message, about: error.quantity };
       }
       throw error;
     }
-    if (asked.pending) return { known: false, quantity, missing: [], pending: true };
+    if (asked.pending) return pendingOf(quantity);
     if (asked.absent.length > 0) return this.without(asked.absent, quantity);
     if (!Number.isFinite(si)) return { known: false, quantity, missing: [], trouble: 'these values give no number' };
     return {
@@ -198,9 +208,15 @@ export class Evaluation implements Respondent {
 
   /** @internal */
   part(name: string, make: (ask: Ask) => unknown): Part {
+    const waiting = this.pendingParts.get(name);
+    if (waiting && waiting.round === this.analyst.round?.()) return waiting.part;
     const known = this.parts.get(name) ?? this.traces.parts.find(name, this);
     const part = known ?? makePart(make, new Asking(this, '', undefined));
-    if (part.pending) return part;
+    if (part.pending) {
+      const round = this.analyst.round?.();
+      if (round !== undefined) this.pendingParts.set(name, { part, round });
+      return part;
+    }
     if (!known) this.traces.parts.add(name, part);
     this.parts.set(name, part);
     return part;
@@ -259,6 +275,10 @@ export class Evaluation implements Respondent {
     partials?.set(input.path, slope);
     return slope;
   }
+}
+
+function pendingOf(quantity: DerivedQuantity): Unknown {
+  return { known: false, quantity, missing: [], pending: true };
 }
 
 function unique<T>(items: readonly T[]): readonly T[] {
