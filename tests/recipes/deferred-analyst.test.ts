@@ -19,7 +19,9 @@ function waitingShop() {
       memo,
       {
         solve: (task, done) => void waiting.push(() => done(solveTask(solver, task))),
-        stop: () => void dropped++,
+        stop: () => {
+          dropped += 1;
+        },
       },
       () => undefined,
     );
