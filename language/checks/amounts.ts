@@ -33,7 +33,11 @@ export function hasItsDimension({ value, dimension }: Amount): boolean {
 }
 
 /** The range that fits the instrument, the wood and the part, or undefined where none is known. */
-export function rangeFor(amount: Amount, definition: Definition, workshop: Workshop): PlausibleRange | undefined {
+export function rangeFor(
+  amount: Pick<Amount, 'written' | 'part'>,
+  definition: Definition,
+  workshop: Workshop,
+): PlausibleRange | undefined {
   const { property, canonical } = amount.written;
   if (!property || property.ranges.length === 0) return undefined;
   return plausible(property, [...tagsOf(amount, definition, workshop)], canonical);
@@ -44,7 +48,8 @@ function expectedOf({ role, property, derived }: Written): Dimension | undefined
   return role === 'value' ? property?.dimension : undefined;
 }
 
-function* numbersIn(value: Value): Iterable<{ number: QuantityValue; part?: string }> {
+/** Every number in a value, of a size with the name of its part. */
+export function* numbersIn(value: Value): Iterable<{ number: QuantityValue; part?: string }> {
   switch (value.kind) {
     case 'quantity':
       yield { number: value };
@@ -70,7 +75,11 @@ function* numbersIn(value: Value): Iterable<{ number: QuantityValue; part?: stri
 
 const SIZE_PARTS: readonly (string | undefined)[] = ['length', 'width', 'thickness'];
 
-function tagsOf({ part, written }: Amount, definition: Definition, workshop: Workshop): readonly string[] {
+function tagsOf(
+  { part, written }: Pick<Amount, 'written' | 'part'>,
+  definition: Definition,
+  workshop: Workshop,
+): readonly string[] {
   const tags = part === undefined ? [] : [part];
   if (definition.kind === 'wood') return [...tags, ...tagsOfWood(definition, workshop)];
   const instrument = instrumentOf(definition, workshop);

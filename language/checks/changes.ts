@@ -6,6 +6,8 @@ import { recipeOf } from './in-force.js';
 import { placeOf, remove, replace, textAt } from './mending.js';
 import { writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
+import { isSound } from './sound-value.js';
+import { misnamedBrace } from './unknown-part.js';
 import { startOf } from './start.js';
 
 const TARN = `model tarn { scale: 645 mm }
@@ -25,7 +27,10 @@ export const STALE_CHANGE: Rule = {
     const { say } = workshop.wording;
     for (const change of recipeOf(definition, workshop)?.changes ?? []) {
       const { stated, before } = change;
-      if (!stated || !before || stated.kind === 'unreadable' || agrees(stated, before.value)) continue;
+      if (!stated || !before || agrees(stated, before.value)) continue;
+      // What is wrong with the old value itself is told as such; a name may have left the shop since.
+      const property = workshop.catalogue.property(change.path, definition.kind);
+      if (stated.kind !== 'name' && !isSound(stated, property, workshop)) continue;
       const now = writeValue(before.value);
       const written = writeValue(stated);
       const start = startOf(definition, workshop);
@@ -69,6 +74,8 @@ export const SILENT_OVERRIDE: Rule = {
       const { before, after, statement } = change;
       if (change.written !== 'plain' || statement.kind !== 'property' || !before || !after) continue;
       if (sameValue(before.value, after.value)) continue;
+      // A value that cannot be used replaces nothing yet: first it must be put right.
+      if (!isSound(after.value, workshop.catalogue.property(change.path, definition.kind), workshop)) continue;
       const path = textAt(definition, statement.path.span);
       const value = textAt(definition, statement.value.span);
       const old = writeValue(before.value);
@@ -130,9 +137,13 @@ export const CHANGE_OF_NOTHING: Rule = {
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const change of recipeOf(definition, workshop)?.changes ?? []) {
+    const recipe = recipeOf(definition, workshop);
+    for (const change of recipe?.changes ?? []) {
       const { statement, before } = change;
       if (statement.kind !== 'change' || before || !statement.new) continue;
+      // A slip in the path, or in a brace's name, is told as that.
+      if (!workshop.catalogue.property(change.path, definition.kind)) continue;
+      if (recipe && misnamedBrace(change.path, recipe.values)) continue;
       const path = textAt(definition, statement.path.span);
       const value = textAt(definition, statement.new.span);
       report(

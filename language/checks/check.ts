@@ -2,7 +2,7 @@
  * All findings of a definition or a file: what its text could not be read as, what the rules say, less what the maker
  * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
  */
-import type { AcceptStatement, Definition, Problem } from '../recipes/facts.js';
+import type { AcceptStatement, Definition, Position, Problem, Span } from '../recipes/facts.js';
 import type { Query } from '../recipes/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Place, Severity } from './finding.js';
@@ -36,10 +36,20 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
   const problems = definition.problems.map((problem) =>
     ofProblem(problem, { definition, span: problem.span }, workshop.wording),
   );
-  const found = RULES.filter((rule) => rule.of.includes(definition.kind)).flatMap((rule) =>
-    run(rule, definition, workshop),
-  );
+  // A line that does not read is told as that, and nothing more is made of what was understood of it.
+  const unread = definition.problems.filter(({ code }) => code === 'unreadable-line').map(({ span }) => span);
+  const found = RULES.filter((rule) => rule.of.includes(definition.kind))
+    .flatMap((rule) => run(rule, definition, workshop))
+    .filter(({ place: { span } }) => !unread.some((one) => one.start.line === span.start.line && overlap(one, span)));
   return accepted(definition, [...problems, ...found], workshop.wording);
+}
+
+function overlap(a: Span, b: Span): boolean {
+  return isBefore(a.start, b.end) && isBefore(b.start, a.end);
+}
+
+function isBefore(a: Position, b: Position): boolean {
+  return a.line < b.line || (a.line === b.line && a.character < b.character);
 }
 
 function accepted(definition: Definition, findings: readonly Finding[], wording: Wording): readonly Finding[] {

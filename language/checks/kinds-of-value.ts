@@ -3,13 +3,19 @@ import type { Property } from '../catalogue/property.js';
 import { DIMENSION, sameDimension } from '../quantities/dimension.js';
 import { readNote } from '../quantities/pitch.js';
 import { didYouMean } from '../quantities/suggest.js';
+import { writeQuantity } from '../quantities/write.js';
 import type { Definition, Value } from '../recipes/facts.js';
+import { KINDS_OF_VALUE } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
+import type { Written } from '../recipes/written.js';
+import { rangeFor } from './amounts.js';
 import type { Fix } from './finding.js';
+import { meantNames } from './meant-names.js';
 import { replace, textAt } from './mending.js';
 import { EVERY_KIND, type Rule } from './rule.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import { english, sentences } from '../wording/wording.js';
 import { suggestion } from './phrases.js';
+import { fits } from './sound-value.js';
 
 export const WRONG_KIND_OF_VALUE: Rule = {
   code: 'wrong-kind-of-value',
@@ -22,14 +28,14 @@ export const WRONG_KIND_OF_VALUE: Rule = {
   of: EVERY_KIND,
   check(definition, workshop, report) {
     const { say, text } = workshop.wording;
-    for (const { property, canonical, value } of statedIn(definition, workshop)) {
+    for (const { written, property, canonical, value } of statedIn(definition, workshop)) {
       if (fits(value, property) || isNote(value, property) || isOddDate(value, property) || property.kind === 'choice')
         continue;
       report(
         value.span,
-        sentences(say`${canonical} needs ${text(WANTED[property.kind])}.`, example(property, workshop.wording)),
+        sentences(say`${canonical} needs ${text(WANTED[property.kind])}.`, example(written, definition, workshop)),
         {
-          fixes: mending(value, property, definition, workshop.wording),
+          fixes: mending(value, property, definition, workshop),
         },
       );
     }
@@ -123,50 +129,19 @@ build no-9 of tarn-1 { finished: 2019-04-03 }`,
 };
 
 interface Stated {
+  readonly written: Written;
   readonly property: Property;
   readonly canonical: string;
   readonly value: Value;
 }
 
 function* statedIn(definition: Definition, workshop: Workshop): Iterable<Stated> {
-  for (const { property, canonical, values, role } of workshop.written(definition)) {
+  for (const written of workshop.written(definition)) {
+    const { property, canonical, values, role } = written;
     if (!property || role !== 'value') continue;
     for (const { as, value } of values) {
-      if (as !== 'step' && value.kind !== 'unreadable') yield { property, canonical, value };
+      if (as !== 'step' && value.kind !== 'unreadable') yield { written, property, canonical, value };
     }
-  }
-}
-
-function fits(value: Value, property: Property): boolean {
-  // `unknown` is a value a maker may write anywhere.
-  if (value.kind === 'unknown') return true;
-  if (value.kind === 'name' && property.words?.includes(value.name)) return true;
-  switch (property.kind) {
-    case 'quantity':
-    case 'count':
-    case 'ratio':
-      return value.kind === 'quantity';
-    case 'size':
-      return value.kind === 'size';
-    case 'point':
-      return value.kind === 'point';
-    case 'list':
-      return property.dimension
-        ? value.kind === 'list' || value.kind === 'quantity' || value.kind === 'point'
-        : value.kind === 'list' || value.kind === 'name' || value.kind === 'text';
-    case 'text':
-      return value.kind === 'text' || value.kind === 'name';
-    case 'choice':
-      return value.kind === 'name' && (property.choices ?? []).includes(value.name);
-    case 'date':
-      return value.kind === 'date';
-    case 'wood':
-    case 'species':
-    case 'strings':
-    case 'rig':
-    case 'model':
-    case 'part':
-      return value.kind === 'name';
   }
 }
 
@@ -188,18 +163,25 @@ const WANTED: Readonly<Record<Property['kind'], string>> = {
   part: english('the name of a part'),
 };
 
-function example({ kind, unit }: Property, { say }: Wording): string {
-  if (kind === 'quantity') return say`Write it like ${`12 ${unit ?? 'mm'}`}.`;
+function example(written: Written, definition: Definition, workshop: Workshop): string {
+  const { say } = workshop.wording;
+  const { kind, unit, dimension } = written.property ?? {};
+  if (kind === 'quantity' && dimension) {
+    const typical = rangeFor({ written }, definition, workshop)?.typical;
+    const usual = typical === undefined ? `12 ${unit ?? 'mm'}` : writeQuantity(typical, dimension, { unit });
+    return say`Write it like ${usual}.`;
+  }
   if (kind === 'size') return say`Write it like ${'560 mm x 212 mm x 4.4 mm'}.`;
   if (kind === 'point') return say`Write it like ${'(78 mm, -150 mm)'}.`;
   return kind === 'date' ? say`Write it like ${'2026-03-14'}.` : '';
 }
 
-function mending(value: Value, property: Property, definition: Definition, { say }: Wording): readonly Fix[] {
+function mending(value: Value, property: Property, definition: Definition, workshop: Workshop): readonly Fix[] {
+  const { say } = workshop.wording;
   const written = textAt(definition, value.span);
   const isName = ['wood', 'species', 'strings', 'rig', 'part'].includes(property.kind);
   if (value.kind === 'text' && (isName || property.kind === 'quantity') && /^[\w.]/.test(value.text)) {
-    const bare = isName ? value.text.trim().replace(/\s+/g, '-') : value.text.trim();
+    const bare = isName ? nameFor(value.text, property, definition, workshop) : value.text.trim();
     const right = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
     if (right)
       return [
@@ -212,6 +194,12 @@ function mending(value: Value, property: Property, definition: Definition, { say
     ];
   }
   return [];
+}
+
+function nameFor(text: string, property: Property, definition: Definition, workshop: Workshop): string {
+  const joined = text.trim().replace(/\s+/g, '-');
+  const kinds = KINDS_OF_VALUE[property.kind];
+  return (kinds && meantNames(joined, kinds, definition, workshop)[0]) ?? joined;
 }
 
 function noteText(value: Value): string | undefined {

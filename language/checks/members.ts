@@ -1,4 +1,5 @@
 /** Additions, omissions and groups, and the reason for it all. */
+import type { Definition } from '../recipes/facts.js';
 import { type Change, isWithin } from '../recipes/instrument.js';
 import { recipeOf } from './in-force.js';
 import { insertLine, placeOf, remove, replace, textAt } from './mending.js';
@@ -142,7 +143,7 @@ export const NO_REASON: Rule = {
     if (!recipe || workshop.parentOf(recipe.name) === undefined) return;
     if (definition.statements.some((statement) => statement.kind === 'because' || statement.kind === 'note')) return;
     const unexplained = recipe.changes.filter((change) => !change.group?.reason && change.written !== 'with');
-    if (unexplained.length === 0) return;
+    if (unexplained.length === 0 || triedToExplain(definition)) return;
     report(definition.name.span, say`Say why: a line \`because "…"\` is worth more than the numbers in a year.`, {
       fixes: [
         {
@@ -153,6 +154,14 @@ export const NO_REASON: Rule = {
     });
   },
 };
+
+/** A reason is there, only not written as one; that line has a finding of its own. */
+function triedToExplain(definition: Definition): boolean {
+  return (
+    definition.statements.some((statement) => statement.kind === 'property' && statement.path.text === 'because') ||
+    definition.problems.some(({ span }) => /^because\b/i.test(textAt(definition, span)))
+  );
+}
 
 function nearMembers(change: Change, paths: readonly string[]): readonly string[] {
   const root = change.path.slice(0, Math.max(change.path.lastIndexOf('.'), 0));

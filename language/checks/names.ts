@@ -1,9 +1,9 @@
 /** Names: that they are known, of the right kind, and given once. */
 import type { Property } from '../catalogue/property.js';
-import { didYouMean } from '../quantities/suggest.js';
 import type { Definition, DefinitionKind, Span, Value, Word } from '../recipes/facts.js';
 import { KINDS_OF_VALUE, wantedKinds } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { meantNames } from './meant-names.js';
 import { textAt, replace } from './mending.js';
 import { aKind, suggestion } from './phrases.js';
 import { EVERY_KIND, type Rule } from './rule.js';
@@ -31,8 +31,7 @@ model tarn { top.wood: spruce-12 }`,
     for (const { name, kinds, span } of namingsIn(definition, workshop)) {
       if (kinds.some((kind) => workshop.shelf.find(kind, name)) || otherKinds(name, kinds, workshop).length > 0)
         continue;
-      const known = kinds.flatMap((kind) => workshop.shelf.names(kind));
-      const near = didYouMean(name, known);
+      const near = meantNames(name, kinds, definition, workshop);
       const hint = suggestion(near, workshop.wording) || define(kinds, name, workshop.wording);
       report(
         span,
@@ -110,69 +109,18 @@ wood spruce-13 is sitka-spruce { mass: 220 g }`,
     const { kind, name } = definition;
     if (name.text === '') return;
     const all = workshop.shelf.named(kind, name.text);
-    if (all.length < 2 || !all.includes(definition)) return;
-    const others = all.filter((other) => other !== definition);
-    const too =
-      others.length === 1
-        ? say`Another ${bareKind(kind, workshop.wording)} is called ${name.text} too.`
-        : say`${others.length} other definitions of this kind is called ${name.text} too.`;
-    const first =
-      all[0] === definition
-        ? say`This one counts; give each its own name.`
-        : say`The first one counts; give each its own name.`;
-    report(name.span, sentences(too, first), {
-      related: others.map((other) => ({
-        place: { definition: other, span: other.name.span },
-        message: say`${other.name.text} is defined here too`,
-      })),
-    });
-  },
-};
-
-export const UNKNOWN_PART: Rule = {
-  code: 'unknown-part',
-  severity: 'warning',
-  title: 'A part the instrument does not have',
-  reason: 'Some lines say where a thing sits or what it crosses. If that part is not there, the line says nothing.',
-  bad: `model tarn {
-  bracing {
-    x-bass { width: 8 mm  over: x-trebel }
-    x-treble { width: 8 mm }
-  }
-}`,
-  good: `model tarn {
-  bracing {
-    x-bass { width: 8 mm  over: x-treble }
-    x-treble { width: 8 mm }
-  }
-}`,
-  of: ['model', 'recipe', 'build'],
-  check(definition, workshop, report) {
-    const { say } = workshop.wording;
-    const values = partsOf(definition, workshop);
-    if (!values) return;
-    for (const { property, canonical, values: stated } of workshop.written(definition)) {
-      if (property?.kind !== 'part') continue;
-      for (const { as, value } of stated) {
-        if (value.kind !== 'name' || as === 'old') continue;
-        const siblings = siblingsAt(canonical, values);
-        const path = workshop.catalogue.canonical(value.name);
-        const known = siblings.includes(value.name) || (workshop.catalogue.part(path) && !path.startsWith('bracing.'));
-        if (known || values.has(path) || hasMember(values, path)) continue;
-        const near = didYouMean(value.name, [...siblings, ...workshop.catalogue.parts.map((part) => part.path)]);
-        report(
-          value.span,
-          sentences(say`This instrument has no part called ${value.name}.`, suggestion(near, workshop.wording)),
-          {
-            fixes: near.map((text, i) => ({
-              title: say`Write ${text}`,
-              edits: [replace(definition, value.span, text)],
-              preferred: i === 0,
-            })),
-          },
-        );
-      }
-    }
+    const [first] = all;
+    // Told at the ones that are not read; the first is as it should be.
+    if (!first || first === definition || !all.includes(definition)) return;
+    const own = freeName(name.text, kind, workshop);
+    report(
+      name.span,
+      say`Another ${bareKind(kind, workshop.wording)} is called ${name.text} too, and only the first is read. Give this one a name of its own.`,
+      {
+        related: [{ place: { definition: first, span: first.name.span }, message: say`${name.text} is defined here` }],
+        fixes: [{ title: say`Write ${own}`, edits: [replace(definition, name.span, own)], preferred: true }],
+      },
+    );
   },
 };
 
@@ -233,6 +181,16 @@ export function packagesIn(definition: Definition): readonly Word[] {
   return inside(definition.statements);
 }
 
+/** `tarn-2` for a second `tarn-1`: the next number nobody has. */
+function freeName(name: string, kind: DefinitionKind, workshop: Workshop): string {
+  const [, stem = name, number = '1'] = /^(.*?)-?(\d{1,6})?$/.exec(name) ?? [];
+  const joint = stem === '' || /-\d+$/.test(name) || !/\d$/.test(name) ? '-' : '';
+  for (let next = Number(number) + 1; ; next++) {
+    const free = stem === '' ? `${next}` : `${stem}${joint}${next}`;
+    if (!workshop.shelf.find(kind, free)) return free;
+  }
+}
+
 function otherKinds(name: string, kinds: readonly DefinitionKind[], workshop: Workshop): readonly DefinitionKind[] {
   return workshop.shelf.kindsOf(name).filter((kind) => !kinds.includes(kind));
 }
@@ -251,29 +209,6 @@ function relationFix(definition: Definition, word: string, { say }: Wording) {
       preferred: true,
     },
   ];
-}
-
-function partsOf(definition: Definition, workshop: Workshop) {
-  const name = definition.name.text;
-  if (definition.kind === 'recipe') return workshop.instrument(name)?.values;
-  return definition.kind === 'build' ? workshop.build(name)?.values : workshop.model(name)?.values;
-}
-
-/** Names beside the member a path passes through: the other braces. */
-function siblingsAt(path: string, values: ReadonlyMap<string, unknown>): readonly string[] {
-  const root = path.slice(0, path.indexOf('.'));
-  const names = new Set<string>();
-  for (const other of values.keys()) {
-    if (!other.startsWith(`${root}.`)) continue;
-    const inside = other.slice(root.length + 1);
-    if (inside.includes('.')) names.add(inside.slice(0, inside.indexOf('.')));
-  }
-  return [...names];
-}
-
-function hasMember(values: ReadonlyMap<string, unknown>, part: string): boolean {
-  for (const path of values.keys()) if (path.startsWith(`${part}.`)) return true;
-  return false;
 }
 
 /** `recipe`, `set of strings`: after "there is no" or "another". */

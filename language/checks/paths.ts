@@ -24,15 +24,26 @@ export const UNKNOWN_PATH: Rule = {
       if (written.role === 'quantity' || isKnown(written, definition, workshop)) continue;
       if (workshop.catalogue.property(written.canonical)) continue; // misplaced
       if (reachesInto(written, workshop)) continue;
+      const { statement } = written;
+      if (statement.kind === 'property' && /^(?:because|note)$/.test(asWritten(written))) {
+        const gap = { start: statement.path.span.end, end: statement.value.span.start };
+        report(written.path.span, say`After \`${asWritten(written)}\` stands no colon, only a text in double quotes.`, {
+          fixes: [{ title: say`Take the colon out`, edits: [replace(definition, gap, ' ')], preferred: true }],
+        });
+        continue;
+      }
       const near = nearPaths(written, definition, workshop);
       const none =
         written.role === 'part'
           ? say`There is no part ${written.canonical}.`
           : say`There is no property ${written.canonical}.`;
-      const hint = suggestion(
-        near.map(({ path }) => path),
-        workshop.wording,
-      );
+      const hint =
+        near.length > 0
+          ? suggestion(
+              near.map(({ path }) => path),
+              workshop.wording,
+            )
+          : whatThereIs(written, definition, workshop);
       report(written.path.span, sentences(none, hint), {
         fixes: near.map(({ text }, i) => ({
           title: say`Write ${text}`,
@@ -275,12 +286,17 @@ function nearPaths(written: Written, definition: Definition, workshop: Workshop)
   const local = asWritten(written).split('.');
   const around = within + local.slice(0, -1).join('.');
   const lead = local.length > 1 ? `${local.slice(0, -1).join('.')}.` : '';
+  const last = local[local.length - 1] ?? '';
+  const inside = insidePart(last, around.replace(/\.$/, ''), definition, workshop);
+  if (inside !== undefined) return [{ path: within + lead + inside, text: lead + inside }];
   const { properties, parts } = catalogue.children(around.replace(/\.$/, ''), kind);
-  const words = [...properties, ...parts].map(({ path }) => path.slice(path.lastIndexOf('.') + 1));
-  const here = didYouMean(
-    local[local.length - 1] ?? '',
-    words.filter((word) => word !== '*'),
-  );
+  // A slip in another word makers use is mended to the catalogue's own.
+  const words = new Map<string, string>();
+  for (const { path, synonyms } of [...properties, ...parts]) {
+    const word = path.slice(path.lastIndexOf('.') + 1);
+    if (word !== '*') for (const one of [word, ...synonyms]) if (!words.has(one)) words.set(one, word);
+  }
+  const here = [...new Set(didYouMean(last, [...words.keys()]).map((word) => words.get(word) ?? word))];
   if (here.length > 0) return here.map((word) => ({ path: within + lead + word, text: lead + word }));
   if (written.within !== '') return [];
   const all = catalogue.all.filter((property) => property.where.includes(kind) && !property.path.includes('*'));
@@ -289,6 +305,26 @@ function nearPaths(written: Written, definition: Definition, workshop: Workshop)
     ...catalogue.parts.map(({ path }) => path),
   ]);
   return far.map((path) => ({ path, text: path }));
+}
+
+/** `pickup-mass`, where the catalogue has the mass inside the pickup. */
+function insidePart(word: string, around: string, { kind }: Definition, { catalogue }: Workshop): string | undefined {
+  for (let at = word.indexOf('-'); at > 0; at = word.indexOf('-', at + 1)) {
+    const dotted = `${word.slice(0, at)}.${word.slice(at + 1)}`;
+    const canonical = catalogue.canonical(around === '' ? dotted : `${around}.${dotted}`, kind);
+    if (catalogue.property(canonical, kind)) return around === '' ? canonical : canonical.slice(around.length + 1);
+  }
+  return undefined;
+}
+
+/** What may be written in the part around, where nothing there is anything like what was written. */
+function whatThereIs(written: Written, { kind }: Definition, { catalogue, wording }: Workshop): string {
+  const around = written.canonical.slice(0, Math.max(written.canonical.lastIndexOf('.'), 0));
+  if (around === '') return '';
+  const { properties, parts } = catalogue.children(around, kind);
+  const words = [...properties, ...parts].map(({ path }) => path.slice(path.lastIndexOf('.') + 1));
+  const known = [...new Set(words.filter((word) => word !== '*'))];
+  return known.length === 0 ? '' : wording.say`${around} has ${wording.some(known)}.`;
 }
 
 /** The words as they stand at this place, without the blocks around. */

@@ -10,6 +10,7 @@ import { replace } from './mending.js';
 import { EVERY_KIND, type Rule } from './rule.js';
 import { sentences, type Wording } from '../wording/wording.js';
 import { suggestion } from './phrases.js';
+import { fits } from './sound-value.js';
 
 export const IMPLAUSIBLE: Rule = {
   code: 'implausible',
@@ -83,8 +84,12 @@ export const NEGATIVE_SIZE: Rule = {
   },
 };
 
+/** Written here, in a value of the sort that is wanted. */
 function isNew({ as, value, written }: Amount): boolean {
-  return (as === 'value' || as === 'new') && written.role === 'value' && value.written !== '';
+  const { property, role, values } = written;
+  const whole = values.find((one) => one.as === as)?.value;
+  if (property && whole && !fits(whole, property)) return false;
+  return (as === 'value' || as === 'new') && role === 'value' && value.written !== '';
 }
 
 /** Below zero where the usual range starts above it: a size, not a place or an angle. */

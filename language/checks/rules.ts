@@ -18,8 +18,10 @@ import * as readings from './readings.js';
 import * as requests from './requests.js';
 import type { Rule } from './rule.js';
 import { PROBLEM_RULES } from './text-rules.js';
+import { UNKNOWN_PART } from './unknown-part.js';
 import * as units from './units.js';
 import * as unknowns from './unknowns.js';
+import { VALUE_ON_PART } from './value-on-part.js';
 import * as variables from './variables.js';
 import * as woods from './wood-sense.js';
 
@@ -30,13 +32,14 @@ export const RULES: readonly Rule[] = [
   names.DUPLICATE_NAME,
   names.UNKNOWN_NAME,
   names.WRONG_KIND,
-  names.UNKNOWN_PART,
+  UNKNOWN_PART,
   names.SEVERAL_SHOPS,
   parents.NO_PARENT,
   parents.MISSING_PARENT,
   parents.PARENT_RING,
   parents.BUILD_OF_UNKNOWN,
   paths.UNKNOWN_PATH,
+  VALUE_ON_PART,
   paths.MISPLACED,
   paths.DERIVED_SET,
   paths.DERIVED_BY,

@@ -2,12 +2,15 @@
 import { concretePaths } from '../recipes/effects.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition, Span } from '../recipes/facts.js';
+import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce, recipeOf } from './in-force.js';
 import { placeOf } from './mending.js';
 import { whatIsMissing } from './missing.js';
 import { shown } from './phrases.js';
 import type { Rule } from './rule.js';
+import { isSound } from './sound-value.js';
+import { misnamedBrace } from './unknown-part.js';
 import { english, sentences, type Wording } from '../wording/wording.js';
 
 export const MISSING_INPUT: Rule = {
@@ -33,12 +36,11 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
   of: ['recipe'],
   check(definition, workshop, report) {
     const { say, and } = workshop.wording;
-    const evaluation = isInForce(definition, workshop) ? workshop.evaluation(definition.name.text) : undefined;
-    if (!evaluation) return;
-    const unknown = unknownIn(evaluation, workshop);
+    if (!isInForce(definition, workshop)) return;
+    const unknown = unknownIn(definition.name.text, workshop);
     if (unknown.size === 0) return;
     const parent = workshop.parentOf(definition.name.text);
-    const inherited = parent === undefined ? undefined : unknownIn(workshop.evaluation(parent), workshop);
+    const inherited = parent === undefined ? undefined : unknownIn(parent, workshop);
     const fresh = [...unknown].filter(([needs, quantities]) => inherited?.get(needs)?.join() !== quantities.join());
     if (fresh.length === 0) return;
     const lines = fresh
@@ -153,16 +155,18 @@ const HOW_TO: Readonly<Record<string, string>> = {
 };
 
 /** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
-function unknownIn(evaluation: Evaluation | undefined, workshop: Workshop): ReadonlyMap<string, readonly string[]> {
+function unknownIn(recipe: string, workshop: Workshop): ReadonlyMap<string, readonly string[]> {
   const unknown = new Map<string, string[]>();
-  if (!evaluation) return unknown;
+  const evaluation = workshop.evaluation(recipe);
+  const values = workshop.instrument(recipe)?.values;
+  if (!evaluation || !values) return unknown;
   for (const { path, voicing } of evaluation.derivations.all) {
     if (!voicing || path.includes('*')) continue;
     const answer = evaluation.derived(path);
     if (!answer || answer.known || !isBegun(path, evaluation)) continue;
     // What cannot be computed for another reason has a finding of its own.
     const missing = whatIsMissing(answer.missing, evaluation, workshop).filter(
-      (one) => !evaluation.derivations.find(one),
+      (one) => !evaluation.derivations.find(one) && !isGivenInVain(one, values, workshop),
     );
     if (missing.length === 0) continue;
     const needs = workshop.wording.and(drawnTogether(missing, workshop.wording));
@@ -171,6 +175,18 @@ function unknownIn(evaluation: Evaluation | undefined, workshop: Workshop): Read
     else unknown.set(needs, [path]);
   }
   return unknown;
+}
+
+/** Written, but not so that it can be used, or under a wrong name: that has a finding of its own, where it stands. */
+function isGivenInVain(path: string, values: ReadonlyMap<string, Held>, workshop: Workshop): boolean {
+  const isSpoilt = (part: string): boolean => {
+    const value = values.get(part)?.value;
+    return (
+      value !== undefined && value.kind !== 'unknown' && !isSound(value, workshop.catalogue.property(part), workshop)
+    );
+  };
+  const parts = path.split('.').map((_, i, words) => words.slice(0, i + 1).join('.'));
+  return parts.some(isSpoilt) || misnamedBrace(path, values) !== undefined;
 }
 
 function isBegun(path: string, { ground }: Evaluation): boolean {

@@ -49,9 +49,25 @@ type Rule = (words: readonly Token[], end: Token | undefined, wording: Wording) 
 
 const RULES: readonly Rule[] = [
   function straySign(words, _, { say }) {
-    const stray = words.find((token) => kindOf(token) === 'STRAY');
+    const at = words.findIndex((token) => kindOf(token) === 'STRAY');
+    const stray = words[at];
     if (stray === undefined) return undefined;
     const sign = stray.image;
+    const next = words[at + 1];
+    if (next?.image === '>' && /^[=\u2013\u2014]$/.test(sign))
+      return { message: say`The arrow of a change is written \`->\`.`, suggestions: ['->'], of: [stray, next] };
+    if (at === 0 && (sign === '#' || (sign === '-' && next?.image === '-')))
+      return {
+        message: say`A remark that is not read begins with \`//\`.`,
+        suggestions: ['//'],
+        of: [stray, sign === '#' || next === undefined ? stray : next],
+      };
+    if (/^[~\u2248]$/.test(sign))
+      return {
+        message: say`A number is written with its doubt behind it, \`2.85 mm ± 0.05 mm\`, or alone.`,
+        suggestions: [''],
+        of: [stray, stray],
+      };
     if (sign === '=')
       return {
         message: say`Write a colon instead of \`=\`: \`thickness: 2.85 mm\`.`,
@@ -69,6 +85,20 @@ const RULES: readonly Rule[] = [
     if (sign === "'" || sign === '\u2018' || sign === '\u2019')
       return told(say`Texts are written in double quotes: "like this".`);
     return told(say`The sign \`${printable(sign)}\` means nothing here.`);
+  },
+
+  function commaBetweenEntries(words, _, { say }) {
+    const at = words.findIndex(
+      (token, i) => kindOf(token) === ',' && isWord(words[i + 1]) && kindOf(words[i + 2]) === ':',
+    );
+    const comma = words[at];
+    return comma === undefined
+      ? undefined
+      : {
+          message: say`What stands on one line is parted by blanks, without a comma: \`width: 8 mm   height: 16 mm\`.`,
+          suggestions: [''],
+          of: [comma, comma],
+        };
   },
 
   function colonBeforeBrace(words, end, { say }) {
@@ -230,6 +260,14 @@ const EXAMPLES: Readonly<Record<string, Example>> = {
     message: english('An allowance is written `allow 2 because "…"`.'),
   },
   accept: { takes: isWord, message: english('An acceptance is written `accept stale-change because "…"`.') },
+  request: {
+    takes: (next) => kindOf(next) === 'DATE',
+    message: english('A request is written `request 2026-03-14 { change nut.width: 44.5 mm -> 46 mm }`.'),
+  },
+  reading: {
+    takes: (next) => isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE',
+    message: english('A reading is written `reading day-1 { stage: strung   resonance.top: 183 Hz }`.'),
+  },
   vary: {
     takes: (next) => next?.image === 'at',
     message: english('The limit is written `vary at most 1`.'),

@@ -36,12 +36,11 @@ model tarn {
     expect(codesOf('model tarn { top.wood: sitka-spruce }')).not.toContain('unknown-name');
   });
 
-  it('of one kind are unique, and each place names the other', () => {
+  it('of one kind are unique, which is told once, where the second stands', () => {
     const checked = expectMarked(`
 model tarn { scale: 645 mm }
-//    ^^^^ duplicate-name: This one counts
 model tarn { scale: 640 mm }
-//    ^^^^ duplicate-name: The first one counts
+//    ^^^^ duplicate-name: only the first is read
 `);
     for (const one of checked.findings.filter(({ code }) => code === 'duplicate-name'))
       expect(one.related).toHaveLength(1);

@@ -21,7 +21,7 @@ function told(text: string): { problems: [string, number][]; says: string[] } {
 test('a block never closed: the next definition stands, the finding is at the brace that was left open', () => {
   expect(told('recipe a from b {\n  top {\n    x: 1 mm\n  y: 2 mm\n}\n\nrecipe c from a {\n  z: 3 mm\n}')).toEqual({
     problems: [['unclosed-block', 2]],
-    says: ['a: top { top.x = 0.001 length; top.y = 0.002 length }', 'c: z = 0.003 length'],
+    says: ['a: top { top.x = 0.001 length }; y = 0.002 length', 'c: z = 0.003 length'],
   });
 });
 
@@ -33,7 +33,7 @@ test('indentation tells which block was left open', () => {
   ).toEqual({
     problems: [['unclosed-block', 3]],
     says: [
-      'm: body { body.waist { body.waist.width = 0.001 length; body.waist.depth { body.waist.depth.neck = 0.002 length } } }; scale = 0.003 length',
+      'm: body { body.waist { body.waist.width = 0.001 length }; body.depth { body.depth.neck = 0.002 length } }; scale = 0.003 length',
       'r: ',
     ],
   });
