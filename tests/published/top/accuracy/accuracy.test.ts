@@ -48,7 +48,7 @@ ${sprucePlateSection()}
 
 ## Five measured half-plates of guitar spruce
 
-Source: the same authors' recordings and their own constants. Plate 3L contradicts itself, see the remarks in
+Source: the same authors' recordings and their own constants. The two lowest peaks of plate 3L contradict its others, see the remarks in
 \`tests/published/data/spruce-plates-taps.json\`.
 
 ${halfPlateSection()}
