@@ -216,7 +216,7 @@ function bareKind(kind: DefinitionKind, { text }: Wording): string {
   return text(BARE_KINDS[kind]);
 }
 
-const BARE_KINDS: Readonly<Record<DefinitionKind, string>> = {
+export const BARE_KINDS: Readonly<Record<DefinitionKind, string>> = {
   shop: english('shop'),
   species: english('species'),
   wood: english('wood'),

@@ -11,6 +11,7 @@ import { EVERY_KIND, type Rule } from './rule.js';
 import { sentences, type Wording } from '../wording/wording.js';
 import { suggestion } from './phrases.js';
 import { fits } from './sound-value.js';
+import { cited } from '../wording/cited.js';
 
 export const IMPLAUSIBLE: Rule = {
   code: 'implausible',
@@ -131,7 +132,7 @@ function usual({ low, high }: PlausibleRange, value: QuantityValue, { say }: Wor
 }
 
 /** The first of the sources, when there are many: the manual lists them all. */
-function sourceOf({ source }: PlausibleRange, { say, text }: Wording): string {
-  const all = [...new Set(source.split('; '))].map(text);
-  return all.length <= 2 ? all.join('; ') : say`${all[0] ?? ''} and others`;
+function sourceOf({ source }: PlausibleRange, wording: Wording): string {
+  const all = [...new Set(source.split('; '))].map((one) => cited(one, wording));
+  return all.length <= 2 ? all.join('; ') : wording.say`${all[0] ?? ''} and others`;
 }

@@ -5,6 +5,7 @@ import type { Definition, RequestStatement, Span, Value } from '../recipes/facts
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
+import type { Wording } from '../wording/wording.js';
 import type { Rule } from './rule.js';
 
 const ORDER = `model tarn { scale: 645 mm  nut.width: 44.5 mm  top.thickness: 2.85 mm }
@@ -27,7 +28,7 @@ export const REQUEST_TOO_LATE: Rule = {
       if (frozen.impossible === undefined || stage < indexOf(frozen.impossible)) continue;
       report(
         span,
-        say`Too late for ${path}: the ${STAGES[stage] ?? ''} stage is done, and after the ${frozen.impossible} stage it cannot be changed without making the part again.`,
+        say`Too late for ${path}: the ${stageName(STAGES[stage], workshop.wording)} stage is done, and after the ${stageName(frozen.impossible, workshop.wording)} stage it cannot be changed without making the part again.`,
       );
     }
   },
@@ -49,7 +50,7 @@ export const REQUEST_COSTLY: Rule = {
       if (frozen.impossible !== undefined && stage >= indexOf(frozen.impossible)) continue;
       report(
         span,
-        say`${path} can still be changed, but it means work done twice: the ${STAGES[stage] ?? ''} stage is done. Agree on price and date.`,
+        say`${path} can still be changed, but it means work done twice: the ${stageName(STAGES[stage], workshop.wording)} stage is done. Agree on price and date.`,
       );
     }
   },
@@ -171,6 +172,11 @@ function matters(
 /** The part for what belongs to one that is added, the path itself otherwise. */
 function topOf({ canonical, within }: Written): string {
   return within === '' ? canonical : (within.split('.')[0] ?? canonical);
+}
+
+/** In the words of the trade: `neck angle`. */
+function stageName(stage = '', { text }: Wording): string {
+  return text(stage.replaceAll('-', ' '));
 }
 
 function indexOf(stage: string | undefined): number {

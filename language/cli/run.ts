@@ -7,6 +7,7 @@ import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
 import { effects, type EffectsOptions } from './effects-command.js';
 import { format, type FormatOptions } from './format-command.js';
+import { helpIn } from './help.js';
 import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { rules } from './rules-command.js';
@@ -36,17 +37,6 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
   }
 }
 
-/** The titles of the help, which its maker knows by their English. */
-function titlesIn({ text }: Wording) {
-  const titles = new Map([
-    ['Usage:', text('Usage:')],
-    ['Arguments:', text('Arguments:')],
-    ['Options:', text('Options:')],
-    ['Commands:', text('Commands:')],
-  ]);
-  return (title: string) => titles.get(title) ?? title;
-}
-
 function programFor(io: Io, done: (work: Promise<number> | number) => Promise<void>): Command {
   const { text } = io.wording;
   const program = new Command('bookmatch')
@@ -60,7 +50,7 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     )
     .helpOption('-h, --help', text('print this help'))
     .helpCommand('help [command]', text('print the help of a command'))
-    .configureHelp({ styleTitle: titlesIn(io.wording) })
+    .configureHelp(helpIn(io.wording))
     .exitOverride()
     .configureOutput({
       writeOut: io.write,

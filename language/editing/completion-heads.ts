@@ -1,4 +1,5 @@
 /** Definitions to begin, and what their heads may name. */
+import { BARE_KINDS } from '../checks/names.js';
 import type { DefinitionKind } from '../recipes/facts.js';
 import { english } from '../wording/wording.js';
 import type { Offer } from './completion.js';
@@ -121,7 +122,7 @@ export function targetNames(desk: Desk, of: DefinitionKind, relation: string, ow
   const offer = (kind: DefinitionKind, first: number) => (name: string, rank: number) => ({
     label: name,
     kind: 'definition' as const,
-    detail: kind,
+    detail: BARE_KINDS[kind],
     insert: name,
     rank: first + rank / 10_000,
   });

@@ -1,4 +1,5 @@
 /** Names of woods, species, strings and rigs for a value: what fits the part comes first. */
+import { BARE_KINDS } from '../checks/names.js';
 import type { DefinitionKind } from '../recipes/facts.js';
 import type { Offer } from './completion.js';
 import type { Desk } from './desk.js';
@@ -12,7 +13,7 @@ export function namesFor(desk: Desk, kinds: readonly DefinitionKind[], path: str
       return {
         label: name,
         kind: 'wood' as const,
-        detail: definition.relation?.target.text ?? kind,
+        detail: definition.relation?.target.text ?? BARE_KINDS[kind],
         insert: name,
         rank: i + (fits ? -1 : 0),
       };

@@ -1,4 +1,5 @@
 /** Paths behind a keyword: what a recipe may change, drop, hold or expect, and the packages it may take. */
+import { BARE_KINDS } from '../checks/names.js';
 import { writeValue } from '../checks/phrases.js';
 import { concretePaths } from '../recipes/effects.js';
 import { startValues, wholePath } from './completion-context.js';
@@ -89,5 +90,5 @@ export function holdingPaths(desk: Desk, place: TypingPlace, quantity: string): 
 export function packageNames(desk: Desk): readonly Offer[] {
   return desk.shelf
     .names('appointments')
-    .map((name, rank) => ({ label: name, kind: 'definition', detail: 'appointments', insert: name, rank }));
+    .map((name, rank) => ({ label: name, kind: 'definition', detail: BARE_KINDS.appointments, insert: name, rank }));
 }

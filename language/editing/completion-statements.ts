@@ -7,7 +7,7 @@ import { startValues, wholePath } from './completion-context.js';
 import { keywordOffers, SOURCE } from './completion-keywords.js';
 import { changedPaths } from './completion-paths.js';
 import type { Offer } from './completion.js';
-import { heldBy, numberBlank, typicalText, valuesOf } from './completion-values.js';
+import { heldBy, kindOf, numberBlank, typicalText, valuesOf } from './completion-values.js';
 import type { Desk } from './desk.js';
 import { snippetText } from './snippet.js';
 import { usualPaths } from './usual-paths.js';
@@ -119,7 +119,10 @@ class Statements {
     return {
       label: words,
       kind: 'property',
-      detail: written === undefined ? (typical?.detail ?? property.kind) : `${written}, ${heldBy(place)}`,
+      detail:
+        written === undefined
+          ? (typical?.detail ?? kindOf(property))
+          : `${written}, ${desk.workshop.wording.text(heldBy(place))}`,
       sentence: property.sentence,
       insert: `${words}: ${blank ?? blankOf(valuesOf(desk, place, property, path)[0]?.insert ?? '')}`,
       snippet: true,

@@ -81,6 +81,29 @@ export function valuesOf(
   return [...offers, ...words, ...(property.kind === 'text' ? [] : [UNKNOWN])];
 }
 
+/** What is to be written, in a word or two: the unit, where there is one. */
+export function kindOf({ unit, kind }: Property): string {
+  return unit ?? KINDS[kind];
+}
+
+const KINDS: Readonly<Record<Property['kind'], string>> = {
+  quantity: english('number'),
+  count: english('number'),
+  ratio: english('number'),
+  size: english('three lengths'),
+  point: english('place'),
+  text: english('words'),
+  choice: english('choice'),
+  date: english('date'),
+  list: english('list'),
+  wood: english('wood'),
+  species: english('species'),
+  strings: english('set of strings'),
+  rig: english('rig'),
+  model: english('model'),
+  part: english('part'),
+};
+
 /** Whose value the one in force is. */
 export function heldBy({ definition }: TypingPlace): string {
   return definition?.kind === 'recipe' ? english('as the parent has it') : english('as the recipe has it');
@@ -94,7 +117,7 @@ export function typicalText(
   path: string,
 ): { readonly label: string; readonly snippet: string; readonly detail: string } | undefined {
   const unit = property.unit ?? '';
-  const detail = property.unit ?? property.kind;
+  const detail = kindOf(property);
   switch (property.kind) {
     case 'quantity':
     case 'ratio':

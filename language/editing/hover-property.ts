@@ -12,6 +12,7 @@ import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import { canBeTold, isWorthSaying, movesOf } from './moves.js';
 import { sensibleStep } from './sensible-step.js';
 import { type Subject, tagsAt } from './subject.js';
+import { cited } from '../wording/cited.js';
 import { english, type Wording } from '../wording/wording.js';
 
 /** `said`: a value written at the place itself that is not in force, such as one read on a day or asked for by a client. */
@@ -113,7 +114,7 @@ function plausibleLine(desk: Desk, subject: Subject, path: string, property: Pro
   const { dimension } = property;
   const write = (si: number) => writeQuantity(si, dimension, { unit: property.unit });
   const { say, text } = desk.workshop.wording;
-  const source = range.source.split('; ').map(text).join('; ');
+  const source = cited(range.source, desk.workshop.wording);
   const from = plain(range.note === undefined ? source : `${source}; ${text(range.note)}`);
   const [low, high, typical] = [write(range.low), write(range.high), write(range.typical)];
   if (range.of === undefined) return say`Plausible: ${low} to ${high}, typically ${typical} (${from}).`;

@@ -9,6 +9,7 @@ import { cautionLines } from './hover-cautions.js';
 import { bullets, code, paragraphs, plain, table } from './markdown.js';
 import type { Subject } from './subject.js';
 import { type Wording } from '../wording/wording.js';
+import { cited } from '../wording/cited.js';
 
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
   const { evaluation } = subject;
@@ -51,8 +52,8 @@ function valueOf(evaluation: Evaluation, path: string, { si, quantity }: Known, 
   return `${first}${other === undefined ? '' : ` (${other})`}${uncertainty > 0 ? text('; ± one standard uncertainty') : ''}`;
 }
 
-function formulaOf({ formula, source }: DerivedQuantity, { text }: Wording): string {
-  return `${code(text(formula))} (${plain(text(source))})`;
+function formulaOf({ formula, source }: DerivedQuantity, wording: Wording): string {
+  return `${code(wording.text(formula))} (${plain(cited(source, wording))})`;
 }
 
 function inputsTable(desk: Desk, subject: Subject, evaluation: Evaluation, derived: Known): string | undefined {

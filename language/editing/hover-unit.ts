@@ -4,9 +4,10 @@ import { unitsOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { QuantityValue } from '../recipes/facts.js';
 import { paragraphs, plain } from './markdown.js';
+import { cited } from '../wording/cited.js';
 import { type Wording } from '../wording/wording.js';
 
-export function unitHover(value: QuantityValue, { text }: Wording): string | undefined {
+export function unitHover(value: QuantityValue, wording: Wording): string | undefined {
   const { si, dimension, unit } = value.quantity;
   if (!unit) return undefined;
   const other = otherUnit(unit);
@@ -16,8 +17,8 @@ export function unitHover(value: QuantityValue, { text }: Wording): string | und
   const [first] = others;
   const conversion = first === undefined ? undefined : `${plain(value.written)} = ${first}`;
   return paragraphs(
-    `**${plain(unit.symbol)}**: ${plain(text(unit.sentence))}`,
+    `**${plain(unit.symbol)}**: ${plain(wording.text(unit.sentence))}`,
     conversion,
-    `(${plain(text(unit.source))})`,
+    `(${plain(cited(unit.source, wording))})`,
   );
 }

@@ -15,9 +15,10 @@ export function inShort(effects: readonly Effect[], most: number, wording: Wordi
     if (group) group.names.push(name);
     else groups.set(key, { names: [name], what, amount });
   }
-  return [...groups.values()]
-    .slice(0, most)
-    .map(({ names, what, amount }) => [wording.and(names), what, amount].filter((word) => word !== '').join(' '));
+  return [...groups.values()].slice(0, most).map(({ names, what, amount }) => {
+    const whose = wording.and(names);
+    return what === '' ? `${whose} ${amount}` : wording.say`${whose} ${what} ${amount}`;
+  });
 }
 
 /** A mass or a frequency in its unit, everything else as a share. */

@@ -1,5 +1,7 @@
 /** Names and structure of a file and of the folder: outline, quick search, selection. */
 import type { Definition, DefinitionKind, Position, Span, Statement } from '../recipes/facts.js';
+import { BARE_KINDS } from '../checks/names.js';
+import type { Wording } from '../wording/wording.js';
 import { contains, type Desk, type Location, locationOf, shifted } from './desk.js';
 import { spotAt } from './spot.js';
 
@@ -15,14 +17,16 @@ export interface Symbol {
 
 export function documentSymbols(desk: Desk, uri: string): readonly Symbol[] {
   return (desk.shelf.file(uri)?.definitions ?? []).map(({ definition, line }) => ({
-    name: definition.name.text || desk.workshop.wording.say`${definition.kind} without a name`,
+    name:
+      definition.name.text ||
+      desk.workshop.wording.say`${desk.workshop.wording.text(BARE_KINDS[definition.kind])} without a name`,
     kind: definition.kind,
     detail: definition.relation
       ? `${definition.kind} ${definition.relation.word} ${definition.relation.target.text}`
       : definition.kind,
     range: shifted(definition.span, line),
     selection: shifted(definition.name.text === '' ? definition.head : definition.name.span, line),
-    children: definition.statements.flatMap((statement) => symbolOf(statement, line)),
+    children: definition.statements.flatMap((statement) => symbolOf(statement, line, desk.workshop.wording)),
   }));
 }
 
@@ -48,7 +52,7 @@ export function selectionRanges(desk: Desk, uri: string, position: Position): re
   return all.filter((span, i) => i === 0 || !sameSpan(span, all[i - 1]!));
 }
 
-function symbolOf(statement: Statement, line: number): Symbol[] {
+function symbolOf(statement: Statement, line: number, wording: Wording): Symbol[] {
   const here = { range: shifted(statement.span, line), children: [] };
   switch (statement.kind) {
     case 'block':
@@ -58,9 +62,9 @@ function symbolOf(statement: Statement, line: number): Symbol[] {
           ...here,
           name: statement.path.segments.map((word) => word.text).join('.'),
           kind: 'part',
-          detail: statement.kind === 'add' ? 'added' : '',
+          detail: statement.kind === 'add' ? wording.text('added') : '',
           selection: shifted(statement.path.span, line),
-          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line, wording)),
         },
       ];
     case 'together':
@@ -71,7 +75,7 @@ function symbolOf(statement: Statement, line: number): Symbol[] {
           kind: 'statement',
           detail: 'together',
           selection: here.range,
-          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line, wording)),
         },
       ];
     case 'reading':
@@ -84,7 +88,7 @@ function symbolOf(statement: Statement, line: number): Symbol[] {
           kind: 'statement',
           detail: statement.kind,
           selection: here.range,
-          children: statement.statements.flatMap((inner) => symbolOf(inner, line)),
+          children: statement.statements.flatMap((inner) => symbolOf(inner, line, wording)),
         },
       ];
     case 'property':

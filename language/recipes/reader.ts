@@ -276,7 +276,7 @@ class DefinitionReader {
       case 'Between': {
         const [low, high] = this.quantities([node.low, node.high]);
         if (low?.kind !== 'quantity' || high?.kind !== 'quantity') return this.unreadable(node);
-        const doubt = doubtfulRange(this.written(node));
+        const doubt = doubtfulRange(this.written(node), this.wording);
         if (!doubt) return { kind: 'range', low, high, span };
         this.problem('bad-number', doubt.message, span, doubt.suggestions);
         return this.unreadable(node);

@@ -1,5 +1,6 @@
 /** `.012...016 in`: three dots before a figure may be a range to 16 or one to .016. */
 import { readNumber } from '../quantities/read.js';
+import type { Wording } from '../wording/wording.js';
 
 export interface DoubtfulRange {
   readonly message: string;
@@ -8,12 +9,12 @@ export interface DoubtfulRange {
 }
 
 /** Undefined where only one reading rises. Units are passed over: both ends are taken to have the same. */
-export function doubtfulRange(written: string): DoubtfulRange | undefined {
+export function doubtfulRange(written: string, { say }: Wording): DoubtfulRange | undefined {
   const found = /^((-?[\d.]+)[^.]*)\.\.\.(\d+)([^.]*)$/.exec(written);
   if (!found) return undefined;
   const [, before = '', low = '', high = '', unit = ''] = found;
   const [from, to] = [readNumber(low), readNumber(`.${high}`)];
   if (!from.ok || !to.ok || to.number <= from.number) return undefined;
   const suggestions = [`${before} .. .${high}${unit}`, `${before}..${high}${unit}`];
-  return { message: `Does this range end at .${high} or at ${high}? Write it with two dots.`, suggestions };
+  return { message: say`Does this range end at .${high} or at ${high}? Write it with two dots.`, suggestions };
 }

@@ -10,6 +10,7 @@ import { writeQuantity } from '../quantities/write.js';
 import type { Held } from '../recipes/instrument.js';
 import { halfWidth } from '../recipes/tolerances.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetCell, type SheetSection, WRITE } from './sheet.js';
 import { reasonOf, type SheetSubject } from './subject.js';
@@ -226,7 +227,9 @@ function cautionsOf(workshop: Workshop, subject: SheetSubject): Sheet['cautions'
   const sensitising = speciesSaying(workshop, subject, 'dust');
   const dust = sensitising.length > 0 ? cautionOnSpecies('dust') : undefined;
   return [
-    ...due.map((caution) => ({ text: text(caution.text), source: caution.source })),
-    ...(dust ? [{ text: `${sensitising.join(' ')} ${text(dust.text)}`, source: dust.source }] : []),
+    ...due.map((caution) => ({ text: text(caution.text), source: cited(caution.source, workshop.wording) })),
+    ...(dust
+      ? [{ text: `${sensitising.join(' ')} ${text(dust.text)}`, source: cited(dust.source, workshop.wording) }]
+      : []),
   ];
 }

@@ -5,6 +5,7 @@ import { unitFor, writeInShopUnit } from '../editing/shop-values.js';
 import { writeQuantity } from '../quantities/write.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
 import type { SheetSubject } from './subject.js';
@@ -25,7 +26,10 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
       climateSection(workshop),
       watched(text),
     ],
-    cautions: cautions.map((caution) => ({ text: text(caution.text), source: caution.source })),
+    cautions: cautions.map((caution) => ({
+      text: text(caution.text),
+      source: cited(caution.source, workshop.wording),
+    })),
     closing: text(DEFERRAL),
   };
 }

@@ -3,11 +3,11 @@ import { DEFERRAL } from '../catalogue/cautions.js';
 import type { Property } from '../catalogue/property.js';
 import { writeInShopUnit } from '../editing/shop-values.js';
 import { partOf, partTitle, withinPart } from '../editing/part-of.js';
-import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { english } from '../wording/wording.js';
 import type { Sheet, SheetSection } from './sheet.js';
 import type { SheetSubject } from './subject.js';
+import { asTitle, inWords } from './words.js';
 import { woodsOf } from './woods.js';
 
 export function clientSheet(workshop: Workshop, subject: SheetSubject): Sheet {
@@ -37,8 +37,8 @@ function woodSection(workshop: Workshop, subject: SheetSubject): SheetSection {
     title: text('Woods'),
     columns: [text('part'), text('wood'), text('Latin name')],
     rows: woodsOf(workshop, subject).map(({ part, species, set, latin }) => [
-      inWords(part),
-      capitalised(inWords(species ?? set)),
+      asTitle(part, workshop.wording),
+      asTitle(species ?? set, workshop.wording),
       latin ?? '–',
     ]),
   };
@@ -47,26 +47,35 @@ function woodSection(workshop: Workshop, subject: SheetSubject): SheetSection {
 /** What a player sees, feels under the hand or plugs in. */
 function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection {
   const { text } = workshop.wording;
-  const shown = subject.values.filter((held) => isForClient(workshop.catalogue.property(held.path, 'recipe'), held));
+  const shown = subject.values.filter(({ path, value }) => {
+    const property = workshop.catalogue.property(path, 'recipe');
+    return property !== undefined && value.kind !== 'unknown' && isForClient(property);
+  });
   return {
     title: text('The instrument'),
     columns: [text('part'), text('what'), text('choice')],
     rows: shown.map(({ path, value }, i) => [
       // A part is named once.
       partOf(path) === partOf(shown[i - 1]?.path ?? ' ') ? '' : partTitle(partOf(path), workshop.wording),
-      inWords(withinPart(path)),
-      value.kind === 'text' ? value.text : value.kind === 'name' ? inWords(value.name) : writeInShopUnit(path, value),
+      text(inWords(withinPart(path))),
+      value.kind === 'text'
+        ? value.text
+        : value.kind === 'name'
+          ? text(inWords(value.name))
+          : writeInShopUnit(path, value),
     ]),
   };
 }
 
 /** Numbers by which the voice is made stay in the shop: of voicing and body only words, the scale and the neck. */
-function isForClient(property: Property | undefined, { path, value }: Held): boolean {
-  if (!property || property.kind === 'wood' || value.kind === 'unknown') return false;
+export function isForClient({ path, kind, class: of }: Property): boolean {
+  if (kind === 'wood') return false;
   if (FOR_EVERYBODY.has(path)) return true;
-  if (value.kind !== 'text' && value.kind !== 'name' && !FELT.test(path)) return false;
-  return property.class === 'setup' || property.class === 'option' || property.class === 'appointment';
+  if (!SAID_IN_WORDS.has(kind) && !FELT.test(path)) return false;
+  return of === 'setup' || of === 'option' || of === 'appointment';
 }
+
+const SAID_IN_WORDS: ReadonlySet<Property['kind']> = new Set(['text', 'choice', 'species', 'strings']);
 
 const FOR_EVERYBODY: ReadonlySet<string> = new Set(['kind', 'form', 'scale', 'nut.width', 'handed', 'strings']);
 
@@ -94,12 +103,4 @@ function agreedSection(workshop: Workshop, { order }: SheetSubject): SheetSectio
 
 function signed(text: (english: string) => string): SheetSection {
   return { title: text('Seen and agreed'), boxes: [text('Maker'), text('Client'), text('Date')] };
-}
-
-function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
-function inWords(name: string): string {
-  return name.replaceAll(/[-.]/g, ' ');
 }

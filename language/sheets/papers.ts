@@ -3,8 +3,10 @@ import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '..
 import { shown } from '../checks/phrases.js';
 import { writeInShopUnit } from '../editing/shop-values.js';
 import type { Workshop } from '../recipes/workshop.js';
+import { cited } from '../wording/cited.js';
 import { onceEach, type Sheet, type SheetCell, WRITE } from './sheet.js';
 import type { SheetSubject } from './subject.js';
+import { asTitle } from './words.js';
 import { speciesSaying, woodsOf } from './woods.js';
 
 export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
@@ -29,8 +31,10 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
         title: text('Woods by part'),
         columns: [text('part'), text('wood'), text('Latin name'), text('grown in'), text('papers'), text('quantity')],
         rows: woods.map(({ part, species, set, latin, country, papers }): readonly SheetCell[] => [
-          part.replaceAll(/[-.]/g, ' '),
-          species === undefined || species === set ? set : `${species} (${set})`,
+          asTitle(part, workshop.wording),
+          species === undefined || species === set
+            ? asTitle(set, workshop.wording)
+            : `${asTitle(species, workshop.wording)} (${set})`,
           latin ?? WRITE,
           country ?? WRITE,
           papers ?? WRITE,
@@ -39,7 +43,10 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
       },
       ...(regulated.length > 0 ? [{ title: text('What is known of the trade in them'), text: regulated }] : []),
     ],
-    cautions: cautions.map((caution) => ({ text: text(caution.text), source: caution.source })),
+    cautions: cautions.map((caution) => ({
+      text: text(caution.text),
+      source: cited(caution.source, workshop.wording),
+    })),
     closing: text(DEFERRAL),
   };
 }

@@ -66,3 +66,24 @@ const NOT_COMPUTABLE = `model tarn {
 recipe tarn-1 for tarn { top.thickness: 0 mm }
 wood spruce-1 is sitka-spruce { density: 420 kg/m³ }
 `;
+
+describe('what stands in the middle of a sentence', () => {
+  it('is German too: the stage of the work', async () => {
+    const order = `model tarn { scale: 645 mm  nut.width: 44.5 mm }
+recipe tarn-1 for tarn { }
+order c-07 of tarn-1 { reached: neck-angle  request 2026-06-12 { scale: 610 mm  nut.width: 46 mm } }
+`;
+    const { out } = await bookmatch({ 'a.bookmatch': order }, 'check', '--language', 'de');
+    expect(out.replace(/\s+/g, ' ')).toContain('Zu spät für scale: der Arbeitsgang Halswinkel ist erledigt');
+  });
+
+  it('is German too: a doubtful range', async () => {
+    const { out } = await bookmatch(
+      { 'a.bookmatch': 'recipe a for b { expect top.mass: .012...016 oz }\n' },
+      'check',
+      '--language',
+      'de',
+    );
+    expect(out).toContain('Endet dieser Bereich bei .016 oder bei 016? Mit zwei Punkten schreiben.');
+  });
+});

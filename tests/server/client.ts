@@ -32,6 +32,7 @@ import {
 import type { PlateWorker } from '../../language/recipes/deferred-analyst.js';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 import { serve } from '../../language/server/serve.js';
+import type { Translations } from '../../language/wording/wording.js';
 import { translationsOf } from '../wording/translations.js';
 
 type Settings = Record<string, unknown>;
@@ -134,12 +135,14 @@ export interface EditorOptions extends Pick<ClientCapabilities, 'textDocument' |
   /** Solves plates; without it nobody does. */
   readonly worker?: PlateWorker;
   readonly settings?: Settings;
+  /** The table of German words, when another than the real one is wanted. */
+  readonly translations?: Translations;
 }
 
 /** Starts a server on a folder with these files, by URI, and waits for the first round of findings. */
 export async function openEditor(
   files: Readonly<Record<string, string>>,
-  { locale, textDocument, workspace, worker, settings = {} }: EditorOptions = {},
+  { locale, textDocument, workspace, worker, settings = {}, translations }: EditorOptions = {},
 ): Promise<OpenEditor> {
   const [up, down] = [new PassThrough(), new PassThrough()];
   const disk = new Map(Object.entries(files));
@@ -150,7 +153,7 @@ export async function openEditor(
     list: () => Promise.resolve([...disk.keys()]),
     read: (uri: string) => Promise.resolve(disk.get(uri)),
   };
-  serve(served, folder, worker, (language) => Promise.resolve(translationsOf(language)));
+  serve(served, folder, worker, (language) => Promise.resolve(translations ?? translationsOf(language)));
   const connection = createProtocolConnection(new StreamMessageReader(down), new StreamMessageWriter(up));
   const editor = new Editor(connection, disk, settings);
   connection.listen();

@@ -87,7 +87,7 @@ describe('the bench sheet', () => {
 describe('the client sheet', () => {
   it('has woods, options and setup, and no number by which the voice is made', () => {
     const client = sheet('vennick-38', 'client');
-    expect(plain(rowsOf(client, 'Woods'))).toContainEqual(['back', 'Indian rosewood', 'Dalbergia latifolia']);
+    expect(plain(rowsOf(client, 'Woods'))).toContainEqual(['Back', 'Indian rosewood', 'Dalbergia latifolia']);
     const told = rowsOf(client, 'The instrument').map((row) => row.slice(1));
     expect(told).toContainEqual(['scale', '645 mm']);
     expect(told).toContainEqual(['action bass', '2.4 mm']);
@@ -124,16 +124,16 @@ describe('the setup and care card', () => {
 describe('species and papers', () => {
   it('lists every part of wood with its Latin name and quantity, and leaves room for what nobody wrote down', () => {
     const rows = plain(rowsOf(sheet('vennick-38', 'papers'), 'Woods by part'));
-    expect(rows.find(([part]) => part === 'top')).toEqual([
-      'top',
-      'norway-spruce (norway-38)',
+    expect(rows.find(([part]) => part === 'Top')).toEqual([
+      'Top',
+      'Norway spruce (norway-38)',
       'Picea abies',
       '[ ]',
       '[ ]',
       '144 g',
     ]);
     expect(rows.map(([part]) => part)).toEqual(
-      expect.arrayContaining(['back', 'sides', 'bridge', 'bridge plate', 'binding']),
+      expect.arrayContaining(['Back', 'Sides', 'Bridge', 'Bridge plate', 'Binding']),
     );
   });
 

@@ -8,6 +8,7 @@ import { findingAsText } from './findings.js';
 import { table, wrapped } from './layout.js';
 import type { Style } from './style.js';
 import { type Wording, english } from '../../wording/wording.js';
+import { cited } from '../../wording/cited.js';
 
 export function shownAsText(shown: Shown, style: Style): string {
   const { text } = style.wording;
@@ -66,7 +67,15 @@ function originOf({ held, from, source }: ShownValue, own: string, file: string,
   const { say } = wording;
   const how = howInWords(held.via, from.name, from.name === own, wording);
   const where = from.name === own && from.file === file ? say`line ${from.line}` : `${from.file}:${from.line}`;
-  return [`${how}, ${where}`, ...(source === undefined ? [] : [source])].join(' · ');
+  return [
+    `${how}, ${where}`,
+    ...(source === undefined ? [] : [isOfLibrary(held) ? cited(source, wording) : source]),
+  ].join(' · ');
+}
+
+/** What the species library says of its own sources is ours to translate; a maker’s words are not. */
+function isOfLibrary({ from }: Held): boolean {
+  return from.definition.kind === 'species';
 }
 
 function howInWords(via: Held['via'], name: string, isHere: boolean, { say }: Wording): string {
@@ -103,7 +112,9 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
   const lines = table(rows);
   const explained = known.map(({ answer: { quantity } }, i) => {
     const { formula, source } = quantity;
-    const below = wrapped(`${text(formula)}  (${text(source)})`, width).map((part) => style.dim(`      ${part}`));
+    const below = wrapped(`${text(formula)}  (${cited(source, style.wording)})`, width).map((part) =>
+      style.dim(`      ${part}`),
+    );
     return [lines[i] ?? '', ...below].join('\n');
   });
   return parted(

@@ -1,0 +1,94 @@
+/**
+ * A language in which every translated letter is marked, so that what was said past the wording stands out: a table with
+ * the same sentences as a real one, in which `a` is written `ａ`. What then still stands there in plain letters is
+ * either written by a maker or a word of the language itself, or it is English that no translation can reach.
+ */
+import { BRACE_ROLES } from '../../language/catalogue/brace-roles.js';
+import { catalogue } from '../../language/catalogue/catalogue.js';
+import species from '../../language/catalogue/species.bookmatch?raw';
+import { CODES } from '../../language/checks/rules.js';
+import { KEYWORDS } from '../../language/editing/keywords.js';
+import { UNITS } from '../../language/quantities/units.js';
+import { INSTRUMENT_QUANTITIES } from '../../language/recipes/derived/instrument-quantities.js';
+import { STRING_SET_QUANTITIES } from '../../language/recipes/derived/string-set-quantities.js';
+import { WOOD_QUANTITIES } from '../../language/recipes/derived/wood-quantities.js';
+import { ANY_TITLE, SITE } from './titles.js';
+import type { Translations } from '../../language/wording/wording.js';
+
+/** The table; code and the parts in a sentence stay as they are, since they must. */
+export function marked(table: Translations): Translations {
+  return Object.fromEntries(Object.keys(table).map((english) => [english, english.replace(TO_MARK, mark)]));
+}
+
+const TO_MARK = /`[^`]*`|\$\{[^}]*\}|\{\d+\}|\[[^\]]*\]\([^)]*\)|[A-Za-z]/g;
+
+function mark(part: string): string {
+  return part.length > 1 ? part : String.fromCharCode(part.charCodeAt(0) + 0xfee0);
+}
+
+/** Runs of plain words that neither the texts nor the language itself account for. */
+export class Unmarked {
+  private readonly words: ReadonlySet<string>;
+  private readonly names: ReadonlySet<string>;
+  private readonly texts: string;
+
+  constructor(...texts: readonly string[]) {
+    this.texts = [...texts, species].join('\n').replace(/\s+/g, ' ');
+    this.names = new Set(names(texts).flatMap((name) => [name, name.replace(/-\d+$/, '')]));
+    this.words = new Set([...vocabulary(), ...this.names]);
+  }
+
+  in(said: string): readonly string[] {
+    const runs = said.replace(PASSED_OVER, ' · ').match(/[A-Za-z][\w'’-]*(?:,? [A-Za-z][\w'’-]*)*/g) ?? [];
+    return runs.filter((run) => !this.isAccountedFor(run));
+  }
+
+  private isAccountedFor(run: string): boolean {
+    const words = run.split(/,? /);
+    // On a sheet a name begins with a capital, and has no hyphens.
+    if (this.names.has(run.toLowerCase().replaceAll(' ', '-'))) return true;
+    return words.every((word) => this.words.has(word) || word.length < 3) || this.texts.includes(run);
+  }
+}
+
+/** Code, addresses, files, options of a command, snippets’ places, sites and titles. */
+const PASSED_OVER = new RegExp(
+  [
+    /```[^]*?```|`[^`]*`|\$\{?\d\}?|<\/?[a-z][^>]*>/,
+    /(?:https?|command|file|bookmatch-library):[^\s)"<]*/,
+    /[\w*-]+(?:\.[\w*-]+)+/,
+    /(?<![\w.])--?[a-z-]+(?: <[a-z]+>)?|\[[a-z.]+\]/,
+    SITE,
+    ANY_TITLE,
+  ]
+    .map(({ source }) => source)
+    .join('|'),
+  'g',
+);
+
+/** Words of the language, which are the same in every tongue. */
+function vocabulary(): readonly string[] {
+  const quantities = [...INSTRUMENT_QUANTITIES, ...WOOD_QUANTITIES, ...STRING_SET_QUANTITIES];
+  const paths = [...catalogue.all, ...catalogue.parts, ...quantities].map(({ path }) => path);
+  const choices = catalogue.all.flatMap((property) => property.choices ?? []);
+  const roles = [...BRACE_ROLES].flatMap(({ tag, names }) => [tag, ...names]);
+  const units = UNITS.flatMap((unit) => Object.values(unit).filter((value) => typeof value === 'string'));
+  return [...paths.flatMap((path) => path.split('.')), ...choices, ...roles, ...units, ...CODES].concat([
+    ...KEYWORDS.map(({ word }) => word),
+    ...PROGRAM,
+  ]);
+}
+
+/** Commands and options of the program, and what only programs read. */
+const PROGRAM = (
+  'bookmatch check show compare effects sheet lineage format rules help paths code off ' +
+  'text json sarif github html bench client care papers error warning information hint'
+).split(' ');
+
+/** What is named in the texts. */
+function names(texts: readonly string[]): readonly string[] {
+  return texts.flatMap(
+    (text) =>
+      text.match(/[a-z][\w-]*(?= (?:for|from|of|is)\b)|(?<=(?:for|from|of) )[a-z][\w-]*|[a-z]\w*-[\w-]*/gi) ?? [],
+  );
+}

@@ -1,0 +1,73 @@
+/** With every translated letter marked, no plain English is left in anything the program says. */
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { rulePages } from '../../language/checks/manual.js';
+import { openWorkshop } from '../../language/editing/open-workshop.js';
+import { readFile } from '../../language/recipes/reader.js';
+import { Wording } from '../../language/wording/wording.js';
+import { THOROUGH } from '../thorough.js';
+import { filesIn, type Said, saidInEditor, saidInTerminal, type Texts } from './everything-said.js';
+import { marked, Unmarked } from './marked-words.js';
+import { translationsOf } from './translations.js';
+
+const SHOP = filesIn('examples/hollin-reach');
+const TOUR = { 'tour.bookmatch': readFileSync('tests/grammar/tour.bookmatch', 'utf8') };
+const WORDS = marked(translationsOf('de'));
+
+it('in the terminal', async () => {
+  const commands = [
+    '--help',
+    ...['check', 'show', 'compare', 'effects', 'sheet', 'lineage', 'format', 'rules'].map((name) => `${name} --help`),
+    ...['check', 'rules', 'lineage', 'format --check', 'effects no-38', 'compare no-31 no-38', 'show six-1'],
+    ...['no-38', 'vennick', 'sitka-33', 'sitka-spruce', 'light-12', 'old-vennick'].map((name) => `show ${name}`),
+  ];
+  const slow = ['effects', 'effects --model vennick', 'compare vennick-31 vennick-40'];
+  const said = await saidInTerminal(SHOP, WORDS, THOROUGH ? [...commands, ...slow] : commands);
+  // What was asked for is named in the complaint.
+  expect(plainIn(said, { ...SHOP, asked: 'six-1' })).toEqual([]);
+}, 120_000);
+
+it('in an editor', async () => {
+  const stride = THOROUGH ? 1 : 7;
+  expect(plainIn(await saidInEditor(SHOP, WORDS, stride), SHOP)).toEqual([]);
+  expect(plainIn(await saidInEditor(TOUR, WORDS, stride), TOUR)).toEqual([]);
+}, 300_000);
+
+it('in any finding', () => {
+  const wording = new Wording(WORDS, 'de');
+  for (const { code, bad } of rulePages()) {
+    const { shelf, checks, parser } = openWorkshop({ wording });
+    shelf.put(readFile('a', bad, parser));
+    const said = checks
+      .file('a')
+      .flatMap(({ message, fixes, related }) => [
+        message,
+        ...fixes.map(({ title }) => title),
+        ...related.map((each) => each.message),
+      ]);
+    expect(
+      plainIn(
+        said.map((text) => ({ where: code, text })),
+        { bad },
+      ),
+    ).toEqual([]);
+  }
+});
+
+it('would be found', async () => {
+  const without = Object.fromEntries(
+    Object.entries(WORDS).filter(([english]) => !english.startsWith('A substitution')),
+  );
+  const said = await saidInTerminal(SHOP, without, ['check']);
+  expect(plainIn(said, SHOP).join()).toContain('A substitution, not counted');
+});
+
+function plainIn(said: readonly Said[], texts: Texts): readonly string[] {
+  const unmarked = new Unmarked(...Object.values(texts));
+  const found = new Map<string, string>();
+  for (const { where, text } of said) {
+    for (const run of unmarked.in(text))
+      if (!found.has(run)) found.set(run, `${where}: ${run} (${text.slice(0, 200)})`);
+  }
+  return [...found.values()];
+}

@@ -1,0 +1,48 @@
+/** Titles, authors and institutions in sources: they are the same in every language. */
+export const TITLES = [
+  'USDA Wood Handbook',
+  'Wood Handbook',
+  'NIST Special Publication',
+  'BIPM',
+  'The International System of Units (SI)',
+  'The International System of Units',
+  'UCUM',
+  'The Unified Code for Units of Measure',
+  'ucum-essence',
+  'DKMQ, Katili',
+  'R. M. Jones',
+  'Mechanics of Composite Materials',
+  'Fletcher & Rossing',
+  'The Physics of Musical Instruments',
+  'O. Christensen & B. B. Vistisen',
+  'O. Christensen',
+  'J. Acoust. Soc. Am.',
+  'J. Woodhouse',
+  'M. F. Ashby',
+  'Materials Selection in Mechanical Design',
+  'U. G. K. Wegst',
+  'Wood for sound',
+  'Am. J. Botany',
+  'Helmholtz',
+  'American Woodturner',
+  'IARC Monographs',
+  'WorkSafe Victoria',
+  'US Fish and Wildlife Service',
+  'Picea sitchensis',
+  'Sitka',
+  'Engelmann',
+  'Oregon State University',
+  'A. Wolfe',
+  'Wood Toxicity table',
+  'Table of Relative Working and Physical Properties',
+  'ISO 16',
+  'D66',
+  'OSHA',
+  'ACGIH TLV',
+  'CITES',
+] as const;
+
+export const ANY_TITLE = new RegExp(TITLES.map((title) => title.replace(/[.()]/g, '\\$&')).join('|'), 'g');
+
+/** The site of a shop, a builder or a forum. */
+export const SITE = /\b[\w-]+(?:\.[\w-]+)*\.(?:com|net|org|plus|uk|ca|in|se|su|au)\b/g;
