@@ -117,14 +117,12 @@ export async function saidInEditor(files: Texts, translations: Translations, str
 
 /** Where each word of a text begins, and where each line ends. */
 function wordsOf(text: string) {
-  return text
-    .split('\n')
-    .flatMap((line, at) =>
-      [...line.matchAll(/[\w.%"-]+|$/g)].map(({ index }) => ({
-        line: at,
-        character: index === line.length ? index : index + 1,
-      })),
-    );
+  return text.split('\n').flatMap((line, at) =>
+    [...line.matchAll(/[\w.%"-]+|$/g)].map(({ index }) => ({
+      line: at,
+      character: index === line.length ? index : index + 1,
+    })),
+  );
 }
 
 /** Fields that hold what programs read, or a recipe’s own text. */

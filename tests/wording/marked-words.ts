@@ -47,7 +47,10 @@ export class Unmarked {
     const words = run.split(/,? /);
     // On a sheet a name begins with a capital, and has no hyphens.
     if (this.names.has(run.toLowerCase().replaceAll(' ', '-'))) return true;
-    return words.every((word) => this.words.has(word) || word.length < 3) || this.texts.includes(run);
+    return (
+      words.every((word) => this.words.has(word) || this.words.has(word.replace(/-\d+$/, '')) || word.length < 3) ||
+      this.texts.includes(run)
+    );
   }
 }
 
