@@ -1,5 +1,5 @@
 /** Findings of the definition being typed in that can be accepted with a reason. */
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';
 import type { TypingPlace } from './typing-place.js';
 

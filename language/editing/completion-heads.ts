@@ -2,7 +2,7 @@
 import { BARE_KINDS } from '../checks/names.js';
 import type { DefinitionKind } from '../recipes/facts.js';
 import { english } from '../wording/wording.js';
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';
 
 interface Head {

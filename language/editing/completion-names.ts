@@ -1,7 +1,7 @@
 /** Names of woods, species, strings and rigs for a value: what fits the part comes first. */
 import { BARE_KINDS } from '../checks/names.js';
 import type { DefinitionKind } from '../recipes/facts.js';
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';
 
 export function namesFor(desk: Desk, kinds: readonly DefinitionKind[], path: string): readonly Offer[] {

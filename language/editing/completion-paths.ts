@@ -3,7 +3,7 @@ import { BARE_KINDS } from '../checks/names.js';
 import { writeValue } from '../checks/phrases.js';
 import { concretePaths } from '../recipes/effects.js';
 import { startValues, wholePath } from './completion-context.js';
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import { newValue } from './completion-values.js';
 import type { Desk } from './desk.js';
 import { snippetText } from './snippet.js';

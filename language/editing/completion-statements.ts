@@ -6,7 +6,7 @@ import type { Held } from '../recipes/instrument.js';
 import { startValues, wholePath } from './completion-context.js';
 import { keywordOffers, SOURCE } from './completion-keywords.js';
 import { changedPaths } from './completion-paths.js';
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import { heldBy, kindOf, numberBlank, typicalText, valuesOf } from './completion-values.js';
 import type { Desk } from './desk.js';
 import { snippetText } from './snippet.js';

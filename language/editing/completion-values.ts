@@ -9,7 +9,7 @@ import { KINDS_OF_VALUE } from '../recipes/mentions.js';
 import { english } from '../wording/wording.js';
 import { propertyOf, startValues, tagsOf, wholePath } from './completion-context.js';
 import { namesFor } from './completion-names.js';
-import type { Offer } from './completion.js';
+import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';
 import { snippetText } from './snippet.js';
 import type { At } from './typing-statement.js';

@@ -2,7 +2,7 @@
  * Completion: what can be written here. Everything offered is spelled in full, with its unit and a value that makes
  * sense in this recipe, so that a recipe can be written by accepting alone.
  */
-import type { Position, Span } from '../recipes/facts.js';
+import type { Position } from '../recipes/facts.js';
 import { codesFor } from './completion-codes.js';
 import { definitionHeads, relationWords, targetNames } from './completion-heads.js';
 import { changedPaths, derivedPaths, droppablePaths, holdingPaths, packageNames } from './completion-paths.js';
@@ -10,30 +10,8 @@ import { joints } from './completion-keywords.js';
 import { addableParts, statementsFor } from './completion-statements.js';
 import { unitsFor, valuesFor } from './completion-values.js';
 import type { Desk } from './desk.js';
+import type { Completion, Offer } from './offer.js';
 import { type TypingPlace, typingPlace } from './typing-place.js';
-
-export interface Completion {
-  readonly label: string;
-  readonly kind: CompletionKind;
-  /** Beside the label: unit, kind, value in force. */
-  readonly detail?: string;
-  /** One plain sentence, Markdown. */
-  readonly sentence?: string;
-  /** What is inserted; with `snippet`, `${1:…}` marks places to fill in. */
-  readonly insert: string;
-  readonly snippet?: boolean;
-  readonly range: Span;
-  /** Lower comes first; the label decides among equals. */
-  readonly rank: number;
-  /** Other words that find it. */
-  readonly synonyms?: readonly string[];
-}
-
-export type CompletionKind =
-  'keyword' | 'part' | 'property' | 'derived' | 'unit' | 'value' | 'choice' | 'wood' | 'definition' | 'change' | 'code';
-
-/** A completion before it is known what it replaces. */
-export type Offer = Omit<Completion, 'range'>;
 
 export interface CompletionList {
   readonly items: readonly Completion[];

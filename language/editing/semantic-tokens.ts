@@ -4,52 +4,13 @@
  *
  * A word nobody can make sense of has no token, so that it keeps the colour of its shape.
  */
-import { type Definition, DEFINITION_KINDS, type DefinitionKind, type Position, type Span } from '../recipes/facts.js';
+import { type Definition, DEFINITION_KINDS, type Position, type Span } from '../recipes/facts.js';
 import { type BookmatchParser, type Lexeme, readLexemes } from '../recipes/reader.js';
 import { allStatements } from '../recipes/values.js';
 import { type Desk, isBefore, shifted } from './desk.js';
 import { KEYWORDS } from './keywords.js';
+import type { Meaning } from './meaning.js';
 import { meaningsIn } from './word-meanings.js';
-
-export type TokenKind =
-  /** The name of a definition, where it is defined or named. */
-  | DefinitionKind
-  | 'part'
-  | 'property'
-  /** A quantity the engine computes. */
-  | 'derived'
-  /** A path the catalogue does not know, or a name nothing has. */
-  | 'unknown'
-  /** One of a property's own words, such as `quartersawn`; `unknown`, said by a maker. */
-  | 'choice'
-  /** The code of a finding, the name of a reading. */
-  | 'label'
-  | 'keyword'
-  /** A small word between others: `from`, `by`, `below`. */
-  | 'joining'
-  | 'number'
-  | 'unit'
-  | 'text'
-  | 'date'
-  | 'comment'
-  | 'operator';
-
-export type TokenModifier =
-  /** Where the name is defined, and the word before it. */
-  | 'declaration'
-  /** What a recipe sets out to change. */
-  | 'modification'
-  /** Not to be chosen here: what the parent has, what the engine computes. */
-  | 'readonly'
-  /** From the library that comes with the language. */
-  | 'defaultLibrary'
-  /** A reason or a note, for people. */
-  | 'documentation';
-
-export interface Meaning {
-  readonly kind: TokenKind;
-  readonly modifiers: readonly TokenModifier[];
-}
 
 /** One word on one line. Lines count from the file's first, columns and lengths in UTF-16 units. */
 export interface SemanticToken extends Meaning {

@@ -4,7 +4,7 @@ import { kindsNamedBy, wantedKinds } from '../recipes/mentions.js';
 import { allStatements } from '../recipes/values.js';
 import type { Written } from '../recipes/written.js';
 import type { Desk } from './desk.js';
-import type { Meaning, TokenKind, TokenModifier } from './semantic-tokens.js';
+import type { Meaning, TokenKind, TokenModifier } from './meaning.js';
 
 /** Lines count from the definition's first. */
 export interface WordMeaning extends Meaning {

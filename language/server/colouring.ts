@@ -11,7 +11,8 @@ import type {
   SemanticTokensParams,
   SemanticTokensRangeParams,
 } from 'vscode-languageserver';
-import { type SemanticToken, semanticTokens, type TokenKind, type TokenModifier } from '../editing/semantic-tokens.js';
+import type { TokenKind, TokenModifier } from '../editing/meaning.js';
+import { type SemanticToken, semanticTokens } from '../editing/semantic-tokens.js';
 import type { Serving } from './serve.js';
 
 /** The protocol's own types of tokens, so that every theme and editor has a colour for them. */

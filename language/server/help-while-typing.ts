@@ -2,7 +2,8 @@
 import type { CompletionParams } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
 import type { CompletionItem, CompletionList } from 'vscode-languageserver-types';
-import { type Completion, type CompletionKind, completionsAt } from '../editing/completion.js';
+import { completionsAt } from '../editing/completion.js';
+import type { Completion, CompletionKind } from '../editing/offer.js';
 import { filledIn } from '../editing/snippet.js';
 import type { Serving } from './serve.js';
 

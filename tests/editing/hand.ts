@@ -3,7 +3,8 @@
  * had to spell out itself. What the editor does with the answers (filtering by the letters typed, showing so many at a
  * time, filling in a snippet) is done here as VS Code does it.
  */
-import { type Completion, completionsAt } from '../../language/editing/completion.js';
+import { completionsAt } from '../../language/editing/completion.js';
+import type { Completion } from '../../language/editing/offer.js';
 import type { Desk } from '../../language/editing/desk.js';
 import { filledIn } from '../../language/editing/snippet.js';
 import { type BookmatchParser, type Lexeme, readLexemes } from '../../language/recipes/reader.js';

@@ -7,15 +7,9 @@ import { indentOf, insertLine, replace } from '../../checks/mending.js';
 import type { Definition } from '../../recipes/facts.js';
 import { isOnHead, type Marked, type Offer, readableRecipe } from './offer.js';
 import { whyHoldsForbid } from './inlined-holds.js';
+import type { Line } from './line.js';
 import { mergedChanges } from './merged-changes.js';
 import { firstDifference, readAfter } from './proof.js';
-
-/** A recipe, its parent and its grandparent, all in force. */
-export interface Line {
-  readonly child: Definition;
-  readonly parent: Definition;
-  readonly grandparent: Definition;
-}
 
 export function inlineParent(marked: Marked): readonly Offer[] {
   const { desk, definition: child } = marked;

@@ -3,7 +3,7 @@ import { textAt } from '../../checks/mending.js';
 import type { HoldStatement } from '../../recipes/facts.js';
 import type { HoldRequest } from '../../recipes/instrument.js';
 import type { Solved, Workshop } from '../../recipes/workshop.js';
-import type { Line } from './inline-parent.js';
+import type { Line } from './line.js';
 
 /** Why not, if not. */
 export function whyHoldsForbid(workshop: Workshop, { child, parent, grandparent }: Line): string | undefined {

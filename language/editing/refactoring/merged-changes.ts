@@ -7,7 +7,7 @@ import { type Change, isWithin } from '../../recipes/instrument.js';
 import { sameValue } from '../../recipes/values.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { writeExactly } from './exact-value.js';
-import type { Line } from './inline-parent.js';
+import type { Line } from './line.js';
 
 export interface Merged {
   /** Lines of the parent for the child's body. */

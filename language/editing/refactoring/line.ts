@@ -1,0 +1,8 @@
+import type { Definition } from '../../recipes/facts.js';
+
+/** A recipe, its parent and its grandparent, all in force. */
+export interface Line {
+  readonly child: Definition;
+  readonly parent: Definition;
+  readonly grandparent: Definition;
+}
