@@ -1,13 +1,13 @@
 /** Units: that a number has one where it needs one, and one of the right kind. Nothing is guessed; it is asked. */
 import { sensibleReadings, type SensibleReading } from '../quantities/readings.js';
-import { isNumber } from '../quantities/dimension.js';
+import { type Dimension, isNumber } from '../quantities/dimension.js';
 import { mismatch } from '../quantities/mismatch.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition, ListValue, Value } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, rangeFor } from './amounts.js';
 import type { Fix } from './finding.js';
-import { replace } from './mending.js';
+import { replace, textAt } from './mending.js';
 import { EVERY_KIND, type Report, type Rule } from './rule.js';
 import { sentences, type Wording } from '../wording/wording.js';
 
@@ -21,8 +21,13 @@ export const MISSING_UNIT: Rule = {
   good: `model tarn { top.thickness: 0.110 in }`,
   of: EVERY_KIND,
   check(definition, workshop, report) {
+    const inLists = new Set<Value>();
+    for (const list of bareLists(definition, workshop)) {
+      for (const { value } of list.amounts) inLists.add(value);
+      askOfList(list, definition, workshop, report);
+    }
     for (const amount of bareNumbers(definition, workshop))
-      if (!isFraction(amount)) ask(amount, definition, workshop, report);
+      if (!isFraction(amount) && !inLists.has(amount.value)) ask(amount, definition, workshop, report);
   },
 };
 
@@ -96,6 +101,42 @@ function* bareNumbers(definition: Definition, workshop: Workshop): Iterable<Amou
   for (const amount of amountsIn(definition, workshop)) if (isBare(amount)) yield amount;
 }
 
+interface BareList {
+  readonly list: ListValue;
+  readonly amounts: readonly [Amount, ...Amount[]];
+}
+
+/** Lists of plain numbers in which none has a unit: one at the end would do for all. */
+function* bareLists(definition: Definition, workshop: Workshop): Iterable<BareList> {
+  const byList = new Map<ListValue, Amount[]>();
+  for (const amount of amountsIn(definition, workshop)) {
+    const list = amount.written.values.find(({ as }) => as === amount.as)?.value;
+    if (list?.kind === 'list') byList.set(list, [...(byList.get(list) ?? []), amount]);
+  }
+  for (const [list, [first, ...rest]] of byList) {
+    if (!first || rest.length === 0 || rest.length + 1 !== list.items.length) continue;
+    const amounts: [Amount, ...Amount[]] = [first, ...rest];
+    if (amounts.every((amount) => isBare(amount) && !isFraction(amount))) yield { list, amounts };
+  }
+}
+
+function askOfList({ list, amounts }: BareList, definition: Definition, workshop: Workshop, report: Report): void {
+  const { say, or, text } = workshop.wording;
+  const [first, ...rest] = amounts.map((amount) => fittingReadings(amount, definition, workshop));
+  const units = (first ?? [])
+    .map(({ unit }) => unit.symbol)
+    .filter((symbol) => rest.every((readings) => readings.some(({ unit }) => unit.symbol === symbol)));
+  const written = textAt(definition, list.span);
+  const question =
+    units.length === 0 ? text('Write it after the last of them.') : say`Write ${or(units)} after the last of them.`;
+  report(list.span, sentences(text('These numbers have no unit.'), question), {
+    fixes: units.map((unit) => ({
+      title: say`Write ${`${written} ${unit}`}`,
+      edits: [replace(definition, list.span, `${written} ${unit}`)],
+    })),
+  });
+}
+
 function isBare({ value, dimension }: Amount): boolean {
   return (
     value.quantity.unit === undefined &&
@@ -109,10 +150,19 @@ function isFraction({ value }: Amount): boolean {
   return /^\s*\d+\s*\/\s*\d+\s*$/.test(value.written);
 }
 
+/** What a bare number may mean within the usual, best first. */
+function fittingReadings(amount: Amount, definition: Definition, workshop: Workshop): readonly SensibleReading[] {
+  const { value, dimension, written } = amount;
+  const near = sensibleReadings(value.written, dimension, rangeFor(amount, definition, workshop));
+  // Only lengths and masses are spoken of in many units; days in days, hertz in hertz.
+  const own = isSpokenOfInMany(dimension) ? [] : near.filter(({ unit }) => unit.symbol === written.property?.unit);
+  return own.length > 0 ? own : near;
+}
+
 function ask(amount: Amount, definition: Definition, workshop: Workshop, report: Report): void {
   const { value, dimension, written } = amount;
   const range = rangeFor(amount, definition, workshop);
-  const fitting = sensibleReadings(value.written, dimension, range);
+  const fitting = fittingReadings(amount, definition, workshop);
   const offered = fitting.length > 0 ? fitting.slice(0, 4) : sensibleReadings(value.written, dimension);
   const [only] = fitting;
   const { say, or } = workshop.wording;
@@ -128,6 +178,10 @@ function ask(amount: Amount, definition: Definition, workshop: Workshop, report:
   report(value.span, sentences(say`${value.written} has no unit.`, question), {
     fixes: offered.map((reading) => fix(reading, amount, definition, workshop.wording)),
   });
+}
+
+function isSpokenOfInMany(dimension: Dimension): boolean {
+  return dimension.name === 'length' || dimension.name === 'mass';
 }
 
 function needs(unit: string | undefined, offered: readonly SensibleReading[], { say, or }: Wording): string {

@@ -2,6 +2,7 @@
 import { type Dirent, watch } from 'node:fs';
 import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { type FileText, textOf } from '../recipes/file-text.js';
 import { english } from '../wording/wording.js';
 
 export const ENDING = '.bookmatch';
@@ -11,7 +12,7 @@ export interface Files {
   /** Paths of every recipe file in a folder and below, sorted. Hidden folders and installed packages are left out. */
   list(folder: string): Promise<readonly string[]>;
   /** The text of a file, or one plain clause saying why it cannot be read. */
-  read(path: string): Promise<{ readonly text: string } | { readonly trouble: string }>;
+  read(path: string): Promise<FileText | { readonly trouble: string }>;
   /** Puts a text in place of a file's; answers one plain clause when it could not. */
   write(path: string, text: string): Promise<string | undefined>;
   /** Calls back after recipe files have changed, until the process is asked to stop. */
@@ -33,8 +34,7 @@ export const DISK: Files = {
 
   async read(path) {
     try {
-      const text = await readFile(path, 'utf8');
-      return { text: text.startsWith(BYTE_ORDER_MARK) ? text.slice(1) : text };
+      return textOf(await readFile(path));
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : '';
       return { trouble: TROUBLES[code] ?? english('it cannot be read') };
@@ -69,8 +69,6 @@ export const DISK: Files = {
     });
   },
 };
-
-const BYTE_ORDER_MARK = '\uFEFF';
 
 const TROUBLES: Readonly<Record<string, string>> = {
   EACCES: english('you are not allowed to read it'),

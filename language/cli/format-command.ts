@@ -22,6 +22,11 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
       io.complain(`${leftOut(path, read.trouble, io)}\n`);
       continue;
     }
+    if (read.foreign) {
+      failed++;
+      io.complain(`${notUtf8(path, io)}\n`);
+      continue;
+    }
     const text = formatted(read.text, parser);
     if (text === read.text) {
       untouched++;
@@ -40,6 +45,11 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
   io.write(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
   if (failed > 0) return EXIT.wrongUse;
   return check && changed > 0 ? EXIT.findings : EXIT.fine;
+}
+
+function notUtf8(path: string, io: Io): string {
+  return io.wording
+    .say`${shown(path, io)} is as it was: it is not saved as UTF-8. Open it in an editor and save it with that encoding.`;
 }
 
 async function filesAt(paths: readonly string[], io: Io): Promise<readonly string[]> {

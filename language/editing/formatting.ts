@@ -38,6 +38,8 @@ export function formattingEditsWithin(
 export function formatted(text: string, parser: BookmatchParser, facts?: FileFacts): string {
   const said = facts ?? readFile('', text, parser);
   const before = readLexemes(text, parser);
+  // No text that can be read, so nothing could be told to be lost.
+  if (before.words.length === 0 && text.trim() !== '') return text;
   // Lines that would read otherwise with more space in them (`2024-01-31->…`) stay as they are.
   const delicate = new Set<number>();
   for (;;) {

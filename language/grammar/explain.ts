@@ -1,7 +1,8 @@
 /** What is wrong with a line, in the words of the bench and with an example of how it is written. */
 import { didYouMean } from '../quantities/suggest.js';
+import { EXAMPLES } from './statement-examples.js';
 import { DEFINITION_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
-import { english, type Wording } from '../wording/wording.js';
+import type { Wording } from '../wording/wording.js';
 
 export interface Explanation {
   readonly message: string;
@@ -184,6 +185,17 @@ const RULES: readonly Rule[] = [
     for (let i = 0; i + 1 < words.length; i++) {
       const [first, second] = [itemAt(words, i), itemAt(words, i + 1)];
       if (!isWord(first) || !isWord(second) || /[.]/.test(first.image)) continue;
+      // `kind: steel  tuning: …`: the second word begins the next entry.
+      if (kindOf(words[i - 1]) === ':' && kindOf(words[i + 2]) === ':') continue;
+      const notes = runOfNotes(words, i);
+      if (notes.length > 1) {
+        const list = notes.map(({ image }) => image).join(', ');
+        return {
+          message: say`Several values are parted by commas: \`${list}\`.`,
+          suggestions: [list],
+          of: [first, itemAt(words, i + notes.length - 1)],
+        };
+      }
       const joined = `${first.image}-${second.image}`;
       const after = words[i + 2] ?? end;
       if (kindOf(words[i - 1]) === ':') {
@@ -227,54 +239,6 @@ const RULES: readonly Rule[] = [
 
 const CHANGE = 'change top.thickness: 2.85 mm -> 2.7 mm';
 
-interface Example {
-  takes(next: Token | undefined): boolean;
-  readonly message: string;
-  /** The message fits whatever else is wrong with the statement. */
-  readonly whole?: boolean;
-}
-
-const EXAMPLES: Readonly<Record<string, Example>> = {
-  per: { takes: isText, message: english('After `per` the source is expected, in double quotes.') },
-  because: { takes: isText, message: english('After `because` a text in double quotes is expected.') },
-  note: { takes: isText, message: english('After `note` a text in double quotes is expected.') },
-  together: {
-    takes: isText,
-    message: english('After `together` say why in double quotes, then the changes in { }.'),
-    whole: true,
-  },
-  add: { takes: isWord, message: english('After `add` the part to add is expected: `add bracing.finger-3 { … }`.') },
-  drop: { takes: isWord, message: english('After `drop` the part to leave out is expected: `drop bracing.finger-3`.') },
-  hold: {
-    takes: isWord,
-    message: english('A hold is written `hold top.stiffness.along by top.thickness`.'),
-    whole: true,
-  },
-  expect: { takes: isWord, message: english('An expectation is written `expect top.mass: below 190 g`.'), whole: true },
-  with: {
-    takes: (next) => isWord(next) || kindOf(next) === 'NUMBER',
-    message: english('After `with` the name of a set of appointments is expected.'),
-  },
-  allow: {
-    takes: (next) => kindOf(next) === 'NUMBER',
-    message: english('An allowance is written `allow 2 because "…"`.'),
-  },
-  accept: { takes: isWord, message: english('An acceptance is written `accept stale-change because "…"`.') },
-  request: {
-    takes: (next) => kindOf(next) === 'DATE',
-    message: english('A request is written `request 2026-03-14 { change nut.width: 44.5 mm -> 46 mm }`.'),
-  },
-  reading: {
-    takes: (next) => isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE',
-    message: english('A reading is written `reading day-1 { stage: strung   resonance.top: 183 Hz }`.'),
-  },
-  vary: {
-    takes: (next) => next?.image === 'at',
-    message: english('The limit is written `vary at most 1`.'),
-    whole: true,
-  },
-};
-
 function explainHead(words: readonly Token[], { say }: Wording): Explanation {
   const text = words.find((token) => isText(token));
   if (text !== undefined) {
@@ -289,6 +253,13 @@ function explainHead(words: readonly Token[], { say }: Wording): Explanation {
     };
   }
   return told(say`A definition starts like \`recipe tarn-2 from tarn-1 {\`.`);
+}
+
+/** Names of notes one after another, as a tuning is spoken. */
+function runOfNotes(words: readonly Token[], from: number): readonly Token[] {
+  const rest = words.slice(from);
+  const end = rest.findIndex(({ image }) => !/^[A-Ga-g][#b\u266D\u266F]?\d?$/.test(image));
+  return end < 0 ? rest : rest.slice(0, end);
 }
 
 /** True when no value can start after the colon at `at`: the line ends, or the next statement begins. */

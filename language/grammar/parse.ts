@@ -10,7 +10,7 @@ import { type CutDefinition, cutIntoDefinitions } from './segments.js';
 import { type ParserServices, createParserServices } from './services.js';
 import { type Token, itemAt } from './token.js';
 import { settleOpenTexts } from './unclosed-text.js';
-import { unfitText } from './unfit-text.js';
+import { lostLetter, unfitText } from './unfit-text.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export type { CutDefinition } from './segments.js';
@@ -82,11 +82,10 @@ class GrammarParser implements BookmatchParser {
     const lexed = this.services.tokenize(text);
     const settled = settleOpenTexts(lexed.tokens, lexed.comments, this.services.types, this.wording);
     const cut = cutIntoDefinitions(text, significantTokens(settled.tokens), this.services.types, this.wording);
-    return {
-      text,
-      tokens: inOrder(settled.tokens, lexed.comments),
-      ...shareOut(cut.definitions, [...settled.problems, ...cut.problems]),
-    };
+    const tokens = inOrder(settled.tokens, lexed.comments);
+    const lost = lostLetter(tokens, this.wording);
+    const problems = [...settled.problems, ...cut.problems, ...(lost ? [lost] : [])];
+    return { text, tokens, ...shareOut(cut.definitions, problems) };
   }
 
   read({ text }: CutFile, cut: CutDefinition): ParsedDefinition {

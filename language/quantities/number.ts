@@ -1,5 +1,5 @@
-import { ENGLISH, type Wording } from '../wording/wording.js';
 /** Numbers as builders write them: `2.85`, `.110`, `7/64`, `1 3/4`, `1-3/4`, `1¾`. */
+import { ENGLISH, type Wording } from '../wording/wording.js';
 
 export type NumberReading =
   | { readonly ok: true; readonly number: number }
@@ -22,6 +22,7 @@ export function readNumber(written: string, { say }: Pick<Wording, 'say'> = ENGL
   const text = plain(written);
   if (text === '') return bad(say`A number is missing here.`);
   if (text.length > LONGEST) return bad(say`This number is too long to be meant.`);
+  if (/^[+-]?\d{1,3}(?:(?:\.\d{3})+,\d+|(?:['’]\d{3})+(?:\.\d+)?)$/.test(text)) return thousands(written, text, say);
   if (text.includes(',')) return comma(written.trim(), text, say);
 
   const decimal = /^([+-]?)((?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?)$/.exec(text);
@@ -53,6 +54,14 @@ function readFraction(
     ]);
   }
   return finite(written, signed(sign, (w * d + n) / d), say);
+}
+
+/** `1.234,5` and `1'234.5`, as thousands are parted in some countries. */
+function thousands(written: string, text: string, say: Wording['say']): NumberReading {
+  const bare = text.includes(',') ? text.replace(/\./g, '').replace(',', '.') : text.replace(/['’]/g, '');
+  return bad(say`"${short(written)}": write a number without a sign between its thousands, decimals with a point.`, [
+    bare,
+  ]);
 }
 
 function comma(written: string, text: string, say: Wording['say']): NumberReading {

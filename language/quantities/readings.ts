@@ -39,14 +39,20 @@ export function sensibleReadings(
   if (!reading.ok) return [];
   const candidates = unitsOf(dimension).map((one) => readingIn(one, text, toSi(reading.number, one)));
   if (range === undefined) return everyday(candidates, dimension);
+  const usual = candidates.filter((one) => !isOdd(reading.number, one));
   const inch = unitsOf(dimension).find(({ symbol }) => symbol === 'in');
   if (inch !== undefined) {
-    candidates.push(...sixtyFourths(text).map((count) => readingIn(inch, `${count}/64`, toSi(count / 64, inch))));
+    usual.push(...sixtyFourths(text).map((count) => readingIn(inch, `${count}/64`, toSi(count / 64, inch))));
   }
   return bestFirst(
-    candidates.filter(({ si }) => si >= range.low && si <= range.high),
+    usual.filter(({ si }) => si >= range.low && si <= range.high),
     range,
   );
+}
+
+/** Nobody writes hundredths of a centimetre: that is what the smaller unit is for. */
+function isOdd(number: number, { unit: { symbol } }: SensibleReading): boolean {
+  return Math.abs(number) < 0.1 && (symbol === 'cm' || symbol === 'm' || symbol === 'kg');
 }
 
 /** The whole numbers below 64 that the text may count 64ths with. */

@@ -2,6 +2,7 @@
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { textOf } from '../recipes/file-text.js';
 import type { FolderReader } from './folder.js';
 
 const ENDING = '.bookmatch';
@@ -16,7 +17,7 @@ export const diskFolder: FolderReader = {
 
   async read(uri) {
     try {
-      return await readFile(fileURLToPath(uri), 'utf8');
+      return textOf(await readFile(fileURLToPath(uri))).text;
     } catch {
       return undefined; // gone, or not to be read: the caller says what follows
     }

@@ -51,6 +51,15 @@ describe('one slip, one finding', () => {
       'unknown-path',
     ],
     ['a reason without quotes', next('change top.thickness: 2.8 mm -> 2.7 mm').replace(/"/g, ''), 'unreadable-line'],
+    ['thousands with a point', next('top.thickness: 1.234,5 mm'), 'bad-number'],
+    ['thousands with an apostrophe', next("top.thickness: 1'234.5 mm"), 'bad-number'],
+    ['a list without a unit', 'strings q { kind: steel  gauges: .013, .017, .026, .035, .045, .056 }', 'missing-unit'],
+    [
+      'notes without commas',
+      'strings q { kind: steel  tuning: E4 B3 G3 D3 A2 E2  description: "q" }',
+      'unreadable-line',
+    ],
+    ['letters lost in another encoding', 'strings q { kind: steel  description: "h\uFFFDher" }', 'bad-character'],
     ['a brace forgotten inside', next('top { thickness: 2.7 mm\n  bridge.mass: 24 g'), 'unclosed-block'],
     ['a recipe copied with its name', 'recipe tarn-1 for tarn { because "Again." }', 'duplicate-name'],
   ])('%s', (_, text, code) => {
@@ -112,5 +121,22 @@ describe('a property nobody knows', () => {
 
   it('where nothing is near is answered with what there is', () => {
     expect(said('saddle { zzzz: 24 g }').join()).toMatch(/There is no property saddle\.zzzz\. saddle has material, /);
+  });
+});
+
+describe('numbers without a unit', () => {
+  const offered = (text: string) =>
+    check(text).findings.flatMap(({ code, fixes }) => (code === 'missing-unit' ? fixes.map(({ title }) => title) : []));
+
+  it('in a list are given one together', () => {
+    expect(offered('strings q { gauges: .013, .017, .026, .035, .045, .056 }')).toEqual([
+      'Write .013, .017, .026, .035, .045, .056 in',
+    ]);
+    expect(offered('strings q { gauges: 13, 17, 26 }')).toEqual(['Write 13, 17, 26 thou']);
+  });
+
+  it('are asked about in the units people speak in', () => {
+    const build = 'model tarn { scale: 645 mm }\nrecipe tarn-1 for tarn { }\nbuild no-1 of tarn-1 {\n  reading d { ';
+    expect(offered(`${build}days-strung: 30 }\n}`)).toEqual(['Write 30 days']);
   });
 });

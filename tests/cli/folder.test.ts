@@ -7,7 +7,7 @@ import { DISK } from '../../language/cli/folder.js';
 const root = realpathSync(mkdtempSync(join(tmpdir(), 'recipes-')));
 afterAll(() => rmSync(root, { recursive: true }));
 
-function put(path: string, text: string): string {
+function put(path: string, text: string | Uint8Array): string {
   const full = join(root, path);
   mkdirSync(join(full, '..'), { recursive: true });
   writeFileSync(full, text);
@@ -37,6 +37,14 @@ it('tells a folder, a file and nothing apart, whatever their names end in', asyn
 
 it('reads a text without the mark some editors put before it', async () => {
   expect(await DISK.read(b)).toEqual({ text: 'shop wick { }' });
+});
+
+it('reads a text another program saved its own way, and says that it did', async () => {
+  const utf16 = put('utf16.txt', Buffer.from('\uFEFFnote "höher"', 'utf16le'));
+  const latin = put('latin.txt', Buffer.from('note "höher"', 'latin1'));
+  expect(await DISK.read(utf16)).toEqual({ text: 'note "höher"', foreign: true });
+  expect(await DISK.read(latin)).toEqual({ text: 'note "höher"', foreign: true });
+  expect(await DISK.read(put('plain.txt', 'note "höher"'))).toEqual({ text: 'note "höher"' });
 });
 
 it('says why a file cannot be read', async () => {

@@ -42,3 +42,20 @@ it('says in plain words what it cannot do', async () => {
     err: 'shop.bookmatch is as it was: the disk is full.\n',
   });
 });
+
+it('leaves alone what is not saved as UTF-8, or is no text', async () => {
+  const written = new Map<string, string>();
+  const files = filesOf({ 'a.bookmatch': MESSY, 'b.bookmatch': 'w\u0000o\u0000o\u0000d\u0000\n\n\n' }, written);
+  const foreign = {
+    ...files,
+    read: async (path: string) => ({
+      ...(await files.read(path)),
+      ...(path.endsWith('a.bookmatch') && { foreign: true as const }),
+    }),
+  };
+  expect(await bookmatchIn({ files: foreign }, {}, 'format')).toMatchObject({
+    code: 2,
+    err: 'a.bookmatch is as it was: it is not saved as UTF-8. Open it in an editor and save it with that encoding.\n',
+  });
+  expect(written.size).toBe(0);
+});
