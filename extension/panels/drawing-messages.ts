@@ -1,6 +1,7 @@
 /** Between the drawing panel and its page. */
 import type { Drawing, ModeShapes } from '../../language/server/protocol.js';
 import type { Words } from './messages.js';
+import type { ModeWords } from './mode-messages.js';
 
 export interface DrawingSubject {
   readonly name: string;
@@ -26,6 +27,7 @@ export type DrawingAction =
   | { readonly kind: 'choose'; readonly choice: Partial<Pick<DrawingSubject, 'plate' | 'modes'>> };
 
 export type DrawingWords = Words<
+  | keyof ModeWords
   | 'gone'
   | 'print'
   | 'printHint'
@@ -66,23 +68,9 @@ export type DrawingWords = Words<
   | 'otherParts'
   | 'part'
   | 'figures'
-  | 'mode'
   | 'frequency'
   | 'air'
   | 'movement'
-  | 'mainMode'
-  | 'modesTop'
-  | 'modesBack'
-  | 'modesWaiting'
-  | 'modesWaitingAnew'
-  | 'modesMissing'
-  | 'modesTrouble'
-  | 'modesCautionHinged'
-  | 'modesCautionRim'
   | 'modesLegend'
   | 'modeDrawn'
-  | 'asOne'
-  | 'beside'
-  | 'behind'
-  | 'areas'
 >;

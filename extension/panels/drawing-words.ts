@@ -1,8 +1,10 @@
 import { l10n } from 'vscode';
 import type { DrawingWords } from './drawing-messages.js';
+import { modeWords } from './mode-messages.js';
 
 export function drawingWords(): DrawingWords {
   return {
+    ...modeWords(l10n),
     gone: l10n.t('{0} is not in the open folders, or they are still being read.'),
     print: l10n.t('Print'),
     printHint: l10n.t('To print this page, use the print command of your browser.'),
@@ -43,30 +45,12 @@ export function drawingWords(): DrawingWords {
     otherParts: l10n.t('Other parts'),
     part: l10n.t('Part'),
     figures: l10n.t('Numbers'),
-    mode: l10n.t('Mode'),
     frequency: l10n.t('Frequency'),
     air: l10n.t('Air moved'),
     movement: l10n.t('How it moves'),
-    mainMode: l10n.t('main resonance'),
-    modesTop: l10n.t('Modes of the top by itself'),
-    modesBack: l10n.t('Modes of the back by itself'),
-    modesWaiting: l10n.t('Being worked out …'),
-    modesWaitingAnew: l10n.t('Being worked out anew; the last ones are still shown.'),
-    modesMissing: l10n.t('To work out the modes, these would have to be known: {0}.'),
-    modesTrouble: l10n.t('The modes cannot be worked out: {0}'),
-    modesCautionHinged: l10n.t(
-      'A model: the edge is taken as hinged, with no air behind the plate. A real rim neither turns freely nor holds still, so compare recipes rather than trust a single figure.',
-    ),
-    modesCautionRim: l10n.t(
-      'A model: the rim holds the edge as stiffly as the recipe says, with no air behind the plate. Compare recipes rather than trust a single figure.',
-    ),
     modesLegend: l10n.t(
       '+ moves out while − moves in; the heavy lines stand still. Each thin line is a fifth of the largest movement.',
     ),
     modeDrawn: l10n.t('Mode {0}, {1}: {2}.'),
-    asOne: l10n.t('all as one'),
-    beside: l10n.t('bass side against treble side'),
-    behind: l10n.t('tail end against neck end'),
-    areas: l10n.t('{0} areas by turns'),
   };
 }

@@ -8,6 +8,7 @@ import type { RecipeInHand } from '../recipe-in-hand.js';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from './drawing-messages.js';
 import { drawingWords } from './drawing-words.js';
 import { goTo } from './go-to.js';
+import { LastKnown } from './last-known.js';
 import { openPrintable, opensPages } from './open-printable.js';
 import { Panel } from './panel.js';
 import { Visit } from './visit.js';
@@ -19,7 +20,7 @@ export function registerDrawing(
   instruments: Instruments,
   inHand: RecipeInHand,
 ): Disposable {
-  const modes = new NewestModes(client);
+  const last = new LastKnown<ModeShapes>();
   const visit = new Visit();
   const panel = new Panel<DrawingSubject, DrawingContent, DrawingWords, DrawingAction>(
     context.extensionUri,
@@ -29,8 +30,9 @@ export function registerDrawing(
       words: drawingWords,
       content: async (subject) => {
         const drawing = await client.sendRequest(GetDrawing, { name: subject.name });
-        const shapes = drawing && subject.modes ? await modes.of(subject) : null;
-        return { drawing, modes: shapes, opensPages: opensPages() };
+        const { name, plate } = subject;
+        const modes = drawing && subject.modes ? await client.sendRequest(GetModeShapes, { name, plate }) : null;
+        return { drawing, modes: last.of([name, plate], modes), opensPages: opensPages() };
       },
       act: async (action, subject, { drawing }) => {
         if (action.kind === 'choose') return { ...subject, ...action.choice };
@@ -59,22 +61,6 @@ export function registerDrawing(
       if (entry) panel.show(turnTo(entry.name));
     }),
   );
-}
-
-/** After an edit the shapes are a moment away: until then the last ones of the same plate stand in, so that the eye has something to hold on to. */
-class NewestModes {
-  private last: ModeShapes | undefined;
-
-  constructor(private readonly client: LanguageClient) {}
-
-  async of({ name, plate }: DrawingSubject): Promise<ModeShapes | null> {
-    const found = await this.client.sendRequest(GetModeShapes, { name, plate });
-    if (found?.state === 'waiting' && this.last?.name === name && this.last.plate === plate) {
-      return { ...this.last, state: 'waiting' };
-    }
-    if (found?.state === 'known') this.last = found;
-    return found;
-  }
 }
 
 function isSubject(kept: unknown): kept is DrawingSubject {

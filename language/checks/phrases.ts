@@ -49,7 +49,7 @@ export function shown(si: number, quantity: DerivedQuantity, uncertainty?: numbe
 }
 
 /** A difference with its sign: `−8.6 g`, `+0.15 mm`. */
-export function shownDifference(si: number, quantity: DerivedQuantity): string {
+export function shownDifference(si: number, quantity: Pick<DerivedQuantity, 'dimension' | 'unit'>): string {
   return trueMinus(writeQuantity(si, quantity.dimension, { unit: unitOf(quantity), difference: true }));
 }
 
@@ -71,7 +71,7 @@ function trueMinus(text: string): string {
   return text.replace(/^-/, '−');
 }
 
-function unitOf(quantity: DerivedQuantity): string | undefined {
+function unitOf(quantity: Pick<DerivedQuantity, 'unit'>): string | undefined {
   return quantity.unit === '' ? undefined : quantity.unit;
 }
 

@@ -33,6 +33,8 @@ export interface ModeShapes {
 export interface DrawnMode {
   /** Written out: `185 Hz`. */
   readonly frequency: string;
+  /** The same as a number, for reckoning. */
+  readonly hertz: number;
   /** The one that moves most air. */
   readonly main: boolean;
   /** Air it moves when driven as hard, against the one that moves most: `100 %`. */
@@ -94,6 +96,7 @@ function drawn(
     grid: field.grid,
     modes: modes.slice(0, MOST_MODES).map((mode, i) => ({
       frequency: writeQuantity(mode.frequency, DIMENSION.frequency, { unit: 'Hz', decimals: 0 }),
+      hertz: mode.frequency,
       air: `${Math.round((100 * airMoved(mode)) / airMoved(modes[main]!))} %`,
       main: i === main,
       ...field.of(i),

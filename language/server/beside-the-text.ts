@@ -1,4 +1,5 @@
 /** Requests for what stands beside the text: lineage, choice of wood, drawing, modes, tests, a shop to start from. */
+import { comparedModes } from '../editing/compared-modes.js';
 import { drawingOf } from '../editing/drawing.js';
 import { expectationTests } from '../editing/expectation-tests.js';
 import { lineageOverview } from '../editing/lineage-overview.js';
@@ -8,7 +9,9 @@ import { useWood } from '../editing/use-wood.js';
 import { woodChoice } from '../editing/wood-choice.js';
 import { placed, toWorkspaceEdit } from './convert.js';
 import {
+  type ComparedModes,
   type Drawing,
+  GetComparedModes,
   GetDrawing,
   GetModeShapes,
   GetStarterShop,
@@ -52,6 +55,13 @@ export function serveBesideTheText({ connection, session, versionOf, answer }: S
     answer<{ readonly name: string; readonly plate: 'top' | 'back' }, ModeShapes | null>(
       null,
       ({ name, plate }) => modeShapes(desk, name, plate) ?? null,
+    ),
+  );
+  connection.onRequest(
+    GetComparedModes,
+    answer<{ readonly a: string; readonly b: string; readonly plate: 'top' | 'back' }, ComparedModes | null>(
+      null,
+      ({ a, b, plate }) => comparedModes(desk, a, b, plate) ?? null,
     ),
   );
   connection.onRequest(

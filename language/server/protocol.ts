@@ -7,6 +7,7 @@ import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
 import type { ComparisonTable } from '../editing/comparison-table.js';
 import type { ChangeCount } from '../editing/change-count.js';
+import type { ComparedModes } from '../editing/compared-modes.js';
 import type { Drawing } from '../editing/drawing.js';
 import type { ModeShapes } from '../editing/mode-shapes.js';
 import type { RecipeTests } from '../editing/expectation-tests.js';
@@ -26,6 +27,7 @@ export type {
   EvidenceRow,
   ReadingRow,
 } from '../editing/comparison-table.js';
+export type { ComparedModes, ModePair } from '../editing/compared-modes.js';
 export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
 export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
 export type { MovingArea } from '../editing/moving-areas.js';
@@ -161,6 +163,13 @@ export const GetModeShapes = new RequestType<
   ModeShapes | null,
   void
 >('bookmatch/modeShapes');
+
+/** The first modes of a plate of two instruments, each with the one it is most like in the other; `null` when either name is unknown. */
+export const GetComparedModes = new RequestType<
+  { readonly a: string; readonly b: string; readonly plate: 'top' | 'back' },
+  ComparedModes | null,
+  void
+>('bookmatch/comparedModes');
 
 /** Every value of an instrument, part by part; `null` when there is none of that name. */
 export const GetValues = new RequestType<{ readonly name: string }, ValuesList | null, void>('bookmatch/values');

@@ -1,6 +1,6 @@
 /** Lines that stand still, on made-up movements. */
 import { expect, it } from 'vitest';
-import { stillLines } from '../../extension/panels/page/drawing/still-lines.js';
+import { stillLines } from '../../extension/panels/page/plate/still-lines.js';
 
 const [rows, columns] = [40, 30];
 const field = (movement: (row: number, column: number) => number) => ({

@@ -3,6 +3,7 @@
  * out from the desk as the server does, after a keystroke that changed a number a dozen recipes depend on.
  */
 import type { PlateTask } from '../../language/recipes/analyst.js';
+import { comparedModes } from '../../language/editing/compared-modes.js';
 import { comparisonTable } from '../../language/editing/comparison-table.js';
 import { completionsAt } from '../../language/editing/completion.js';
 import type { Desk } from '../../language/editing/desk.js';
@@ -120,6 +121,15 @@ const MEASURED: readonly Measured[] = [
       solve();
       return table();
     },
+  },
+  {
+    what: 'comparison panel with mode shapes, keystroke included',
+    aim: '120 ms',
+    withKeystroke: true,
+    ask: ({ desk, chain }) => [
+      comparisonTable(desk.workshop, recipeName(chain, 0), recipeName(chain, 1)),
+      comparedModes(desk, recipeName(chain, 0), recipeName(chain, 1), 'top'),
+    ],
   },
   {
     what: 'drawing, keystroke included',

@@ -7,7 +7,7 @@ import { handOver, printedPage } from './printed.js';
 import { changesSection } from './side-by-side/changes.js';
 import { contributionsSection } from './side-by-side/contributions.js';
 import { evidenceSection } from './side-by-side/evidence.js';
-import { type Plate, overlaySection } from './side-by-side/overlay.js';
+import { overlaySection } from './side-by-side/overlay.js';
 import { type Wanted, quantitiesSection, shownRows } from './side-by-side/quantities.js';
 import { readingsSection } from './side-by-side/readings.js';
 import { type SideBySideWords, sideBySideWords } from './side-by-side/words.js';
@@ -17,15 +17,13 @@ import ownStyles from './side-by-side.css?raw';
 
 interface View {
   readonly wanted: Wanted;
-  readonly plate: Plate;
+  /** Which pair of modes is drawn, from 0. */
+  readonly mode: number;
 }
 
 type All = Shown<SideBySideSubject, SideBySideContent, Words, View, SideBySideAction>;
 
-openPage<SideBySideSubject, SideBySideContent, Words, View, SideBySideAction>(
-  { wanted: 'distinct', plate: 'top' },
-  page,
-);
+openPage<SideBySideSubject, SideBySideContent, Words, View, SideBySideAction>({ wanted: 'distinct', mode: 0 }, page);
 
 function page({ subject, content, words: translations, view, look, act }: All): TemplateResult {
   const words = sideBySideWords(translator(translations));
@@ -42,8 +40,8 @@ function page({ subject, content, words: translations, view, look, act }: All): 
     </header>
     ${changesSection(table, words)} ${quantitiesSection(table, words, view.wanted, (wanted) => look({ wanted }))}
     ${contributionsSection(shownRows(table, view.wanted), words)}
-    ${overlaySection(content, subject, words, view.plate, (plate) => look({ plate }))} ${readingsSection(table, words)}
-    ${evidenceSection(table.evidence, words)}`;
+    ${overlaySection({ subject, content, words, mode: view.mode, lookAt: (mode) => look({ mode }), act })}
+    ${readingsSection(table, words)} ${evidenceSection(table.evidence, words)}`;
 }
 
 function print(

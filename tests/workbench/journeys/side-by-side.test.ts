@@ -86,6 +86,49 @@ journey('what is typed is in the panel at once', async (page) => {
   await expect.poll(() => cellsOf(frame, 'What differs', 'diameter'), { timeout: 20_000 }).toContain('−3 mm');
 });
 
+journey('mode shapes are drawn over each other when they are asked for, and follow the text', async (page) => {
+  const frame = await sideBySide(page, 'vennick-38', 'vennick-40');
+  expect(await frame.locator('table.modes').count()).toBe(0);
+  const drawn = frame.locator('section.drawn');
+  await drawn.getByLabel('mode shapes').check();
+  await frame.locator('table.modes tbody tr').nth(5).waitFor({ timeout: 60_000 });
+  const main = await cellsOf(frame, 'Drawn over each other', 'main resonance');
+  expect(main).toEqual([
+    'all as one; main resonance',
+    expect.stringMatching(/^\d+ Hz$/),
+    expect.stringMatching(/^\d+ Hz$/),
+    expect.stringMatching(/^\+\d(\.\d)? Hz$/),
+    expect.stringMatching(/^\+\d(\.\d)? %$/),
+    'higher',
+    expect.stringMatching(/^\d+ %$/),
+  ]);
+  const label = (await drawn.locator('svg.plan').getAttribute('aria-label'))!;
+  expect(label).toContain(`${main[1]} in vennick-38 and ${main[2]} in vennick-40, ${main[3]}: all as one`);
+  // The one solid, the other dashed, whatever their colours.
+  const dashes = (side: string) =>
+    drawn.locator(`.level.of-${side}`).evaluate((line) => getComputedStyle(line).strokeDasharray);
+  expect(await dashes('a')).toBe('none');
+  expect(await dashes('b')).not.toBe('none');
+  // A plate that moves all as one stands still nowhere; any other does.
+  expect(await drawn.locator('.still.of-a').getAttribute('d')).toBe('');
+  await drawn.getByRole('radio', { name: / Hz$/ }).nth(3).check();
+  await expect.poll(() => drawn.locator('.still.of-a').getAttribute('d')).toMatch(/^M/);
+  expect(await drawn.locator('.still.of-b').getAttribute('d')).toMatch(/^M/);
+  await drawn.scrollIntoViewIfNeeded();
+  await picture(page, 'side-by-side-modes');
+
+  await goToLine(page, lineOf(RECIPES, 'change soundhole.diameter: 101 mm -> 95 mm'));
+  await clickOn(page, 'change soundhole.diameter: 101 mm -> 95 mm', '95');
+  await page.keyboard.press('End');
+  await page.keyboard.press('Control+Backspace');
+  await page.keyboard.press('Control+Backspace');
+  await page.keyboard.type('85 mm');
+  await expect
+    .poll(async () => (await cellsOf(frame, 'Drawn over each other', 'main resonance'))[2], { timeout: 60_000 })
+    .not.toBe(main[2]);
+  await expect.poll(() => drawn.getByRole('status').innerText(), { timeout: 60_000 }).toBe('');
+});
+
 journey('two builds: each reading beside the other, and the noise floor behind the difference', async (page) => {
   const frame = await sideBySide(page, 'no-33', 'no-38');
   const evidence = frame.locator('section:has(h2:text-is("What the builds say"))');
@@ -100,6 +143,8 @@ journey('two builds: each reading beside the other, and the noise floor behind t
 
 journey('the page is printed as a document that needs nothing but itself', async (page) => {
   const frame = await sideBySide(page, 'vennick-41', 'vennick-42');
+  await frame.getByLabel('mode shapes').check();
+  await frame.locator('table.modes').waitFor({ timeout: 60_000 });
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     frame.getByRole('button', { name: 'Print' }).click(),
@@ -115,7 +160,10 @@ journey('the page is printed as a document that needs nothing but itself', async
     await paper.setViewportSize({ width: 794, height: 1123 });
     await paper.emulateMedia({ media: 'print' });
     expect(await paper.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+    expect(await paper.locator('table.modes tbody tr').count()).toBe(6);
+    expect(await paper.locator('.level.of-b').getAttribute('d')).toMatch(/^M/);
     await picture(paper, 'side-by-side-print');
+    await paper.locator('section.drawn').screenshot({ path: '.cache/workbench/pictures/side-by-side-modes-print.png' });
   } finally {
     await paper.close();
   }
@@ -137,6 +185,11 @@ for (const theme of ['light', 'dark', 'high contrast'] as const) {
     await inTheme(page, theme, async () => {
       expect(await faultsIn(frame)).toEqual([]);
       await picture(page, `side-by-side-${theme.replace(' ', '-')}`);
+      await frame.getByLabel('mode shapes').check();
+      await frame.locator('table.modes').waitFor({ timeout: 60_000 });
+      expect(await faultsIn(frame)).toEqual([]);
+      await frame.locator('section.drawn').scrollIntoViewIfNeeded();
+      await picture(page, `side-by-side-modes-${theme.replace(' ', '-')}`);
     });
   });
 }

@@ -2,8 +2,10 @@
 import { type TemplateResult, html, nothing, svg } from 'lit';
 import type { DrawnPart, PlanPoint } from '../../../../language/server/protocol.js';
 import { fill } from '../page.js';
+import { modeMarks } from '../plate/mode-marks.js';
+import { planLine } from '../plate/plan-line.js';
 import { type Board, bracesOf, partLink } from './board.js';
-import { modeField, modeMarks } from './mode-field.js';
+import { drawnMode, modeField } from './mode-field.js';
 import { thicknessMarks, thicknessShading } from './thickness.js';
 
 /** mm around the body. */
@@ -19,7 +21,8 @@ export function plan(board: Board): TemplateResult | typeof nothing {
   const under = parts.filter(({ kind }) => kind === 'soundhole' || kind === 'bridge-plate');
   const over = parts.filter(({ kind }) => kind === 'bridge');
   const braces = bracesOf(board).filter(({ shape }) => shape);
-  const outline = closed(drawing.outline, length);
+  const outline = planLine(drawing.outline, length);
+  const mode = drawnMode(board);
   const frame = [-width / 2 - MARGIN, -MARGIN, width + 2 * MARGIN, length + MARGIN + FOOT];
   return html`<figure>
     <svg
@@ -40,8 +43,8 @@ export function plan(board: Board): TemplateResult | typeof nothing {
       <line class="centre" y1=${-MARGIN / 2} y2=${length + MARGIN / 2} />
       ${[...under, ...braces, ...over].map((part) => shape(board, part))}
       <path class="rim" d=${outline} />
-      ${braces.map((part, i) => number(part, i + 1, length))} ${thicknessMarks(board)} ${modeMarks(board)}
-      ${scaleBar(width, length)}
+      ${braces.map((part, i) => number(part, i + 1, length))} ${thicknessMarks(board)}
+      ${mode ? modeMarks(mode, length) : nothing} ${scaleBar(width, length)}
     </svg>
   </figure>`;
 }
@@ -50,7 +53,7 @@ function shape(board: Board, part: DrawnPart): TemplateResult {
   const { point, go, press, isPointed, label } = partLink(board, part);
   return svg`<path
     class="part ${part.kind} ${isPointed ? 'pointed' : ''}"
-    d=${closed(part.shape!, board.drawing.length)}
+    d=${planLine(part.shape!, board.drawing.length)}
     role="link"
     tabindex="0"
     aria-label=${label}
@@ -87,9 +90,4 @@ function scaleBar(width: number, length: number): TemplateResult {
 
 function middle(a: PlanPoint, b: PlanPoint): PlanPoint {
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-}
-
-/** A closed path; the neck is up, so stations run against the page. */
-function closed(points: readonly PlanPoint[], length: number): string {
-  return `M${points.map(([station, offset]) => `${offset} ${Math.round((length - station) * 100) / 100}`).join('L')}Z`;
 }

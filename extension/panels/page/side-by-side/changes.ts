@@ -3,28 +3,19 @@ import type { ChangeRow, ChangedPath, ComparisonTable } from '../../../../langua
 import type { SideBySideWords } from './words.js';
 import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
+import { PAIR_COLUMNS, pairHead } from './pair-head.js';
 import { byTitle } from './parts.js';
 
 /** What differs between the two, part by part. */
-export function changesSection({ a, b, changes }: ComparisonTable, words: SideBySideWords): TemplateResult {
+export function changesSection(table: ComparisonTable, words: SideBySideWords): TemplateResult {
+  const { a, b, changes } = table;
   return html`<section aria-labelledby="differs">
     <h2 id="differs">${words.differs}</h2>
     ${
       changes.length === 0
         ? html`<p>${fill(words.differsNone, a, b)}</p>`
         : html`<table role="table" class="wide changes">
-            <thead role="rowgroup">
-              <tr role="row">
-                <th role="columnheader" scope="col">${words.what}</th>
-                <th role="columnheader" scope="col" class="figure">${a}</th>
-                <th role="columnheader" scope="col" class="figure">${b}</th>
-                <th role="columnheader" scope="col" class="figure">${words.difference}</th>
-                <th role="columnheader" scope="col" class="figure">${words.share}</th>
-                <th role="columnheader" scope="col">${words.inWords}</th>
-                <th role="columnheader" scope="col" class="verdict">${words.standing}</th>
-              </tr>
-            </thead>
-            ${byTitle(changes, 7, changeRows)}
+            ${pairHead(table, words, words.standing)} ${byTitle(changes, PAIR_COLUMNS, changeRows)}
           </table>`
     }
   </section>`;

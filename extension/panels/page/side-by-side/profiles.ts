@@ -3,7 +3,7 @@ import { line } from 'd3-shape';
 import type { Drawing, DrawnPart } from '../../../../language/server/protocol.js';
 import type { SideBySideWords } from './words.js';
 import { fill } from '../page.js';
-import type { Plate } from './overlay.js';
+import type { Plate } from './overlay-parts.js';
 
 /** Heights are drawn so many times as large as lengths: half a millimetre off a brace must be seen. */
 const LIFT = 3;

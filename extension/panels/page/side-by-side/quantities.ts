@@ -4,6 +4,7 @@ import type { SideBySideWords } from './words.js';
 import { choice } from '../choice.js';
 import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
+import { PAIR_COLUMNS, pairHead } from './pair-head.js';
 import { byTitle } from './parts.js';
 
 export type Wanted = 'distinct' | 'all';
@@ -20,7 +21,7 @@ export function quantitiesSection(
   wanted: Wanted,
   look: (wanted: Wanted) => void,
 ): TemplateResult {
-  const { a, b, derived } = table;
+  const { derived } = table;
   const rows = shownRows(table, wanted);
   const of = (...verdicts: readonly DerivedRow['verdict'][]) =>
     derived.filter(({ verdict }) => verdicts.includes(verdict));
@@ -41,18 +42,7 @@ export function quantitiesSection(
       rows.length === 0
         ? html`<p>${words.doesNone}</p>`
         : html`<table role="table" class="wide quantities">
-            <thead role="rowgroup">
-              <tr role="row">
-                <th role="columnheader" scope="col">${words.what}</th>
-                <th role="columnheader" scope="col" class="figure">${a}</th>
-                <th role="columnheader" scope="col" class="figure">${b}</th>
-                <th role="columnheader" scope="col" class="figure">${words.difference}</th>
-                <th role="columnheader" scope="col" class="figure">${words.share}</th>
-                <th role="columnheader" scope="col">${words.inWords}</th>
-                <th role="columnheader" scope="col" class="verdict">${words.toldApart}</th>
-              </tr>
-            </thead>
-            ${byTitle(rows, 7, row)}
+            ${pairHead(table, words, words.toldApart)} ${byTitle(rows, PAIR_COLUMNS, row)}
           </table>`
     }
     ${hidden > 0 ? html`<p class="quiet">${fill(words.hidden, hidden)}</p>` : nothing}

@@ -1,3 +1,4 @@
+import { modeWords } from '../../mode-messages.js';
 import type { Translator } from '../page.js';
 
 export type SideBySideWords = ReturnType<typeof sideBySideWords>;
@@ -5,6 +6,7 @@ export type SideBySideWords = ReturnType<typeof sideBySideWords>;
 /** Texts of the page, in the language of the editor. */
 export function sideBySideWords(l10n: Translator) {
   return {
+    ...modeWords(l10n),
     title: l10n.t('{0} beside {1}'),
     gone: l10n.t('{0} and {1} are not both in the open folders.'),
     print: l10n.t('Print'),
@@ -42,6 +44,16 @@ export function sideBySideWords(l10n: Translator) {
     drawnSame: l10n.t('the same in both'),
     drawnNothing: l10n.t('nothing in this plan'),
     drawnMissing: l10n.t('Not drawn for want of numbers: {0}'),
+    drawnParts: l10n.t('parts'),
+    drawnModes: l10n.t('mode shapes'),
+    modePair: l10n.t('{0} in {1} and {2} in {3}, {4}: {5}.'),
+    modeAlone: l10n.t('{0} in {1}: {2}.'),
+    modeUnlike: l10n.t('No mode drawn of {0} moves like it.'),
+    modesLegend: l10n.t(
+      'Heavy lines stand still; thin ones move half as much as the place that moves most. + moves out while − moves in.',
+    ),
+    modesOf: l10n.t('{0}: {1}'),
+    modeLikeness: l10n.t('movement in common'),
     plate: l10n.t('Plate'),
     top: l10n.t('top'),
     back: l10n.t('back'),
