@@ -9,6 +9,7 @@ import { serveEditorFiles } from './editor-files.js';
 import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
 import { registerDrawing } from './panels/drawing.js';
+import { removeOldPrintables } from './panels/open-printable.js';
 import { registerSheets } from './panels/sheet.js';
 import { registerSideBySide } from './panels/side-by-side.js';
 import { RecipeInHand } from './recipe-in-hand.js';
@@ -47,6 +48,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerSheets(context, client, instruments),
     showChangeCount(client, inHand),
   );
+  void removeOldPrintables(context);
   // A failed start is shown by the state item and in the output channel.
   client.start().catch(() => undefined);
 }

@@ -36,8 +36,7 @@ export class Instruments implements Disposable {
     uri: string,
     { line, character }: { readonly line: number; readonly character: number },
   ): Promise<InstrumentEntry | undefined> {
-    const here = new Position(line, character);
-    return (await this.all()).find((entry) => entry.uri === uri && editorRange(entry).contains(here));
+    return entryAt(await this.all(), uri, { line, character });
   }
 
   dispose(): void {
@@ -45,6 +44,16 @@ export class Instruments implements Disposable {
   }
 }
 
-function editorRange({ range: { start, end } }: InstrumentEntry): Range {
+/** The one whose definition holds a place. */
+export function entryAt<E extends Pick<InstrumentEntry, 'uri' | 'range'>>(
+  entries: readonly E[],
+  uri: string,
+  { line, character }: { readonly line: number; readonly character: number },
+): E | undefined {
+  const here = new Position(line, character);
+  return entries.find((entry) => entry.uri === uri && editorRange(entry).contains(here));
+}
+
+function editorRange({ range: { start, end } }: Pick<InstrumentEntry, 'range'>): Range {
   return new Range(new Position(start.line, start.character), new Position(end.line, end.character));
 }

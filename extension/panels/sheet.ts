@@ -1,16 +1,22 @@
-import { type ExtensionContext, type QuickPickItem, Disposable, l10n, window } from 'vscode';
-import { COMMANDS, GetSheet, type SheetKind } from '../../language/server/protocol.js';
-import { chosenInstrument } from '../chosen-instrument.js';
+import { type ExtensionContext, Disposable, commands, l10n, window } from 'vscode';
+import {
+  COMMANDS,
+  GetSheet,
+  type LineageEntry,
+  ListPrintables,
+  type PrintableEntry,
+} from '../../language/server/protocol.js';
 import { makerCommand } from '../commands/maker-command.js';
-import type { Instruments } from '../instruments.js';
+import { type Instruments, entryAt } from '../instruments.js';
 import type { LanguageClient } from '../language-client.js';
+import { pickInstrument } from '../pick-instrument.js';
 import type { Words } from './messages.js';
 import { openPrintable, opensPages } from './open-printable.js';
 import { Panel } from './panel.js';
-import type { SheetAction, SheetContent, SheetSubject } from './sheet-messages.js';
+import { type SheetAction, type SheetContent, type SheetSubject, sheetChoices } from './sheet-messages.js';
 import { translations } from './translations.js';
 
-/** "Print a Sheet": asks which, and shows it as it comes out on paper. */
+/** "Print a Sheet", of a recipe, a build or an order: asks which, and shows it as it comes out on paper. */
 export function registerSheets(
   context: ExtensionContext,
   client: LanguageClient,
@@ -26,7 +32,8 @@ export function registerSheets(
         printed: await client.sendRequest(GetSheet, { name, kind: sheet }),
         opensPages: opensPages(),
       }),
-      act: async (_, subject, { printed }) => {
+      act: async (action, subject, { printed }) => {
+        if (action.kind === 'choose') return { ...subject, sheet: action.sheet };
         if (printed) await openPrintable(context, `${subject.name}-${subject.sheet}`, printed.html);
         return subject;
       },
@@ -40,18 +47,33 @@ export function registerSheets(
   return Disposable.from(
     panel,
     makerCommand(COMMANDS.printSheet, async (name?: unknown) => {
-      const entry = await chosenInstrument(instruments, name);
-      const choice = entry && (await window.showQuickPick(sheets(), { placeHolder: l10n.t('Which sheet?') }));
+      const entry = await chosenPrintable(client, name);
+      const placeHolder = l10n.t('Which sheet?');
+      const choice = entry && (await window.showQuickPick(inOrder(entry), { placeHolder }));
       if (entry && choice) panel.show({ name: entry.name, sheet: choice.sheet });
     }),
+    commands.registerCommand('bookmatch.lineage.printSheet', (entry?: LineageEntry) =>
+      commands.executeCommand(COMMANDS.printSheet, entry?.name),
+    ),
   );
 }
 
-function sheets(): readonly (QuickPickItem & { readonly sheet: SheetKind })[] {
-  return [
-    { sheet: 'bench', label: l10n.t('Bench sheet'), detail: l10n.t('Targets and what to read, stage by stage') },
-    { sheet: 'client', label: l10n.t('Client sheet'), detail: l10n.t('Woods, options and setup') },
-    { sheet: 'care', label: l10n.t('Setup and care card'), detail: l10n.t('How it left the shop, what to keep it at') },
-    { sheet: 'papers', label: l10n.t('Species and papers'), detail: l10n.t('Woods by part, as borders ask for them') },
-  ];
+/** What the sheet is to be of: the one named, else the one at the cursor, else whichever the maker picks. */
+async function chosenPrintable(client: LanguageClient, name: unknown): Promise<PrintableEntry | undefined> {
+  const all = await client.sendRequest(ListPrintables);
+  if (typeof name === 'string') {
+    const named = all.find((entry) => entry.name === name);
+    if (!named) void window.showInformationMessage(l10n.t('There is no {0} in the open folders.', name));
+    return named;
+  }
+  const editor = window.activeTextEditor;
+  const uri = editor && client.code2ProtocolConverter.asUri(editor.document.uri);
+  const here = uri === undefined ? undefined : entryAt(all, uri, editor!.selection.active);
+  return here ?? pickInstrument(all, l10n.t('Which instrument?'));
+}
+
+/** The likeliest first: at the bench a recipe, in a client's hands what was ordered. */
+function inOrder({ kind }: PrintableEntry) {
+  const [bench, ...others] = sheetChoices(l10n);
+  return kind === 'order' ? [...others, bench!] : [bench!, ...others];
 }

@@ -3,6 +3,8 @@
  * with its numbers and the place where it is written. What is not known is left out and named; the rest is still drawn.
  */
 import { MechanicsError } from '../mechanics/error.js';
+import { DIMENSION } from '../quantities/dimension.js';
+import { writeQuantity } from '../quantities/write.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition, Value } from '../recipes/facts.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
@@ -14,7 +16,7 @@ import { type Desk, type Location, locationOf } from './desk.js';
 import { NotKnown, PlainAsk } from './plain-ask.js';
 import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
 import { type PlateThickness, thicknessOf } from './plate-thickness.js';
-import { writeInShopUnit } from './shop-values.js';
+import { unitFor, writeInShopUnit } from './shop-values.js';
 import type { Wording } from '../wording/wording.js';
 
 /** Station from the tail, and offset from the centre line, bass side negative; mm. */
@@ -25,6 +27,8 @@ export interface Drawing {
   /** mm */
   readonly length: number;
   readonly width: number;
+  /** The same written out; absent where the body is not known. */
+  readonly size?: { readonly length: string; readonly width: string };
   /** Closed, the first point not repeated; empty where the body is not known. */
   readonly outline: readonly PlanPoint[];
   readonly parts: readonly DrawnPart[];
@@ -84,9 +88,14 @@ export function drawingOf(desk: Desk, name: string): Drawing | undefined {
   return { name, ...sizesOf(outline), parts, missing };
 }
 
-function sizesOf(outline: Outlined | undefined): Pick<Drawing, 'length' | 'width' | 'outline'> {
+function sizesOf(outline: Outlined | undefined): Pick<Drawing, 'length' | 'width' | 'size' | 'outline'> {
   if (!outline) return { length: 0, width: 0, outline: [] };
-  return { length: mm(outline.length), width: mm(outline.width), outline: outline.points.map(inMillimetres) };
+  const { length, width, points } = outline;
+  const size = {
+    length: writeQuantity(length, DIMENSION.length, { unit: unitFor('body.length') }),
+    width: writeQuantity(width, DIMENSION.length, { unit: unitFor('body.lower-bout.width') }),
+  };
+  return { length: mm(length), width: mm(width), size, outline: points.map(inMillimetres) };
 }
 
 function partsNamed(evaluation: Evaluation): readonly PlanPart[] {

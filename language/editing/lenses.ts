@@ -1,10 +1,11 @@
-/** The line above each recipe: changes counted, what they do in all against the parent, built or not. */
+/** The line above each recipe (changes counted, what they do in all against the parent, built or not), model and order. */
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
 import type { Definition, Span } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Desk, shifted } from './desk.js';
 import { familyOf, buildsCounted, recipesCounted } from './family.js';
 import { inShort } from './in-short.js';
+import { isPrintable } from './printables.js';
 
 export interface Lens {
   /** The head of the definition. */
@@ -12,15 +13,20 @@ export interface Lens {
   readonly text: string;
   /** Parent and recipe, laid side by side on a click; absent where there is no parent. */
   readonly compare?: readonly [parent: string, recipe: string];
+  /** The order whose sheets are offered on a click. */
+  readonly sheets?: string;
 }
 
 export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
-  return (desk.shelf.file(uri)?.definitions ?? []).flatMap(({ definition, line }) => {
+  return (desk.shelf.file(uri)?.definitions ?? []).flatMap(({ definition, line }): readonly Lens[] => {
     const name = definition.name.text;
     // Of two of the same name only the first is in force; the other has a finding instead.
     if (name === '' || desk.shelf.find(definition.kind, name) !== definition) return [];
     const range = shifted(definition.head, line);
     if (definition.kind === 'model') return [{ range, text: modelText(desk, definition) }];
+    if (definition.kind === 'order' && isPrintable(desk, definition)) {
+      return [{ range, text: desk.workshop.wording.text('Print a sheet'), sheets: name }];
+    }
     if (definition.kind !== 'recipe') return [];
     const parent = desk.workshop.parentOf(name);
     const text = recipeText(desk.workshop, definition);

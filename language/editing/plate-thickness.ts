@@ -1,15 +1,22 @@
 /** How thick a plate is, and where, as far as the recipe says. */
 import { USUAL_BAND } from '../mechanics/thickness.js';
+import { DIMENSION } from '../quantities/dimension.js';
+import { writeQuantity } from '../quantities/write.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
 import type { Value } from '../recipes/facts.js';
-import { writeInShopUnit } from './shop-values.js';
+import { unitFor, writeInShopUnit } from './shop-values.js';
 
 export interface PlateThickness {
   /** Over the middle: `2.80 mm`. */
   readonly centre: string;
-  /** At the outline, where it is thinned; `band`: mm over which it goes evenly from one to the other. */
-  readonly edge?: { readonly value: string; readonly band: number; readonly isUsualBand: boolean };
+  /** At the outline, where it is thinned; `band`: mm over which it goes evenly from one to the other, `width` the same written out. */
+  readonly edge?: {
+    readonly value: string;
+    readonly band: number;
+    readonly width: string;
+    readonly isUsualBand: boolean;
+  };
   /** Thicknesses named or measured at single places; station and offset in mm. */
   readonly points: readonly { readonly name: string; readonly at: readonly [number, number]; readonly value: string }[];
 }
@@ -26,13 +33,15 @@ export function thicknessOf(
   const centre = written(`${plate}.thickness`);
   if (centre === undefined || evaluation.number(`${plate}.thickness`) === undefined) return {};
   const edge = written(`${plate}.edge-thickness`);
-  const band = evaluation.number(`${plate}.edge-width`);
+  const stated = evaluation.number(`${plate}.edge-width`);
+  const band = stated ?? USUAL_BAND;
+  const width = writeQuantity(band, DIMENSION.length, { unit: unitFor(`${plate}.edge-width`) });
   const isTapered = edge !== undefined && evaluation.number(`${plate}.edge-thickness`) !== undefined && edge !== centre;
   return {
     thickness: {
       centre,
       ...(isTapered
-        ? { edge: { value: edge, band: millimetres(band ?? USUAL_BAND), isUsualBand: band === undefined } }
+        ? { edge: { value: edge, band: millimetres(band), width, isUsualBand: stated === undefined } }
         : {}),
       points: pointsOf(values, `${plate}.map`),
     },

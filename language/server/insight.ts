@@ -47,12 +47,8 @@ export function serveInsight({ connection, session, answer }: Serving): void {
 }
 
 /** A lens without a command is shown as plain text. */
-function toCodeLens({ range, text, compare }: Lens): CodeLens {
-  return {
-    range,
-    command:
-      compare === undefined
-        ? { title: text, command: '' }
-        : { title: text, command: COMMANDS.showSideBySide, arguments: [...compare] },
-  };
+function toCodeLens({ range, text: title, compare, sheets }: Lens): CodeLens {
+  if (compare) return { range, command: { title, command: COMMANDS.showSideBySide, arguments: [...compare] } };
+  if (sheets) return { range, command: { title, command: COMMANDS.printSheet, arguments: [sheets] } };
+  return { range, command: { title, command: '' } };
 }

@@ -1,5 +1,6 @@
-/** Requests for what is listed of one instrument: its values, the count of its changes, its sheets. */
+/** Requests for what is listed of one instrument: its values, the count of its changes, its sheets, and what has one. */
 import { changeCount } from '../editing/change-count.js';
+import { printablesOf } from '../editing/printables.js';
 import { valuesOf } from '../editing/values-list.js';
 import { sheetAsHtml } from '../sheets/html.js';
 import type { SheetKind } from '../sheets/sheet.js';
@@ -9,6 +10,8 @@ import {
   GetChangeCount,
   GetSheet,
   GetValues,
+  ListPrintables,
+  type PrintableEntry,
   type PrintedSheet,
   type ValuesList,
 } from './protocol.js';
@@ -24,6 +27,8 @@ export function serveOneInstrument({ connection, session, answer }: Serving): vo
     GetChangeCount,
     answer<{ readonly recipe: string }, ChangeCount | null>(null, ({ recipe }) => changeCount(desk, recipe) ?? null),
   );
+  const printables = answer<undefined, readonly PrintableEntry[]>([], () => printablesOf(desk));
+  connection.onRequest(ListPrintables, (token) => printables(undefined, token));
   connection.onRequest(
     GetSheet,
     answer<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null>(null, ({ name, kind }) => {

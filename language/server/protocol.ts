@@ -114,7 +114,7 @@ export const COMMANDS = {
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
   startShop: 'bookmatch.startShop',
-  /** Argument: name. Without it, the instrument at the cursor. Asks which sheet. */
+  /** Argument: name of a recipe, a build or an order. Without it, the one at the cursor. Asks which sheet. */
   printSheet: 'bookmatch.printSheet',
   /** Argument: name. Without it, the instrument at the cursor. */
   showDrawing: 'bookmatch.showDrawing',
@@ -178,6 +178,18 @@ export const GetValues = new RequestType<{ readonly name: string }, ValuesList |
 export const GetChangeCount = new RequestType<{ readonly recipe: string }, ChangeCount | null, void>(
   'bookmatch/changeCount',
 );
+
+/** A recipe, a build, or an order for one: whatever a sheet can be made of. */
+export interface PrintableEntry {
+  readonly name: string;
+  readonly kind: 'recipe' | 'build' | 'order';
+  readonly parent?: string;
+  readonly uri: string;
+  /** The whole definition, for finding the one at the cursor. */
+  readonly range: Range;
+}
+
+export const ListPrintables = new RequestType0<readonly PrintableEntry[], void>('bookmatch/printables');
 
 /** A sheet to print: a document that needs nothing but itself, every text escaped. */
 export interface PrintedSheet {

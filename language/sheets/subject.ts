@@ -22,7 +22,7 @@ export interface SheetSubject {
 export function subjectOf(workshop: Workshop, name: string): SheetSubject | undefined {
   const order = workshop.shelf.find('order', name);
   const instrument = workshop.shelf.find('recipe', name) ?? workshop.shelf.find('build', name);
-  const wanted = instrument ? name : order?.relation?.target.text;
+  const wanted = instrument ? name : order && filledBy(workshop, order);
   const side = wanted === undefined ? undefined : sideOf(workshop, wanted);
   const definition = side && workshop.shelf.find(side.kind, side.name);
   if (!side || !definition) return undefined;
@@ -35,6 +35,13 @@ export function subjectOf(workshop: Workshop, name: string): SheetSubject | unde
     evaluation: side.evaluation,
     title: title?.kind === 'text' ? title.text : side.name,
   };
+}
+
+/** The instrument that fills an order once there is one, until then the recipe it is to be made by. */
+function filledBy(workshop: Workshop, order: Definition): string | undefined {
+  const build = workshop.stated(order).get('build')?.value;
+  const named = build?.kind === 'text' ? build.text : build?.kind === 'name' ? build.name : undefined;
+  return named !== undefined && workshop.shelf.find('build', named) ? named : order.relation?.target.text;
 }
 
 /** Why the recipe was written, in the maker's own words. */

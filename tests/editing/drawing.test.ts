@@ -19,6 +19,7 @@ const spread = (points: readonly PlanPoint[], axis: 0 | 1) => {
 describe('the plan', () => {
   it('has the outline in millimetres, as long and as wide as the body', () => {
     expect([drawing.length, drawing.width]).toEqual([489, 381]);
+    expect(drawing.size).toEqual({ length: '489 mm', width: '381 mm' });
     expect(spread(drawing.outline, 0)).toEqual([0, 489]);
     const [bass, treble] = spread(drawing.outline, 1);
     // The bouts are met to a tenth of a millimetre by the points drawn.
@@ -89,8 +90,13 @@ describe('the plan', () => {
     expect(part('top').thickness).toEqual({ centre: '2.8 mm', points: [] });
     const thinned = (more: string) =>
       drawingOf(deskOf(`recipe v-32 from v-31 { top.edge-thickness: 2.4 mm ${more} }`, VENNICK), 'v-32')!.parts[0]!;
-    expect(thinned('').thickness!.edge).toEqual({ value: '2.4 mm', band: 60, isUsualBand: true });
-    expect(thinned('top.edge-width: 45 mm').thickness!.edge).toEqual({ value: '2.4 mm', band: 45, isUsualBand: false });
+    expect(thinned('').thickness!.edge).toEqual({ value: '2.4 mm', band: 60, width: '60 mm', isUsualBand: true });
+    expect(thinned('top.edge-width: 45 mm').thickness!.edge).toEqual({
+      value: '2.4 mm',
+      band: 45,
+      width: '45 mm',
+      isUsualBand: false,
+    });
     expect(thinned('top.map { tail { at: (60 mm, 0 mm)  thickness: 2.5 mm } }').thickness!.points).toEqual([
       { name: 'tail', at: [60, 0], value: '2.5 mm' },
     ]);

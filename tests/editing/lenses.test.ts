@@ -53,6 +53,14 @@ describe('lenses', () => {
     expect(lensesOf(desk, 'file:0').map(({ compare }) => compare)).toEqual([undefined, ['w-1', 'w-2'], undefined]);
   });
 
+  it('offer the sheets of an order that can have some', () => {
+    const desk = deskOf(
+      'order c-7 of v-31 { client: "AB" }\norder c-8 of nothing { client: "AB" }\norder c-7 of v-31 { }',
+      VENNICK,
+    );
+    expect(lensesOf(desk, 'file:0')).toMatchObject([{ sheets: 'c-7', range: { start: { line: 0 } } }]);
+  });
+
   it('stand on the head, and only on the one in force of two of a name', () => {
     const desk = deskOf('\nrecipe w-1 for w { }\nrecipe w-1 for w { }\nmodel w { }');
     const ranges = lensesOf(desk, 'file:0').map(({ range }) => range.start.line);

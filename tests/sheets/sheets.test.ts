@@ -109,6 +109,28 @@ describe('the client sheet', () => {
   });
 });
 
+describe('the sheets of an order', () => {
+  const order = (filled: string) => `order c-07 of v-31 { destination: "Norway" ${filled} }\n${VENNICK}`;
+  const built = 'build no-7 of v-31 { top.thickness: 2.70 mm }';
+
+  it('are of the recipe until it is built, and then of the instrument that fills it', () => {
+    const benchOf = (filled: string) => {
+      const { workshop } = deskOf(`${order(filled)}\n${built}`);
+      expect(sheetOf(workshop, 'c-07', 'papers')!.intro).toEqual(['It goes to: Norway']);
+      return sheetOf(workshop, 'c-07', 'bench')!;
+    };
+    expect(benchOf('').title).toBe('Bench sheet: v-31');
+    expect(benchOf('build: "no-8"').title).toBe('Bench sheet: v-31');
+    const filled = benchOf('build: "no-7"');
+    expect(filled.title).toBe('Bench sheet: no-7');
+    expect(plain(rowsOf(filled, 'Thicknessing')).find(([what]) => what === 'top.thickness')![1]).toBe('*2.7 mm*');
+  });
+
+  it.each(SHEET_KINDS)('the %s sheet is among them', (kind) => {
+    expect(sheetOf(deskOf(order('')).workshop, 'c-07', kind)).toMatchObject({ kind });
+  });
+});
+
 describe('the setup and care card', () => {
   it('tells setup, strings with their pull, and the humidity it was built at', () => {
     const care = sheet('vennick-38', 'care');

@@ -26,7 +26,7 @@ openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingActio
     return html`
       <h1>${drawing.name}</h1>
       <p class="quiet">
-        ${drawing.outline.length > 0 ? fill(words.size, drawing.length, drawing.width) : nothing} ${words.seen}
+        ${drawing.size ? fill(words.size, drawing.size.length, drawing.size.width) : nothing} ${words.seen}
       </p>
       <div class="choices">
         ${choice(

@@ -1,7 +1,8 @@
 /// <reference lib="dom" />
 import { type TemplateResult, html } from 'lit';
 import type { Words } from '../messages.js';
-import type { SheetAction, SheetContent, SheetSubject } from '../sheet-messages.js';
+import { type SheetAction, type SheetContent, type SheetSubject, sheetChoices } from '../sheet-messages.js';
+import { choice } from './choice.js';
 import { type Shown, fill, openPage, translator } from './page.js';
 import { handOver } from './printed.js';
 import './actions.css';
@@ -23,6 +24,10 @@ function page({ subject, content: { printed, opensPages }, words, act }: All): T
   sheet.className = 'sheet';
   sheet.append(...(paper.querySelector('main')?.childNodes ?? []));
   const print = () => (opensPages ? act({ kind: 'print' }) : handOver(`${printed.title}.html`, printed.html));
-  return html`<p class="actions screen-only"><button @click=${print}>${l10n.t('Print')}</button></p>
+  const kinds = sheetChoices(l10n).map(({ sheet: value, label }) => ({ value, label }));
+  return html`<div class="actions screen-only">
+      <button @click=${print}>${l10n.t('Print')}</button>
+      ${choice('kind', l10n.t('Sheet'), kinds, subject.sheet, (kind) => act({ kind: 'choose', sheet: kind }))}
+    </div>
     ${sheet}`;
 }

@@ -101,6 +101,7 @@ journey('the drawing is printed as a document that needs nothing but itself', as
     expect(await paper.locator('svg.plan .part').count()).toBe(8);
     expect(await paper.locator('table').first().innerText()).toContain('15.9 mm');
     expect(await paper.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+    expect(await faultsIn(paper.mainFrame())).toEqual([]);
     await picture(paper, 'drawing-print');
   } finally {
     await paper.close();
@@ -124,6 +125,9 @@ for (const theme of ['light', 'dark', 'high contrast'] as const) {
       expect(await faultsIn(frame)).toEqual([]);
       await frame.getByLabel('mode shapes').check();
       await frame.locator('table', { hasText: 'Frequency' }).waitFor({ timeout: 60_000 });
+      expect(await faultsIn(frame)).toEqual([]);
+      await frame.getByLabel('back', { exact: true }).check();
+      await frame.locator('h2', { hasText: 'Modes of the back' }).waitFor();
       expect(await faultsIn(frame)).toEqual([]);
     });
   });

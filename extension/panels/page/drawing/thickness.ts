@@ -42,7 +42,7 @@ export function thicknessLegend(board: Board): TemplateResult | typeof nothing {
       ${
         edge
           ? html`<span class="swatch" aria-hidden="true"></span
-              >${fill(words.thicknessEdge, centre, edge.value, edge.band)}
+              >${fill(words.thicknessEdge, centre, edge.value, edge.width)}
               ${edge.isUsualBand ? words.usualBand : nothing}`
           : fill(words.thicknessEven, centre)
       }
