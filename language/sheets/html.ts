@@ -52,10 +52,17 @@ function tableAsHtml(columns: readonly string[] | undefined, rows: readonly (rea
   const head = columns
     ? `<thead><tr>${columns.map((column) => `<th scope="col">${escaped(column)}</th>`).join('')}</tr></thead>`
     : '';
-  const body = rows.map(([first = '', ...rest]) => {
+  const body = rows.map(([first = '', ...rest], i) => {
+    const cells = rest.map(cellAsHtml).join('');
+    // Named once, the head of the rows above is that of this one too.
+    if (first === '' && i > 0) return `<tr>${cells}</tr>`;
     // A box to write in heads no row.
-    const head = isBox(first) ? cellAsHtml(first) : `<th scope="row">${contentOf(first)}</th>`;
-    return `<tr>${head}${rest.map(cellAsHtml).join('')}</tr>`;
+    if (isBox(first)) return `<tr>${cellAsHtml(first)}${cells}</tr>`;
+    const further = rows.slice(i + 1).findIndex(([next]) => next !== '');
+    const rowspan = 1 + (further < 0 ? rows.length - i - 1 : further);
+    const over = rowspan > 1 ? ` rowspan="${rowspan}"` : '';
+    const head = first === '' ? `<td${over}></td>` : `<th scope="row"${over}>${contentOf(first)}</th>`;
+    return `<tr>${head}${cells}</tr>`;
   });
   return `<table>${head}<tbody>\n${body.join('\n')}\n</tbody></table>`;
 }

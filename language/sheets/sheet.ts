@@ -26,6 +26,7 @@ export interface SheetSection {
   readonly title: string;
   readonly text?: readonly string[];
   readonly columns?: readonly string[];
+  /** An empty first cell: the one above heads this row too. */
   readonly rows?: readonly (readonly SheetCell[])[];
   /** To be filled in by hand at this point. */
   readonly boxes?: readonly string[];

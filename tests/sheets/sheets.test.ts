@@ -180,6 +180,20 @@ recipe v-32 from v-31 { because "</style><img src=x onerror=alert(1)>"  change t
     expect(html).toContain("default-src 'none'");
   });
 
+  it('has every row under its head, one that is named once under the same', () => {
+    const html = sheetAsHtml(sheet('vennick-38', 'client'));
+    expect(html).not.toMatch(/<th[^>]*><\/th>/);
+    const table = html.slice(html.indexOf('<h2>The instrument</h2>')).split('</table>')[0]!;
+    let under = 0;
+    const widths = [...table.split('<tbody>')[1]!.matchAll(/<tr>(.*?)<\/tr>/g)].map(([, row]) => {
+      const width = row!.match(/<t[hd]/g)!.length + (under > 0 ? 1 : 0);
+      under = Math.max(under - 1, Number(/rowspan="(\d+)"/.exec(row!)?.[1] ?? 1) - 1);
+      return width;
+    });
+    expect(table).toContain('rowspan');
+    expect(widths).toEqual(rowsOf(sheet('vennick-38', 'client'), 'The instrument').map(() => 3));
+  });
+
   it('has no sheet of what is not there, or is no instrument', () => {
     expect(sheetOf(workshop, 'nobody', 'bench')).toBeUndefined();
     expect(sheetOf(workshop, 'vennick', 'bench')).toBeUndefined();

@@ -10,8 +10,13 @@ export async function openBookmatchViews(page: Page): Promise<void> {
 
 /** Back to the list of files. */
 export async function openFiles(page: Page): Promise<void> {
-  await page.locator('.activitybar [aria-label^="Explorer"]').first().click();
-  await page.locator('.explorer-folders-view').waitFor();
+  const files = page.locator('.explorer-folders-view');
+  for (let tries = 0; tries < 4 && !(await files.isVisible()); tries++) {
+    await page.locator('.activitybar [aria-label^="Explorer"]').first().click();
+    // A workbench that is busy may lose a click.
+    await files.waitFor({ timeout: 5_000 }).catch(() => undefined);
+  }
+  await files.waitFor();
 }
 
 /** Open a file from the list of files, to stay. */

@@ -82,12 +82,13 @@ journey('an order in the text offers its sheets, the one for the client first', 
 });
 
 journey('a build in the lineage offers its sheets', async (page) => {
-  await openFile(page, RECIPES);
+  await openFile(page, 'vennick-builds.bookmatch');
   await openBookmatchViews(page);
   const row = rowsOf(page, 'Lineage').filter({ hasText: 'no-34' }).first();
+  // The view follows the cursor.
   for (let attempt = 0; attempt < 4 && !(await row.isVisible()); attempt++) {
     await goToLine(page, 1);
-    await goToLine(page, lineOf(RECIPES, 'recipe vennick-34'));
+    await goToLine(page, lineOf('vennick-builds.bookmatch', 'build no-34'));
     await row.waitFor({ timeout: 8_000 }).catch(() => undefined);
   }
   await row.click({ button: 'right' });
