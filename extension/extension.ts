@@ -2,6 +2,7 @@ import type { ExtensionContext } from 'vscode';
 import { showChangeCount } from './change-count.js';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
+import { registerSetOnAnotherParent } from './commands/set-on-another-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
 import { registerExpectationTests } from './expectation-tests.js';
 import { Instruments } from './instruments.js';
@@ -36,6 +37,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerCompareRecipes(instruments),
     registerCompareWithParent(instruments),
     registerShowResolved(instruments),
+    registerSetOnAnotherParent(client, instruments),
     instruments,
     inHand,
     registerLineage(client, instruments, inHand),

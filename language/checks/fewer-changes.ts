@@ -38,7 +38,9 @@ export function leavingWith(definition: Definition, statements: readonly Stateme
       one.statements.every(empties) &&
       !hasRemark(definition, one, statements));
   const within = (all: readonly Statement[]): readonly Statement[] =>
-    all.flatMap((one) => (empties(one) ? [one] : one.kind === 'block' ? within(one.statements) : []));
+    all.flatMap((one) =>
+      empties(one) ? [one] : one.kind === 'block' || one.kind === 'request' ? within(one.statements) : [],
+    );
   return within(definition.statements);
 }
 

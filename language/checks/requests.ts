@@ -1,7 +1,7 @@
 /** Requests of a client in the middle of a build: what is still free, costly or impossible, and what it does to the trial. */
 import { type Freeze, type Property, STAGES } from '../catalogue/property.js';
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
-import type { Definition, RequestStatement, Span, Value } from '../recipes/facts.js';
+import type { Definition, RequestStatement, Span, Value, WithStatement } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
@@ -72,7 +72,7 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
     const { variables, total } = workshop.count(recipe.name);
     const trial = variables.filter(({ verdict }) => verdict === 'counted').map(({ variable }) => variable.label);
     if (total === 0) return;
-    for (const [request, lines] of byRequest(workshop.written(definition))) {
+    for (const [request, lines] of byRequest(definition, workshop)) {
       const counted = new Set(lines.filter((one) => isCounted(one, workshop)).map(topOf));
       const others = lines.filter((one) => !isCounted(one, workshop) && one.property);
       if (others.length > 0 && matters(others, recipe.values, recipe.name, definition, workshop)) {
@@ -101,12 +101,13 @@ function asked(definition: Definition, workshop: Workshop): readonly Asked[] {
   const stage = reached?.kind === 'name' ? indexOf(reached.name) : -1;
   if (stage < 0) return [];
   const all = new Map<string, Asked>();
-  for (const [, lines] of byRequest(workshop.written(definition))) {
+  for (const [, lines] of byRequest(definition, workshop)) {
     for (const one of lines) {
-      const { property, statement, path: written } = one;
+      const { property, statement, path: written, taken } = one;
       if (!property?.freeze) continue;
       const path = topOf(one);
-      const span = statement.kind === 'property' && path === one.canonical ? written.span : statement.span;
+      const own = statement.kind === 'property' && path === one.canonical ? written.span : statement.span;
+      const span = taken?.span ?? own;
       const frozen = frozenFor(property, one, definition, workshop);
       const key = `${span.start.line} ${path}`;
       const before = all.get(key);
@@ -133,16 +134,28 @@ function frozenFor(
   return way === freeze.easier.way ? freeze.easier : freeze;
 }
 
-function* byRequest(written: readonly Written[]): Iterable<readonly [RequestStatement, readonly Written[]]> {
-  const requests = new Map<RequestStatement, Written[]>();
-  for (const one of written) {
-    if (one.occasion?.kind !== 'request' || one.role !== 'value' || one.property?.where.includes('recipe') !== true)
-      continue;
-    const lines = requests.get(one.occasion);
-    if (lines) lines.push(one);
-    else requests.set(one.occasion, [one]);
+/** A line of a request, or of appointments it takes up: those are told of where they are taken up. */
+type Line = Written & { readonly taken?: WithStatement };
+
+/** What each request asks for, line by line. */
+function byRequest(definition: Definition, workshop: Workshop): ReadonlyMap<RequestStatement, readonly Line[]> {
+  const requests = new Map<RequestStatement, Line[]>();
+  const add = (request: RequestStatement, line: Line) => {
+    if (line.role !== 'value' || line.property?.where.includes('recipe') !== true) return;
+    const lines = requests.get(request);
+    if (lines) lines.push(line);
+    else requests.set(request, [line]);
+  };
+  for (const one of workshop.written(definition)) if (one.occasion?.kind === 'request') add(one.occasion, one);
+  for (const request of definition.statements) {
+    if (request.kind !== 'request') continue;
+    for (const taken of request.statements) {
+      const appointments = taken.kind === 'with' && workshop.shelf.find('appointments', taken.name.text);
+      if (taken.kind !== 'with' || !appointments) continue;
+      for (const one of workshop.written(appointments)) add(request, { ...one, taken });
+    }
   }
-  yield* requests;
+  return requests;
 }
 
 function isCounted({ canonical }: Written, workshop: Workshop): boolean {

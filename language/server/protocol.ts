@@ -11,6 +11,7 @@ import type { ComparedModes } from '../editing/compared-modes.js';
 import type { Drawing } from '../editing/drawing.js';
 import type { ModeShapes } from '../editing/mode-shapes.js';
 import type { RecipeTests } from '../editing/expectation-tests.js';
+import type { PossibleParent } from '../editing/refactoring/rebase.js';
 import type { ResolvedText } from '../editing/resolved-text.js';
 import type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 import type { ValuesList } from '../editing/values-list.js';
@@ -34,6 +35,7 @@ export type { MovingArea } from '../editing/moving-areas.js';
 export type { ExpectationTest, RecipeTests } from '../editing/expectation-tests.js';
 export type { ChangeCount } from '../editing/change-count.js';
 export type { ListedValue, PartOfValues, ValuesList } from '../editing/values-list.js';
+export type { PossibleParent } from '../editing/refactoring/rebase.js';
 export type { ResolvedText } from '../editing/resolved-text.js';
 export type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
 export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
@@ -110,6 +112,8 @@ export const COMMANDS = {
   compareWithParent: 'bookmatch.compareWithParent',
   /** Arguments: name of the one, name of the other. Asks for what is not given. */
   showSideBySide: 'bookmatch.showSideBySide',
+  /** Argument: name of a recipe. Without it, the one at the cursor. Asks which parent. */
+  setOnAnotherParent: 'bookmatch.setOnAnotherParent',
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
@@ -152,6 +156,18 @@ export interface WoodUse {
 /** `null` when the recipe or the set is not there. */
 export const GetWoodUse = new RequestType<{ readonly recipe: string; readonly wood: string }, WoodUse | null, void>(
   'bookmatch/woodUse',
+);
+
+/** The recipes one could be set on, with the same differences; `null` for what is no recipe with a parent. */
+export const ListParents = new RequestType<{ readonly recipe: string }, readonly PossibleParent[] | null, void>(
+  'bookmatch/parents',
+);
+
+export type Rebased = { readonly edit: WorkspaceEdit } | { readonly reason: string };
+
+/** What to write to set a recipe on another parent, or why it cannot be; `null` when either is not there. */
+export const GetRebase = new RequestType<{ readonly recipe: string; readonly parent: string }, Rebased | null, void>(
+  'bookmatch/rebase',
 );
 
 /** `null` when there is no model, recipe or build of that name. */

@@ -20,6 +20,7 @@ import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './code-actions.js';
 import { LEGEND, serveColouring } from './colouring.js';
+import { serveAnotherParent } from './another-parent.js';
 import { serveBesideTheText } from './beside-the-text.js';
 import { serveOneInstrument } from './one-instrument.js';
 import { serveHelpWhileTyping } from './help-while-typing.js';
@@ -170,6 +171,7 @@ function answerRequests(serving: Serving): void {
   serveCodeActions(serving);
   serveInstruments(serving);
   serveBesideTheText(serving);
+  serveAnotherParent(serving);
   serveOneInstrument(serving);
 }
 

@@ -53,4 +53,15 @@ describe('a request', () => {
     const text = `${ARDLE}order c-07 of ardle-44 { request 2026-06-12 { scale: 610 mm } }`;
     expect(codesOf(text).filter((code) => code === 'request-too-late' || code === 'request-costly')).toEqual([]);
   });
+
+  it('is answered for what it takes up as a package, where it takes it up', () => {
+    const asked = order(
+      'delivery',
+      '  request 2026-06-12 {',
+      '    with ember',
+      '  //^^^^^^^^^^ request-too-late: Too late for rosette: the delivery stage is done',
+      '  }',
+    );
+    expectMarked(`${asked}\nappointments ember { rosette: "red stone band" }`, 'request-costly');
+  });
 });

@@ -34,9 +34,11 @@ import {
   GetDrawing,
   GetLibraryText,
   GetModeShapes,
+  GetRebase,
   GetResolvedText,
   LIBRARY_SCHEME,
   ListInstruments,
+  ListParents,
 } from '../../language/server/protocol.js';
 import { at, type OpenEditor, openEditor, placeOf } from './client.js';
 import { BUILD, BUILD_URI, LINE, LINE_URI, MODEL, MODEL_URI, SHOP } from './shop.js';
@@ -265,6 +267,21 @@ describe('requests of our own', () => {
     const back = await ask().sendRequest(GetModeShapes, { name: 'corrie-2', plate: 'back' });
     expect(back).toMatchObject({ state: 'unknown', missing: expect.arrayContaining(['back.thickness']) as string[] });
     expect(await ask().sendRequest(GetModeShapes, { name: 'corrie-9', plate: 'top' })).toBeNull();
+  });
+
+  it('the recipes one could be set on, and what to write for it', async () => {
+    expect(await ask().sendRequest(ListParents, { recipe: 'corrie-3' })).toEqual([
+      { name: 'corrie-1', model: 'corrie', isOfModel: true },
+    ]);
+    expect(await ask().sendRequest(ListParents, { recipe: 'corrie-1' })).toBeNull();
+    const rebased = await ask().sendRequest(GetRebase, { recipe: 'corrie-3', parent: 'corrie-1' });
+    const [change] = 'edit' in rebased! ? (rebased.edit.documentChanges as TextDocumentEdit[]) : [];
+    expect(change).toMatchObject({
+      textDocument: { uri: LINE_URI },
+      edits: [{ range: { start: placeOf(LINE, 'corrie-2 {\n  because "A lighter') }, newText: 'corrie-1' }],
+    });
+    expect(await ask().sendRequest(GetRebase, { recipe: 'corrie-3', parent: 'corrie-9' })).toBeNull();
+    expect(await ask().sendRequest(GetRebase, { recipe: 'corrie-9', parent: 'corrie-1' })).toBeNull();
   });
 
   it('the instruments of the folder', async () => {

@@ -3,7 +3,7 @@ import { clickOn, visibleText, waitForSquiggle } from './editor.js';
 import { applyFix, fixesOnOffer, openFixes } from './fixes.js';
 import { journey } from './journey.js';
 import { picture } from './picture.js';
-import { goToLine, openFile } from './quick-input.js';
+import { asks, choose, goToLine, openFile, startCommand } from './quick-input.js';
 import { lineOf } from './shop.js';
 
 const RECIPES = 'vennick-recipes.bookmatch';
@@ -41,4 +41,16 @@ journey('a recipe takes its parent’s changes in', async (page) => {
     .toMatch(
       /recipe vennick-41 from vennick-38 \{\n.*\n\s+note "vennick-40: Client wants more bite.*\n\s+change bridge\.mass: 27 g -> 22 g\n\s+change top\.wood: norway-38 -> norway-41/,
     );
+});
+
+journey('a recipe is set on any other parent of its model', async (page) => {
+  await openFile(page, RECIPES);
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-39'));
+  await startCommand(page, 'Bookmatch: Set on Another Parent');
+  await asks(page, 'Which parent for vennick-39? Now it is vennick-38.');
+  await picture(page, 'another-parent');
+  await choose(page, 'vennick-33');
+  await expect
+    .poll(() => visibleText(page), { timeout: 10_000 })
+    .toMatch(/recipe vennick-39 from vennick-33 \{\n.*\n\s+change top\.wood: sitka-33 -> norway-39/);
 });

@@ -26,12 +26,15 @@ export function isCursor({ span: { start, end } }: Marked): boolean {
 }
 
 /** The statements that are marked, blocks opened up; groups, adds and readings as they are. */
-export function markedStatements({ definition, span }: Marked): readonly Statement[] {
+export function markedStatements(
+  { definition, span }: Marked,
+  within: readonly Statement[] = definition.statements,
+): readonly Statement[] {
   const touched = (statements: readonly Statement[]): readonly Statement[] =>
     statements
       .filter((statement) => touches(statement.span, span))
       .flatMap((statement) => (statement.kind === 'block' ? touched(statement.statements) : [statement]));
-  return touched(definition.statements);
+  return touched(within);
 }
 
 /** The cursor, or what is marked, lies on the head. */

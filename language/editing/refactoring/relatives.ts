@@ -2,8 +2,10 @@
 import type { Definition } from '../../recipes/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 
-interface Relative {
+export interface Relative {
   readonly name: string;
+  /** The model it is built on. */
+  readonly model: string;
   /** Steps up to the nearest recipe both descend from, and down again. */
   readonly steps: number;
   readonly isOfModel: boolean;
@@ -22,8 +24,8 @@ export function lastOfOtherLines(workshop: Workshop, recipe: Definition): readon
   });
 }
 
-/** Not the recipe itself, and none that descends from it. */
-function others(workshop: Workshop, recipe: Definition): readonly Relative[] {
+/** Every recipe but itself and those that descend from it: its own model’s first, and of those the nearest. */
+export function others(workshop: Workshop, recipe: Definition): readonly Relative[] {
   const { recipes, model } = workshop.lineage(recipe.name.text);
   const line = recipes.map(({ name }) => name.text);
   const found = workshop.shelf.names('recipe').flatMap((name): readonly Relative[] => {
@@ -31,7 +33,14 @@ function others(workshop: Workshop, recipe: Definition): readonly Relative[] {
     const names = other.recipes.map((each) => each.name.text);
     if (other.trouble || names.includes(recipe.name.text)) return [];
     const shared = names.filter((each) => line.includes(each)).length;
-    return [{ name, steps: line.length + names.length - 2 * shared, isOfModel: other.model === model }];
+    return [
+      {
+        name,
+        model: other.model?.name.text ?? '',
+        steps: line.length + names.length - 2 * shared,
+        isOfModel: other.model === model,
+      },
+    ];
   });
   return found.sort((a, b) => Number(b.isOfModel) - Number(a.isOfModel) || a.steps - b.steps);
 }

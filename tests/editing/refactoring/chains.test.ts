@@ -1,6 +1,8 @@
 /** Refactorings along the line: splitting, taking a parent in, another parent, another line. */
 import { describe, expect, it } from 'vitest';
-import { VENNICK } from '../desk-of.js';
+import { possibleParents, rebasedOn } from '../../../language/editing/refactoring/rebase.js';
+import { createParser } from '../../../language/grammar/parse.js';
+import { deskOf, VENNICK } from '../desk-of.js';
 import { after, offersIn } from './marked-desk.js';
 
 const MIDDLE = `recipe v-32 from v-31 {
@@ -156,5 +158,41 @@ wood tail is sitka-spruce { use: top }
   it('says what that line lacks', () => {
     const child = 'recipe v-32 from v-31 { change $0saddle.protrusion: 3.3 mm -> 3 mm }';
     expect(done('Carry over to a recipe from dene-8', child, OTHER)).toContain('has no saddle.protrusion to change');
+  });
+});
+
+describe('any other parent', () => {
+  const OTHER = `model other { scale: 630 mm }
+recipe o-1 for other { bridge.mass: 20 g  top { wood: sitka-31  thickness: 3 mm } }
+recipe o-2 for other { bridge.mass: 20 g }
+`;
+  const child =
+    'recipe v-33 from v-32 { change top.thickness: 2.6 mm -> 2.5 mm }\nrecipe v-34 from v-33 { bridge.mass: 20 g }\n';
+  const desk = deskOf(child, MIDDLE, VENNICK, OTHER);
+  const parser = createParser();
+  const definition = desk.shelf.find('recipe', 'v-33')!;
+  const marked = { desk, parser, definition, span: definition.head };
+
+  it('of its model first, then those of other models it would fit; none that descends from it', () => {
+    expect(possibleParents(desk, 'v-33')).toEqual([
+      { name: 'v-31', model: 'vennick', isOfModel: true },
+      { name: 'o-1', model: 'other', isOfModel: false },
+    ]);
+    expect(possibleParents(desk, 'v-31')).toBeUndefined();
+    expect(possibleParents(desk, 'nobody')).toBeUndefined();
+  });
+
+  it('says why one of its own model will not do', () => {
+    const added =
+      'recipe v-35 from v-32 { add bracing.finger-1 { height: 6 mm } }\nrecipe v-36 from v-35 { change bracing.finger-1.height: 6 mm -> 7 mm }\n';
+    const [first] = possibleParents(deskOf(added, MIDDLE, VENNICK), 'v-36')!;
+    expect(first).toMatchObject({ name: 'v-32', reason: 'v-32 has no bracing.finger-1.height to change.' });
+  });
+
+  it('is set on what was chosen, whatever its model, and on nothing else', () => {
+    expect(rebasedOn(marked, 'o-1')).toMatchObject({ edits: [{ text: 'o-1' }, { text: '3 mm' }, { text: '2.9 mm' }] });
+    expect(rebasedOn(marked, 'v-34')).toBeUndefined();
+    expect(rebasedOn(marked, 'nobody')).toBeUndefined();
+    expect(rebasedOn(marked, 'o-2')).toEqual({ reason: 'o-2 has no top.thickness to change.' });
   });
 });

@@ -123,4 +123,42 @@ describe('appointments of their own', () => {
     const { offers } = offersIn(line('  rosette: "red"\n  bridge.mass: 2$05 g'), VENNICK);
     expect(offers.some(({ title }) => title.startsWith('Move to'))).toBe(false);
   });
+
+  const order = (...lines: readonly string[]) =>
+    `order c-07 of v-31 {\n  agreed: 2026-02-03\n${lines.map((each) => `  ${each}\n`).join('')}}\n`;
+  const asked = (...lines: readonly string[]) => {
+    const texts = after(offersIn(order(...lines), VENNICK), 'Move to appointments');
+    return typeof texts === 'string' ? texts : texts[0]!.replace(/ +}/g, ' }');
+  };
+
+  it('out of what a client asks for, which the request takes up', () => {
+    const wish = 'request 2026-04-28 { nut.width: 46 mm  rosette: "r$0ed"  electronics { pickup { mass: 12 g } } }';
+    expect(asked(wish, 'request 2026-05-01 { binding.wood: black-walnut }')).toBe(
+      `appointments c-07-appointments {\n  rosette: "red"\n  electronics.pickup.mass: 12 g\n}\n\n${order(
+        'request 2026-04-28 { nut.width: 46 mm  with c-07-appointments }',
+        'request 2026-05-01 { binding.wood: black-walnut }',
+      )}`,
+    );
+  });
+
+  it('out of a request of several lines, and of one that asks for nothing else', () => {
+    const lines = ['request 2026-04-28 {', '  rosette: "r$0ed"', '  nut.width: 46 mm', '  label: "17"', '}'];
+    expect(asked(...lines)).toContain(
+      order('request 2026-04-28 {', '  with c-07-appointments', '  nut.width: 46 mm', '}'),
+    );
+    expect(asked('request 2026-04-28 { electronics { pickup { ma$0ss: 12 g } } }')).toContain(
+      'request 2026-04-28 { with c-07-appointments }',
+    );
+  });
+
+  it('refuses what stays in the request, and is not offered on the order itself or across two requests', () => {
+    expect(asked('request 2026-04-28 { $0rosette: "red"  nut.width: 46 mm$0 }')).toContain(
+      'nut.width is no appointment',
+    );
+    const titles = (text: string) => offersIn(text, VENNICK).offers.map(({ title }) => title);
+    const two = ['request 2026-04-28 { rosette: "r$0ed" }', 'request 2026-05-01 { label: "1$07" }'];
+    for (const text of [order(...two), order('pri$0ce: "as quoted"', 'request 2026-05-01 { label: "17" }')]) {
+      expect(titles(text).some((title) => title.startsWith('Move to'))).toBe(false);
+    }
+  });
 });

@@ -1,0 +1,58 @@
+import { type Disposable, type QuickPickItem, QuickPickItemKind, l10n, window, workspace } from 'vscode';
+import { COMMANDS, GetRebase, ListParents, type PossibleParent } from '../../language/server/protocol.js';
+import { chosenInstrument } from '../chosen-instrument.js';
+import type { Instruments } from '../instruments.js';
+import type { LanguageClient } from '../language-client.js';
+import { makerCommand } from './maker-command.js';
+
+/** "Set on Another Parent": any recipe that does not descend from this one; the same differences, from its own values. */
+export function registerSetOnAnotherParent(client: LanguageClient, instruments: Instruments): Disposable {
+  return makerCommand(COMMANDS.setOnAnotherParent, async (name?: unknown) => {
+    const entry = await chosenInstrument(instruments, name);
+    if (!entry) return;
+    const parents = await client.sendRequest(ListParents, { recipe: entry.name });
+    if (!parents) return tell(l10n.t('{0} is no recipe with a parent, so it cannot be set on another.', entry.name));
+    if (parents.length === 0) return tell(l10n.t('There is no other recipe that {0} could be set on.', entry.name));
+    const question = l10n.t('Which parent for {0}? Now it is {1}.', entry.name, entry.parent ?? '');
+    const chosen = await window.showQuickPick(choices(parents), { placeHolder: question, matchOnDescription: true });
+    if (chosen?.parent) await setOn(client, entry.name, chosen.parent);
+  });
+}
+
+async function setOn(client: LanguageClient, recipe: string, parent: string): Promise<void> {
+  const rebased = await client.sendRequest(GetRebase, { recipe, parent });
+  if (rebased && 'reason' in rebased) return tell(rebased.reason);
+  const edit = rebased && (await client.protocol2CodeConverter.asWorkspaceEdit(rebased.edit));
+  if (!edit || !(await workspace.applyEdit(edit))) {
+    void window.showWarningMessage(l10n.t('{0} could not be set on {1}.', recipe, parent));
+  }
+}
+
+interface Choice extends QuickPickItem {
+  readonly parent?: string;
+}
+
+/** Those that can be had, then those of other models, then those that cannot be and why. */
+function choices(parents: readonly PossibleParent[]): readonly Choice[] {
+  const groups: readonly (readonly [title: string, parents: readonly PossibleParent[]])[] = [
+    [l10n.t('of the same model'), parents.filter(({ isOfModel, reason }) => isOfModel && reason === undefined)],
+    [l10n.t('of other models'), parents.filter(({ isOfModel }) => !isOfModel)],
+    [l10n.t('not possible'), parents.filter(({ reason }) => reason !== undefined)],
+  ];
+  return groups.flatMap(([title, those]): readonly Choice[] =>
+    those.length === 0 ? [] : [{ label: title, kind: QuickPickItemKind.Separator }, ...those.map(choice)],
+  );
+}
+
+function choice({ name, model, isOfModel, reason }: PossibleParent): Choice {
+  return {
+    label: name,
+    parent: name,
+    ...(isOfModel ? {} : { description: model }),
+    ...(reason ? { detail: reason } : {}),
+  };
+}
+
+function tell(sentence: string): void {
+  void window.showInformationMessage(sentence);
+}
