@@ -37,7 +37,7 @@ function extracted(
   touched: readonly Statement[],
   request?: RequestStatement,
 ): readonly Offer[] {
-  const { desk, definition } = marked;
+  const { desk } = marked;
   const { say } = desk.workshop.wording;
   const here = touched.filter(isValue);
   const wanted = isCursor(marked) ? allValues(statements) : here;

@@ -128,7 +128,7 @@ describe('appointments of their own', () => {
     `order c-07 of v-31 {\n  agreed: 2026-02-03\n${lines.map((each) => `  ${each}\n`).join('')}}\n`;
   const asked = (...lines: readonly string[]) => {
     const texts = after(offersIn(order(...lines), VENNICK), 'Move to appointments');
-    return typeof texts === 'string' ? texts : texts[0]!.replace(/ +}/g, ' }');
+    return typeof texts === 'string' ? texts : texts[0]!.replace(/(?<=\S) +}/g, ' }');
   };
 
   it('out of what a client asks for, which the request takes up', () => {
