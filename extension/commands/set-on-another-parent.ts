@@ -11,8 +11,14 @@ export function registerSetOnAnotherParent(client: LanguageClient, instruments: 
     const entry = await chosenInstrument(instruments, name);
     if (!entry) return;
     const parents = await client.sendRequest(ListParents, { recipe: entry.name });
-    if (!parents) { tell(l10n.t('{0} is no recipe with a parent, so it cannot be set on another.', entry.name)); return; }
-    if (parents.length === 0) { tell(l10n.t('There is no other recipe that {0} could be set on.', entry.name)); return; }
+    if (!parents) {
+      tell(l10n.t('{0} is no recipe with a parent, so it cannot be set on another.', entry.name));
+      return;
+    }
+    if (parents.length === 0) {
+      tell(l10n.t('There is no other recipe that {0} could be set on.', entry.name));
+      return;
+    }
     const question = l10n.t('Which parent for {0}? Now it is {1}.', entry.name, entry.parent ?? '');
     const chosen = await window.showQuickPick(choices(parents), { placeHolder: question, matchOnDescription: true });
     if (chosen?.parent) await setOn(client, entry.name, chosen.parent);
@@ -21,7 +27,10 @@ export function registerSetOnAnotherParent(client: LanguageClient, instruments: 
 
 async function setOn(client: LanguageClient, recipe: string, parent: string): Promise<void> {
   const rebased = await client.sendRequest(GetRebase, { recipe, parent });
-  if (rebased && 'reason' in rebased) { tell(rebased.reason); return; }
+  if (rebased && 'reason' in rebased) {
+    tell(rebased.reason);
+    return;
+  }
   const edit = rebased && (await client.protocol2CodeConverter.asWorkspaceEdit(rebased.edit));
   if (!edit || !(await workspace.applyEdit(edit))) {
     void window.showWarningMessage(l10n.t('{0} could not be set on {1}.', recipe, parent));
