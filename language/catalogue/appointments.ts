@@ -76,6 +76,7 @@ export const APPOINTMENT_PROPERTIES: readonly Property[] = [
   fitted.choice('pickguard.fixing', ['glued', 'film', 'floating', 'none'], 'How the guard is held.'),
   fitted.text('end-pin', 'The pin at the tail, in words.'),
   fitted.quantity('end-pin.mass', 'g', 'Mass of the end pin.', { ranges: [range('g', 1, 4, 30, 'from memory')] }),
+  fitted.text('strap-button', 'The buttons a strap is hung on, in words.'),
   fitted.count('strap-button.count', 'How many strap buttons there are.', {
     ranges: [range('', 0, 1, 2, 'common practice')],
   }),

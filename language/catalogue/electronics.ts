@@ -7,6 +7,7 @@ const fitted = entries({ where: OPTIONAL, class: 'option', freeze: PICKUP_FREEZE
 
 function devicePropertiesOf(path: string, name: string, masses: readonly PlausibleRange[]): readonly Property[] {
   return [
+    fitted.text(path, `The ${name}, in words.`),
     fitted.text(`${path}.kind`, `What sort of ${name} it is.`, { also: ['type', 'model'] }),
     fitted.quantity(`${path}.mass`, 'g', `Mass of the ${name} with its leads.`, { also: ['weight'], ranges: masses }),
     fitted.name(`${path}.on`, 'part', `The part the ${name} is fixed to, which carries its mass.`, {

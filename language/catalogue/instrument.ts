@@ -43,6 +43,7 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
     'Which hand it is played by; left mirrors every offset from the centre line.',
     {
       class: 'option',
+      also: ['hand', 'left-handed', 'right-handed'],
       freeze: { costly: 'outline', impossible: 'bracing' },
     },
   ),

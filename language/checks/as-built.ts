@@ -12,6 +12,7 @@ import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
 import { percent, shown, shownEffect, writeValue } from './phrases.js';
 import type { Rule } from './rule.js';
+import { isSound } from './sound-value.js';
 import { sentences } from '../wording/wording.js';
 
 export const AS_BUILT_DIFFERS: Rule = {
@@ -30,8 +31,11 @@ export const AS_BUILT_DIFFERS: Rule = {
     const before = workshop.evaluation(build.recipe.name);
     for (const { path, meant, made } of build.departures) {
       const [a, b] = [meant.value, made.value];
+      // What cannot be used, here or in the recipe, is told where it stands.
+      const property = workshop.catalogue.property(path, 'build');
+      if (!isSound(a, property, workshop) || !isSound(b, property, workshop)) continue;
       if (a.kind !== 'quantity' || b.kind !== 'quantity') {
-        if (b.kind === 'unknown' || b.kind === 'unreadable') continue;
+        if (b.kind === 'unknown') continue;
         report(
           made.from.span,
           sentences(

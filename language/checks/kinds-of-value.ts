@@ -59,7 +59,13 @@ export const UNKNOWN_CHOICE: Rule = {
       const exact = choices.find((choice) => choice === word.toLowerCase().replace(/\s+/g, '-'));
       const near = exact === undefined ? didYouMean(word, choices) : [exact];
       const begun = near.length > 0 ? near : choices.filter((choice) => sharedStart(choice, word) >= 4);
-      const hint = begun.length > 0 ? suggestion(begun, workshop.wording) : say`Choose ${or(choices)}.`;
+      const part = begun.length > 0 ? undefined : partBeside(word, canonical, definition, workshop);
+      const hint =
+        begun.length > 0
+          ? suggestion(begun, workshop.wording)
+          : part === undefined
+            ? say`Choose ${or(choices)}.`
+            : say`Write that beside it, as \`${`${part} { … }`}\`, and here ${or(choices)}.`;
       report(value.span, sentences(say`${word} is no choice for ${canonical}.`, hint), {
         fixes: (begun.length > 0 ? begun : choices.length <= 6 ? choices : []).map((choice, i) => ({
           title: say`Write ${choice}`,
@@ -200,6 +206,18 @@ function nameFor(text: string, property: Property, definition: Definition, works
   const joined = text.trim().replace(/\s+/g, '-');
   const kinds = KINDS_OF_VALUE[property.kind];
   return (kinds && meantNames(joined, kinds, definition, workshop)[0]) ?? joined;
+}
+
+/** `scalloped`, where a brace has a scallop: the part beside this property that the word speaks of. */
+function partBeside(
+  word: string,
+  canonical: string,
+  { kind }: Definition,
+  { catalogue }: Workshop,
+): string | undefined {
+  const { parts } = catalogue.children(canonical.slice(0, Math.max(canonical.lastIndexOf('.'), 0)), kind);
+  const names = parts.map(({ path }) => path.slice(path.lastIndexOf('.') + 1));
+  return names.find((name) => name !== '*' && word.toLowerCase().startsWith(name));
 }
 
 function noteText(value: Value): string | undefined {

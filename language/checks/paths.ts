@@ -179,7 +179,8 @@ export const SET_TWICE: Rule = {
     const { say } = workshop.wording;
     const seen = new Map<string, Written>();
     for (const written of workshop.written(definition)) {
-      if (written.role !== 'value') continue;
+      // What reaches nothing has a finding of its own.
+      if (written.role !== 'value' || !(written.property || written.derived)) continue;
       const key = written.occasion
         ? `${written.occasion.span.start.line}:${written.occasion.span.start.character} ${written.canonical}`
         : written.canonical;

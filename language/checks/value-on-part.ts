@@ -31,7 +31,8 @@ export const VALUE_ON_PART: Rule = {
       const value = values[values.length - 1]?.value;
       const sound = value ? below.filter((one) => couldBe(value, one, written, definition, workshop)) : [];
       // A name nobody knows is most often that of a wood not yet written down.
-      const meant = sound.length > 0 || value?.kind !== 'name' ? sound : below.filter(({ kind }) => kind === 'wood');
+      const isWood = value?.kind === 'name' && value.name !== 'yes' && value.name !== 'no';
+      const meant = sound.length > 0 || !isWood ? sound : below.filter(({ kind }) => kind === 'wood');
       const names = (meant.length > 0 ? meant : below).map(lastWord);
       const hint =
         meant.length > 0 && meant.length <= 3

@@ -42,7 +42,7 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
       io.complain(`${say`${shown(path, io)} is as it was: ${text(trouble)}.`}\n`);
     }
   }
-  io.write(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
+  if (changed + untouched > 0) io.write(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
   if (failed > 0) return EXIT.wrongUse;
   return check && changed > 0 ? EXIT.findings : EXIT.fine;
 }

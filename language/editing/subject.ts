@@ -47,9 +47,10 @@ export function subjectOf(desk: Desk, definition: Definition): Subject {
       };
     }
     case 'order': {
-      const recipe = definition.relation?.target.text ?? '';
-      const values = workshop.instrument(recipe)?.values;
-      return values ? { definition, values, evaluation: workshop.inFull(recipe) } : alone;
+      const recipe = workshop.instrument(definition.relation?.target.text ?? '');
+      const values = workshop.ordered(name)?.values;
+      if (!recipe || !values) return alone;
+      return { definition, values, evaluation: workshop.evaluateInFull(values), before: evaluated(desk, recipe) };
     }
     case 'wood':
     case 'species':

@@ -1,7 +1,7 @@
 /** What is wrong with a line, in the words of the bench and with an example of how it is written. */
 import { didYouMean } from '../quantities/suggest.js';
 import { EXAMPLES } from './statement-examples.js';
-import { DEFINITION_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
+import { DEFINITION_WORDS, JOINING_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
 import type { Wording } from '../wording/wording.js';
 
 export interface Explanation {
@@ -179,6 +179,26 @@ const RULES: readonly Rule[] = [
       };
     }
     return undefined;
+  },
+
+  function wordAndNumber(words, _, { say }) {
+    const at = words.findIndex(
+      (token, i) => kindOf(token) === ':' && isWord(words[i + 1]) && kindOf(words[i + 2]) === 'NUMBER',
+    );
+    const [word, number] = [words[at + 1], words[at + 2]];
+    if (at < 0 || word === undefined || number === undefined || JOINING_WORDS.has(word.image)) return undefined;
+    if (/^(?:about|approx|approximately|around|roughly|ca|circa|c|etwa|rund)$/i.test(word.image))
+      return {
+        message: say`A number is written with its doubt behind it, \`2.85 mm ± 0.05 mm\`, or alone.`,
+        suggestions: [number.image],
+        of: [word, number],
+      };
+    const text = `"${word.image} ${number.image}"`;
+    return {
+      message: say`A word and a number together are a text, in double quotes: \`${short(text)}\`.`,
+      suggestions: [text],
+      of: [word, number],
+    };
   },
 
   function severalWords(words, end, { say }) {

@@ -13,6 +13,7 @@ import type {
   DropStatement,
   HoldStatement,
   PropertyStatement,
+  RequestStatement,
   Span,
   Statement,
   TogetherStatement,
@@ -146,6 +147,9 @@ class Draft {
           break;
         case 'hold':
           this.hold(statement);
+          break;
+        case 'request':
+          if (isAccepted(statement)) this.apply(statement.statements, group);
           break;
         default:
           break;
@@ -294,6 +298,13 @@ class Draft {
       from: { definition: this.definition, span: change.statement.span },
     });
   }
+}
+
+/** What a client asked for later counts once the maker has said yes. */
+function isAccepted({ statements }: RequestStatement): boolean {
+  return [...propertiesOf(statements)].some(
+    ({ statement: { path, value } }) => path.text === 'answer' && value.kind === 'name' && value.name === 'accepted',
+  );
 }
 
 /** Whether a value was said by that model. */

@@ -141,6 +141,11 @@ export class Workshop extends Stand {
     return this.instruments.model.get(name);
   }
 
+  /** The recipe of an order with what the client chose in place of what it says; what was asked for later once accepted. */
+  ordered(name: string): Instrument | undefined {
+    return this.instruments.ordered.get(name);
+  }
+
   /** The recipe with all it inherits, its holds solved. */
   instrument(recipe: string): Solved | undefined {
     return this.instruments.instrument.get(recipe);

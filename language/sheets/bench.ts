@@ -4,7 +4,6 @@
  */
 import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '../catalogue/cautions.js';
 import { type Property, type Stage, STAGES } from '../catalogue/property.js';
-import { writeInShopUnit } from '../editing/shop-values.js';
 import { shown } from '../checks/phrases.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Held } from '../recipes/instrument.js';
@@ -15,6 +14,7 @@ import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetCell, type SheetSection, WRITE } from './sheet.js';
 import { reasonOf, type SheetSubject } from './subject.js';
 import { speciesSaying } from './woods.js';
+import { writeOnPaper } from './written.js';
 
 export function benchSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
@@ -43,8 +43,8 @@ function triedSection({ wording: { text } }: Workshop, { definition, values }: S
     if (!isDoneHere(held, definition)) return [];
     const how = { solved: english('solved by a hold'), built: english('as made'), added: english('added') };
     const word = held.via in how ? how[held.via as keyof typeof how] : english('changed');
-    const before = held.before ? writeInShopUnit(held.path, held.before.value) : '–';
-    return [[held.path, before, { strong: writeInShopUnit(held.path, held.value) }, text(word)]];
+    const before = held.before ? writeOnPaper(held.path, held.before.value) : '–';
+    return [[held.path, before, { strong: writeOnPaper(held.path, held.value) }, text(word)]];
   });
   if (rows.length === 0) return undefined;
   return {
@@ -123,7 +123,7 @@ function memberOf({ path, value }: Held): string | undefined {
 }
 
 function wordsRow({ definition }: SheetSubject, member: string, said: readonly Held[]): readonly SheetCell[] {
-  const written = said.map(({ path, value }) => `${path.slice(member.length + 1)} ${writeInShopUnit(path, value)}`);
+  const written = said.map(({ path, value }) => `${path.slice(member.length + 1)} ${writeOnPaper(path, value)}`);
   const text = written.join(', ');
   const isHere = said.some((held) => isDoneHere(held, definition));
   return [member, isHere ? { strong: text } : text, '', WRITE, ''];
@@ -132,7 +132,7 @@ function wordsRow({ definition }: SheetSubject, member: string, said: readonly H
 function targetRow(workshop: Workshop, { definition }: SheetSubject, held: Held): readonly SheetCell[] {
   const { say, text } = workshop.wording;
   const { path, value, before, via } = held;
-  const target = writeInShopUnit(path, value);
+  const target = writeOnPaper(path, value);
   const isHere = isDoneHere(held, definition);
   // A dome is checked with its own dish, not to the half millimetre.
   const off = path.endsWith('radius') ? 0 : halfWidth(path, value, workshop.settings().tolerances);
@@ -140,7 +140,7 @@ function targetRow(workshop: Workshop, { definition }: SheetSubject, held: Held)
     off > 0 && value.kind === 'quantity'
       ? `±${writeQuantity(off, value.quantity.dimension, { unit: workshop.catalogue.property(path)?.unit, digits: 2 })}`
       : '';
-  const was = isHere && before ? say`was ${writeInShopUnit(path, before.value)}` : '';
+  const was = isHere && before ? say`was ${writeOnPaper(path, before.value)}` : '';
   const how = isHere && via === 'solved' ? text('solved by a hold') : '';
   const remark = [was, how].filter((part) => part !== '').join(', ');
   return [path, isHere ? { strong: target } : target, tolerance, WRITE, remark];
@@ -221,7 +221,7 @@ function cautionsOf(workshop: Workshop, subject: SheetSubject): Sheet['cautions'
     ...cautionsOnSheet('bench'),
     ...subject.values.flatMap(({ path, value }) =>
       // Its own set of strings is no other set.
-      path === 'strings' ? [] : cautionsOnValue(path, writeInShopUnit(path, value)),
+      path === 'strings' ? [] : cautionsOnValue(path, writeOnPaper(path, value)),
     ),
   ]);
   const sensitising = speciesSaying(workshop, subject, 'dust');

@@ -9,6 +9,7 @@ import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
 import type { SheetSubject } from './subject.js';
+import { writeOnPaper } from './written.js';
 
 export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
@@ -37,7 +38,7 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
 function setupSection({ wording: { text } }: Workshop, { values }: SheetSubject): SheetSection {
   const rows = values
     .filter(({ path, value }) => value.kind === 'quantity' && (path.startsWith('setup.') || OTHERS.has(path)))
-    .map(({ path, value }) => [path.replace('setup.', '').replaceAll('.', ' '), writeInShopUnit(path, value), WRITE]);
+    .map(({ path, value }) => [path.replace('setup.', '').replaceAll('.', ' '), writeOnPaper(path, value), WRITE]);
   return { title: text('As it left the shop'), columns: [text('what'), text('meant'), text('as set')], rows };
 }
 

@@ -9,6 +9,7 @@ import type { Sheet, SheetSection } from './sheet.js';
 import type { SheetSubject } from './subject.js';
 import { asTitle, inWords } from './words.js';
 import { woodsOf } from './woods.js';
+import { writeOnPaper } from './written.js';
 
 export function clientSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
@@ -62,7 +63,7 @@ function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection 
         ? value.text
         : value.kind === 'name'
           ? text(inWords(value.name))
-          : writeInShopUnit(path, value),
+          : writeOnPaper(path, value),
     ]),
   };
 }

@@ -2,6 +2,7 @@
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition } from '../recipes/facts.js';
 import type { Held } from '../recipes/instrument.js';
+import type { Side } from '../recipes/comparison.js';
 import { sideOf } from '../recipes/sides.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { allStatements } from '../recipes/values.js';
@@ -26,13 +27,15 @@ export function subjectOf(workshop: Workshop, name: string): SheetSubject | unde
   const side = wanted === undefined ? undefined : sideOf(workshop, wanted);
   const definition = side && workshop.shelf.find(side.kind, side.name);
   if (!side || !definition) return undefined;
-  const title = side.values.get('title')?.value;
+  const asked = order && !instrument ? workshop.ordered(name) : undefined;
+  const values = asked ? asOrdered(asked.values, side, workshop) : side.values;
+  const title = values.get('title')?.value;
   return {
     name: side.name,
     definition,
     ...(order && !instrument ? { order } : {}),
-    values: inOrder(partsInOrder(side.values, ['recipe', 'build'])),
-    evaluation: side.evaluation,
+    values: inOrder(partsInOrder(values, ['recipe', 'build'])),
+    evaluation: asked ? workshop.evaluateInFull(values) : side.evaluation,
     title: title?.kind === 'text' ? title.text : side.name,
   };
 }
@@ -50,6 +53,13 @@ export function reasonOf({ definition }: SheetSubject): string | undefined {
     if (statement.kind === 'because') return statement.text.text;
   }
   return undefined;
+}
+
+/** What was ordered, less what the order says of itself; of an instrument that fills it, what was really made. */
+function asOrdered(ordered: ReadonlyMap<string, Held>, side: Side, { catalogue }: Workshop): ReadonlyMap<string, Held> {
+  const values = new Map([...ordered].filter(([path]) => catalogue.property(path, 'recipe') !== undefined));
+  for (const [path, held] of side.values) if (held.via === 'built') values.set(path, held);
+  return values;
 }
 
 function inOrder(block: PartBlock<Held>): readonly Held[] {

@@ -129,6 +129,38 @@ describe('the sheets of an order', () => {
   it.each(SHEET_KINDS)('the %s sheet is among them', (kind) => {
     expect(sheetOf(deskOf(order('')).workshop, 'c-07', kind)).toMatchObject({ kind });
   });
+
+  it('put what the client chose in place of what the recipe says, and what was asked for later once it is accepted', () => {
+    const order = `appointments plain-rosette { rosette: "one ring of walnut" }
+order c-08 of v-31 {
+  with plain-rosette
+  nut.width: 1 3/4"
+  electronics { pickup: "contact, three discs" }
+  request 2026-04-28 { answer: accepted  handed: left }
+  request 2026-05-02 { answer: declined  tuners: "gold" }
+}`;
+    const { workshop } = deskOf(order, VENNICK);
+    const rows = plain(rowsOf(sheetOf(workshop, 'c-08', 'client')!, 'The instrument')).map((row) => row.slice(1));
+    expect(rows).toContainEqual(['rosette', 'one ring of walnut']);
+    // As the maker wrote it, with the millimetres beside it.
+    expect(rows).toContainEqual(['width', '1 3/4" (44.45 mm)']);
+    expect(rows).toContainEqual(['pickup', 'contact, three discs']);
+    expect(rows).toContainEqual(['handed', 'left']);
+    expect(JSON.stringify(rows)).not.toContain('gold');
+    // The recipe itself is as it was.
+    expect(workshop.instrument('v-31')!.values.has('electronics.pickup')).toBe(false);
+  });
+
+  it('of a finished instrument say what was made where it is not what was asked for', () => {
+    const { workshop } = deskOf(
+      `order c-09 of v-31 { build: "no-9"  nut.width: 46 mm  tuners: "gold" }
+build no-9 of v-31 { nut.width: 45.5 mm }`,
+      VENNICK,
+    );
+    const rows = plain(rowsOf(sheetOf(workshop, 'c-09', 'client')!, 'The instrument')).map((row) => row.slice(1));
+    expect(rows).toContainEqual(['width', '45.5 mm']);
+    expect(rows).toContainEqual(['tuners', 'gold']);
+  });
 });
 
 describe('the setup and care card', () => {

@@ -35,6 +35,7 @@ function tables(
   { text }: Pick<Wording, 'say' | 'text'>,
   style: Style,
 ): readonly string[] {
+  if (rows.length === 0) return [];
   const columns = ['', text('read'), text('against'), text('difference'), '', text('noise floor'), text('computed')];
   const head = columns.map((column, i): Cell => ({
     text: column,

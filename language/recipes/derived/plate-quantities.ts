@@ -82,7 +82,10 @@ function quantitiesOf(plate: Plate): readonly DerivedQuantity[] {
       sentence: `Rise of the ${plate}’s dome across the lower bout.`,
       formula: 'R − √(R² − w²/4)',
       source: 'geometry of a sphere',
-      compute: (ask) => domeRise(ask.number(`body.${plate}-radius`), ask.number('body.lower-bout.width')),
+      compute: (ask) =>
+        ask.word(`body.${plate}-radius`) === 'flat'
+          ? 0
+          : domeRise(ask.number(`body.${plate}-radius`), ask.number('body.lower-bout.width')),
     },
     {
       path: `${plate}.dry-shrinkage`,

@@ -36,6 +36,12 @@ export function instrumentQueries(workshop: Workshop) {
     return { ...unsolved, values, solvedHolds: holds };
   });
 
+  const ordered = memo.query((name: string): Instrument | undefined => {
+    const order = shelf.find('order', name);
+    const recipe = order?.relation && workshop.instrument(order.relation.target.text);
+    return order && recipe && applyRecipe(recipe, order, context);
+  });
+
   /** Apart from the instrument, so that an edit which leaves every value as it was ends here. */
   const values = memo.query((recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
     equal: sameValues,
@@ -86,7 +92,7 @@ export function instrumentQueries(workshop: Workshop) {
     });
   }
 
-  return { context, lineage, ring, model, instrument, evaluation, inFull, count, expectations, solve };
+  return { context, lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations, solve };
 }
 
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();
