@@ -7,7 +7,12 @@ const shop = entries({ where: ['shop'], class: 'record' });
 export const SHOP_PROPERTIES: readonly Property[] = [
   shop.text('maker', 'Who works here.', { also: ['luthier', 'owner'] }),
   shop.text('place', 'Where the shop is, for the sheets.', { also: ['town', 'address'] }),
-  shop.choice('units', ['metric', 'inch'], 'The system numbers are shown in.', { also: ['system'] }),
+  shop.choice(
+    'units',
+    ['metric', 'inch'],
+    'The system sizes are printed in on sheets; recipes may be written in either.',
+    { also: ['system'] },
+  ),
   shop.quantity('climate.humidity', '%RH', 'Relative humidity the shop is kept at.', {
     also: ['rh', 'relative-humidity'],
     ranges: [

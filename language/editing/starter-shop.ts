@@ -51,7 +51,7 @@ function shopText({ shop, units }: StarterAnswers, { strings, tolerance }: Sizes
 
 shop ${nameFor(shop, 'my-shop')} {
   title: ${quoted(shop.trim() || 'My shop')}
-  units: ${units}   // numbers are shown so; you may write either, with its unit
+  units: ${units}   // sheets are printed so; you may write either, with its unit
   climate { humidity: 45 %RH   temperature: 20 °C }   // what the shop is kept at
   tolerance { ${tolerance} }   // how closely you make and weigh things
   vary at most 1   // one change an instrument, or nobody can say which did what

@@ -5,6 +5,8 @@ import { type Tolerances, tolerancesOf } from './tolerances.js';
 
 export interface ShopSettings {
   readonly title?: string;
+  /** The system sizes are printed in; metric where the shop is silent. */
+  readonly units: 'metric' | 'inch';
   readonly tolerances: Tolerances;
   /** Fraction, and kelvin; 45 % and 20 °C (common practice) where the shop is silent. */
   readonly humidity: number;
@@ -29,11 +31,13 @@ export function settingsOf(shop: Definition | undefined, stated: ReadonlyMap<str
     return found?.kind === 'quantity' && found.quantity.unit ? found.quantity.si : undefined;
   };
   const title = value('title');
+  const units = value('units');
   const humidity = number('climate.humidity');
   const temperature = number('climate.temperature');
   const vary = shop?.statements.find((statement) => statement.kind === 'vary');
   return {
     title: title?.kind === 'text' ? title.text : undefined,
+    units: units?.kind === 'name' && units.name === 'inch' ? 'inch' : 'metric',
     tolerances: tolerancesOf(value),
     humidity: humidity ?? 0.45,
     temperature: temperature ?? 293.15,

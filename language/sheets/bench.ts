@@ -5,6 +5,7 @@
 import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '../catalogue/cautions.js';
 import { type Property, type Stage, STAGES } from '../catalogue/property.js';
 import { shown } from '../checks/phrases.js';
+import { writeInShopUnit } from '../editing/shop-values.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Held } from '../recipes/instrument.js';
 import { halfWidth } from '../recipes/tolerances.js';
@@ -14,7 +15,7 @@ import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetCell, type SheetSection, WRITE } from './sheet.js';
 import { reasonOf, type SheetSubject } from './subject.js';
 import { speciesSaying } from './woods.js';
-import { writeOnPaper } from './written.js';
+import { unitOnPaper, writeOnPaper } from './written.js';
 
 export function benchSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
@@ -38,13 +39,15 @@ export function benchSheet(workshop: Workshop, subject: SheetSubject): Sheet {
 }
 
 /** What this instrument does otherwise than its parent. */
-function triedSection({ wording: { text } }: Workshop, { definition, values }: SheetSubject): SheetSection | undefined {
-  const rows = values.flatMap((held): readonly (readonly SheetCell[])[] => {
-    if (!isDoneHere(held, definition)) return [];
+function triedSection(workshop: Workshop, subject: SheetSubject): SheetSection | undefined {
+  const { text } = workshop.wording;
+  const settings = workshop.settings();
+  const rows = subject.values.flatMap((held): readonly (readonly SheetCell[])[] => {
+    if (!isDoneHere(held, subject)) return [];
     const how = { solved: english('solved by a hold'), built: english('as made'), added: english('added') };
     const word = held.via in how ? how[held.via as keyof typeof how] : english('changed');
-    const before = held.before ? writeOnPaper(held.path, held.before.value) : '–';
-    return [[held.path, before, { strong: writeOnPaper(held.path, held.value) }, text(word)]];
+    const before = held.before ? writeOnPaper(held.path, held.before.value, settings) : '–';
+    return [[held.path, before, { strong: writeOnPaper(held.path, held.value, settings) }, text(word)]];
   });
   if (rows.length === 0) return undefined;
   return {
@@ -55,7 +58,9 @@ function triedSection({ wording: { text } }: Workshop, { definition, values }: S
 }
 
 /** Changed, added or solved by the very definition the sheet is of, in something it has from elsewhere. */
-function isDoneHere({ from, via, before }: Held, definition: SheetSubject['definition']): boolean {
+function isDoneHere({ from, via, before }: Held, { definition, order }: SheetSubject): boolean {
+  // What a client chose is always worth seeing at the bench.
+  if (from.definition === order) return true;
   if (from.definition !== definition) return false;
   return via === 'added' || (before !== undefined && before.from.definition !== definition);
 }
@@ -122,25 +127,26 @@ function memberOf({ path, value }: Held): string | undefined {
     : undefined;
 }
 
-function wordsRow({ definition }: SheetSubject, member: string, said: readonly Held[]): readonly SheetCell[] {
-  const written = said.map(({ path, value }) => `${path.slice(member.length + 1)} ${writeOnPaper(path, value)}`);
+function wordsRow(subject: SheetSubject, member: string, said: readonly Held[]): readonly SheetCell[] {
+  const written = said.map(({ path, value }) => `${path.slice(member.length + 1)} ${writeInShopUnit(path, value)}`);
   const text = written.join(', ');
-  const isHere = said.some((held) => isDoneHere(held, definition));
+  const isHere = said.some((held) => isDoneHere(held, subject));
   return [member, isHere ? { strong: text } : text, '', WRITE, ''];
 }
 
-function targetRow(workshop: Workshop, { definition }: SheetSubject, held: Held): readonly SheetCell[] {
+function targetRow(workshop: Workshop, subject: SheetSubject, held: Held): readonly SheetCell[] {
   const { say, text } = workshop.wording;
+  const settings = workshop.settings();
   const { path, value, before, via } = held;
-  const target = writeOnPaper(path, value);
-  const isHere = isDoneHere(held, definition);
+  const target = writeOnPaper(path, value, settings);
+  const isHere = isDoneHere(held, subject);
   // A dome is checked with its own dish, not to the half millimetre.
-  const off = path.endsWith('radius') ? 0 : halfWidth(path, value, workshop.settings().tolerances);
+  const off = path.endsWith('radius') ? 0 : halfWidth(path, value, settings.tolerances);
   const tolerance =
     off > 0 && value.kind === 'quantity'
-      ? `±${writeQuantity(off, value.quantity.dimension, { unit: workshop.catalogue.property(path)?.unit, digits: 2 })}`
+      ? `±${writeQuantity(off, value.quantity.dimension, { unit: unitOnPaper(path, settings), digits: 2 })}`
       : '';
-  const was = isHere && before ? say`was ${writeOnPaper(path, before.value)}` : '';
+  const was = isHere && before ? say`was ${writeOnPaper(path, before.value, settings)}` : '';
   const how = isHere && via === 'solved' ? text('solved by a hold') : '';
   const remark = [was, how].filter((part) => part !== '').join(', ');
   return [path, isHere ? { strong: target } : target, tolerance, WRITE, remark];
@@ -221,7 +227,7 @@ function cautionsOf(workshop: Workshop, subject: SheetSubject): Sheet['cautions'
     ...cautionsOnSheet('bench'),
     ...subject.values.flatMap(({ path, value }) =>
       // Its own set of strings is no other set.
-      path === 'strings' ? [] : cautionsOnValue(path, writeOnPaper(path, value)),
+      path === 'strings' ? [] : cautionsOnValue(path, writeInShopUnit(path, value)),
     ),
   ]);
   const sensitising = speciesSaying(workshop, subject, 'dust');

@@ -35,10 +35,16 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
   };
 }
 
-function setupSection({ wording: { text } }: Workshop, { values }: SheetSubject): SheetSection {
+function setupSection(workshop: Workshop, { values }: SheetSubject): SheetSection {
+  const { text } = workshop.wording;
+  const settings = workshop.settings();
   const rows = values
     .filter(({ path, value }) => value.kind === 'quantity' && (path.startsWith('setup.') || OTHERS.has(path)))
-    .map(({ path, value }) => [path.replace('setup.', '').replaceAll('.', ' '), writeOnPaper(path, value), WRITE]);
+    .map(({ path, value }) => [
+      path.replace('setup.', '').replaceAll('.', ' '),
+      writeOnPaper(path, value, settings),
+      WRITE,
+    ]);
   return { title: text('As it left the shop'), columns: [text('what'), text('meant'), text('as set')], rows };
 }
 

@@ -63,7 +63,7 @@ function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection 
         ? value.text
         : value.kind === 'name'
           ? text(inWords(value.name))
-          : writeOnPaper(path, value),
+          : writeOnPaper(path, value, workshop.settings()),
     ]),
   };
 }

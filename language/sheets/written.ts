@@ -1,15 +1,26 @@
-/** Values on paper, as they were written: who measures in inches finds the inches, with the millimetres beside them. */
+/** Values on paper: who measures in inches finds the inches, with the millimetres beside them. */
 import { unitFor, writeInShopUnit } from '../editing/shop-values.js';
+import { unit } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Value } from '../recipes/facts.js';
+import type { ShopSettings } from '../recipes/settings.js';
 
-export function writeOnPaper(path: string, value: Value): string {
-  const shopUnit = unitFor(path);
-  const inInches = value.kind === 'quantity' && value.quantity.unit?.system === 'inch' && value.written !== '';
-  if (!inInches || shopUnit === undefined || shopUnit.system === 'inch') return writeInShopUnit(path, value);
-  const { si, dimension } = value.quantity;
-  return `${value.written} (${writeQuantity(si, dimension, { unit: shopUnit, digits: METRIC_DIGITS })})`;
+/** A size written in inches, or in a shop that prints inches, has them first; everything else is in the catalogue's unit. */
+export function writeOnPaper(path: string, value: Value, { units }: Pick<ShopSettings, 'units'>): string {
+  if (value.kind !== 'quantity' || unitFor(path)?.symbol !== 'mm') return writeInShopUnit(path, value);
+  const { quantity, written } = value;
+  const wroteInches = quantity.unit?.system === 'inch' && written !== '';
+  if (!wroteInches && units !== 'inch') return writeInShopUnit(path, value);
+  const size = (symbol: string): string =>
+    writeQuantity(quantity.si, quantity.dimension, { unit: unit(symbol), digits: BENCH_DIGITS });
+  return `${wroteInches ? written : size('in')} (${size('mm')})`;
+}
+
+/** The unit the tolerance beside it is told in. */
+export function unitOnPaper(path: string, { units }: Pick<ShopSettings, 'units'>): string | undefined {
+  const symbol = unitFor(path)?.symbol;
+  return symbol === 'mm' && units === 'inch' ? 'in' : symbol;
 }
 
 /** 5/16" is 7.938 mm; more digits than that nobody can plane to. */
-const METRIC_DIGITS = 4;
+const BENCH_DIGITS = 4;

@@ -151,6 +151,13 @@ order c-08 of v-31 {
     expect(workshop.instrument('v-31')!.values.has('electronics.pickup')).toBe(false);
   });
 
+  it('mark at the bench what the client chose', () => {
+    const { workshop } = deskOf('order c-10 of v-31 { scale: 640 mm  inlay: "a wave" }', VENNICK);
+    const rows = plain(rowsOf(sheetOf(workshop, 'c-10', 'bench')!, 'What is different in this one'));
+    expect(rows).toContainEqual(['scale', '645 mm', '*640 mm*', 'changed']);
+    expect(rows).toContainEqual(['inlay', '–', '*"a wave"*', 'changed']);
+  });
+
   it('of a finished instrument say what was made where it is not what was asked for', () => {
     const { workshop } = deskOf(
       `order c-09 of v-31 { build: "no-9"  nut.width: 46 mm  tuners: "gold" }
@@ -160,6 +167,16 @@ build no-9 of v-31 { nut.width: 45.5 mm }`,
     const rows = plain(rowsOf(sheetOf(workshop, 'c-09', 'client')!, 'The instrument')).map((row) => row.slice(1));
     expect(rows).toContainEqual(['width', '45.5 mm']);
     expect(rows).toContainEqual(['tuners', 'gold']);
+  });
+});
+
+describe('a shop that prints inches', () => {
+  it('has them first on its sheets, with the millimetres beside them', () => {
+    const { workshop } = deskOf(VENNICK.replace(/shop [\w-]+ \{/, '$& units: inch '));
+    const thickness = plain(rowsOf(sheetOf(workshop, 'v-31', 'bench')!, 'Thicknessing')).find(
+      ([what]) => what === 'top.thickness',
+    )!;
+    expect(thickness.slice(1, 3)).toEqual(['0.1102 in (2.8 mm)', '±0.002 in']);
   });
 });
 
