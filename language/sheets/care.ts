@@ -35,16 +35,18 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
   };
 }
 
-function setupSection(workshop: Workshop, { values }: SheetSubject): SheetSection {
+function setupSection(workshop: Workshop, { values, definition }: SheetSubject): SheetSection {
   const { text } = workshop.wording;
   const settings = workshop.settings();
   const rows = values
     .filter(({ path, value }) => value.kind === 'quantity' && (path.startsWith('setup.') || OTHERS.has(path)))
-    .map(({ path, value }) => [
-      path.replace('setup.', '').replaceAll('.', ' '),
-      writeOnPaper(path, value, settings),
-      WRITE,
-    ]);
+    .map(({ path, value, before, from }) => {
+      const what = path.replace('setup.', '').replaceAll('.', ' ');
+      const written = writeOnPaper(path, value, settings);
+      // What a build says of its setup is how it was set; the recipe says how it was meant.
+      if (definition.kind !== 'build' || from.definition !== definition) return [what, written, WRITE];
+      return [what, before ? writeOnPaper(path, before.value, settings) : '–', written];
+    });
   return { title: text('As it left the shop'), columns: [text('what'), text('meant'), text('as set')], rows };
 }
 

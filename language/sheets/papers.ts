@@ -38,7 +38,7 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
           latin ?? WRITE,
           country ?? WRITE,
           papers ?? WRITE,
-          massOf(subject, part) ?? WRITE,
+          massOf(workshop, subject, part) ?? WRITE,
         ]),
       },
       ...(regulated.length > 0 ? [{ title: text('What is known of the trade in them'), text: regulated }] : []),
@@ -52,8 +52,14 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
 }
 
 /** What is in the instrument, weighed or computed; offcuts are not counted. */
-function massOf({ evaluation, values }: SheetSubject, part: string): string | undefined {
-  const weighed = values.find(({ path }) => path === `${part}.mass`);
+function massOf(
+  workshop: Workshop,
+  { definition, evaluation, values }: SheetSubject,
+  part: string,
+): string | undefined {
+  const readings = definition.kind === 'build' ? (workshop.build(definition.name.text)?.readings ?? []) : [];
+  const read = readings.flatMap((reading) => reading.values.get(`${part}.mass`) ?? []).at(-1);
+  const weighed = read ?? values.find(({ path }) => path === `${part}.mass`);
   if (weighed) return writeInShopUnit(weighed.path, weighed.value);
   const computed = evaluation.derived(`${part}.mass`);
   return computed?.known ? shown(computed.si, computed.quantity) : undefined;

@@ -192,7 +192,32 @@ describe('the setup and care card', () => {
   });
 });
 
+it('the card of a build tells how it was set beside how it was meant', () => {
+  const made = deskOf(`build no-7 of v-31 { setup.action.bass: 2.3 mm }\n${VENNICK}`);
+  const meant = deskOf(VENNICK.replace('saddle.', 'setup.action { bass: 2.4 mm  treble: 1.8 mm }\n  saddle.')).workshop;
+  expect(plain(rowsOf(sheetOf(made.workshop, 'no-7', 'care')!, 'As it left the shop'))).toContainEqual([
+    'action bass',
+    '–',
+    '2.3 mm',
+  ]);
+  expect(plain(rowsOf(sheetOf(meant, 'v-31', 'care')!, 'As it left the shop'))).toContainEqual([
+    'action treble',
+    '1.8 mm',
+    '[ ]',
+  ]);
+});
+
 describe('species and papers', () => {
+  it('of a build have what was weighed', () => {
+    const { workshop: own } = deskOf(`build no-7 of v-31 { top.mass: 161.5 g }\n${VENNICK}`);
+    const topOf = (name: string) =>
+      plain(rowsOf(sheetOf(own, name, 'papers')!, 'Woods by part'))
+        .find(([part]) => part === 'Top')!
+        .at(-1);
+    expect(topOf('no-7')).toBe('161.5 g');
+    expect(topOf('v-31')).not.toBe('161.5 g');
+  });
+
   it('lists every part of wood with its Latin name and quantity, and leaves room for what nobody wrote down', () => {
     const rows = plain(rowsOf(sheet('vennick-38', 'papers'), 'Woods by part'));
     expect(rows.find(([part]) => part === 'Top')).toEqual([
