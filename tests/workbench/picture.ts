@@ -1,9 +1,12 @@
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 
-/** Keep what the page shows. `npm run workbench:pictures` has them put where the README finds them. */
+/** Keep what the page shows. `npm run workbench:pictures` takes those anew that stand where the README finds them. */
 export async function picture(page: Page, name: string): Promise<void> {
-  await page.screenshot({ path: join(PICTURES ?? KEPT, `${name}.png`), animations: 'disabled' });
+  const file = `${name}.png`;
+  const folder = PICTURES !== undefined && existsSync(join(PICTURES, file)) ? PICTURES : KEPT;
+  await page.screenshot({ path: join(folder, file), animations: 'disabled' });
 }
 
 /** A part of the page for a step of the walkthrough, which finds it among the extension's own pictures. */

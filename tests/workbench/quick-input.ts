@@ -39,6 +39,7 @@ export async function asks(page: Page, question: string): Promise<void> {
 export async function choose(page: Page, label: string): Promise<void> {
   await settleOn(page, label, label);
   await page.keyboard.press('Enter');
+  await outOfTheWay(page);
 }
 
 /** Answer a question that is asked with a line to be typed. */
@@ -55,7 +56,11 @@ async function enter(page: Page, text: string): Promise<void> {
   await type(page, text);
   await page.keyboard.press('Enter');
   await page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
-  // Off the command centre, which would show its tip.
+  await outOfTheWay(page);
+}
+
+/** Off the command centre, which would show its tip. */
+async function outOfTheWay(page: Page): Promise<void> {
   await page.mouse.move(24, 560);
 }
 

@@ -141,7 +141,7 @@ journey('two builds: each reading beside the other, and the noise floor behind t
   expect(await evidence.locator('svg.evidence-plot .floor').count()).toBe(
     (await evidence.locator('circle.mark').count()) - 1,
   );
-  await evidence.scrollIntoViewIfNeeded();
+  await evidence.evaluate((section) => section.scrollIntoView());
   await picture(page, 'side-by-side-evidence');
 });
 
