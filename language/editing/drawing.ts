@@ -3,20 +3,19 @@
  * with its numbers and the place where it is written. What is not known is left out and named; the rest is still drawn.
  */
 import { MechanicsError } from '../mechanics/error.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import type { Definition, Value } from '../recipes/facts.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
 import type { Side } from '../recipes/comparison.js';
+import type { ShopSettings } from '../recipes/settings.js';
 import { sideOf } from '../recipes/sides.js';
 import { catalogue } from '../catalogue/catalogue.js';
 import { figureAt } from './figures.js';
 import { type Desk, type Location, locationOf } from './desk.js';
+import { lengthOnPaper, writeOnPaper } from './on-paper.js';
 import { NotKnown, PlainAsk } from './plain-ask.js';
 import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
 import { type PlateThickness, thicknessOf } from './plate-thickness.js';
-import { unitFor, writeInShopUnit } from './shop-values.js';
 import type { Wording } from '../wording/wording.js';
 
 /** Station from the tail, and offset from the centre line, bass side negative; mm. */
@@ -64,6 +63,7 @@ export function drawingOf(desk: Desk, name: string): Drawing | undefined {
   const definition = side && desk.shelf.find(side.kind, name);
   if (!side || !definition) return undefined;
   const { told } = desk.workshop.wording;
+  const settings = desk.workshop.settings();
   const missing: Missing[] = [];
   const outline = attempt('body', side.evaluation, missing, outlineOf, told);
   const parts = [...PLAN_PARTS.plates, ...partsNamed(side.evaluation)].flatMap((part): readonly DrawnPart[] => {
@@ -79,22 +79,22 @@ export function drawingOf(desk: Desk, name: string): Drawing | undefined {
         ...(drawn.heights
           ? { heights: drawn.heights.map(({ at, height }) => ({ at: mm(at), height: mm(height) })) }
           : {}),
-        ...(part.kind === 'plate' ? thicknessOf(side.evaluation, side.values, part.plate) : {}),
-        figures: [...figuresOf(side.values, part), ...computedFigures(side, part)],
+        ...(part.kind === 'plate' ? thicknessOf(side.evaluation, side.values, part.plate, settings) : {}),
+        figures: [...figuresOf(side.values, part, settings), ...computedFigures(side, part, settings)],
         ...sourceOf(desk, definition, side.values, part),
       },
     ];
   });
-  return { name, ...sizesOf(outline), parts, missing };
+  return { name, ...sizesOf(outline, settings), parts, missing };
 }
 
-function sizesOf(outline: Outlined | undefined): Pick<Drawing, 'length' | 'width' | 'size' | 'outline'> {
+function sizesOf(
+  outline: Outlined | undefined,
+  settings: ShopSettings,
+): Pick<Drawing, 'length' | 'width' | 'size' | 'outline'> {
   if (!outline) return { length: 0, width: 0, outline: [] };
   const { length, width, points } = outline;
-  const size = {
-    length: writeQuantity(length, DIMENSION.length, { unit: unitFor('body.length') }),
-    width: writeQuantity(width, DIMENSION.length, { unit: unitFor('body.lower-bout.width') }),
-  };
+  const size = { length: lengthOnPaper(length, settings), width: lengthOnPaper(width, settings) };
   return { length: mm(length), width: mm(width), size, outline: points.map(inMillimetres) };
 }
 
@@ -125,20 +125,27 @@ function attempt<T>(
 }
 
 /** Parts of the part (the heights of a brace at its stations) are told by the drawing itself. */
-function figuresOf(values: ReadonlyMap<string, Held>, part: PlanPart): DrawnPart['figures'] {
+function figuresOf(values: ReadonlyMap<string, Held>, part: PlanPart, settings: ShopSettings): DrawnPart['figures'] {
   const own = [...values.values()].filter(({ path, value }) => isWithin(path, part.path) && isFigure(value));
   return own
     .filter(({ path }) => !part.inner.some((inner) => isWithin(path, inner)))
-    .map(({ path, value }) => ({ path: path.slice(part.path.length + 1), value: writeInShopUnit(path, value) }));
+    .map(({ path, value }) => ({ path: path.slice(part.path.length + 1), value: writeOnPaper(path, value, settings) }));
 }
 
 /** What a brace comes to, where it is known and not written already. */
-function computedFigures({ evaluation, values, kind }: Side, part: PlanPart): DrawnPart['figures'] {
+function computedFigures(
+  { evaluation, values, kind }: Side,
+  part: PlanPart,
+  settings: ShopSettings,
+): DrawnPart['figures'] {
   if (part.kind !== 'brace') return [];
   return ['length', 'mass'].flatMap((word) => {
     const path = `${part.path}.${word}`;
     const si = values.has(path) ? undefined : evaluation.number(path);
-    return si === undefined ? [] : [{ path: word, value: figureAt(path, si, evaluation, catalogue, kind).text }];
+    if (si === undefined) return [];
+    const isInInches = word === 'length' && settings.units === 'inch';
+    const value = isInInches ? lengthOnPaper(si, settings) : figureAt(path, si, evaluation, catalogue, kind).text;
+    return [{ path: word, value }];
   });
 }
 

@@ -1,11 +1,10 @@
 /** How thick a plate is, and where, as far as the recipe says. */
 import { USUAL_BAND } from '../mechanics/thickness.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
 import type { Value } from '../recipes/facts.js';
-import { unitFor, writeInShopUnit } from './shop-values.js';
+import type { ShopSettings } from '../recipes/settings.js';
+import { lengthOnPaper, writeOnPaper } from './on-paper.js';
 
 export interface PlateThickness {
   /** Over the middle: `2.80 mm`. */
@@ -25,17 +24,18 @@ export function thicknessOf(
   evaluation: Evaluation,
   values: ReadonlyMap<string, Held>,
   plate: 'top' | 'back',
+  settings: ShopSettings,
 ): { readonly thickness?: PlateThickness } {
   const written = (path: string) => {
     const held = values.get(path);
-    return held && writeInShopUnit(path, held.value);
+    return held && writeOnPaper(path, held.value, settings);
   };
   const centre = written(`${plate}.thickness`);
   if (centre === undefined || evaluation.number(`${plate}.thickness`) === undefined) return {};
   const edge = written(`${plate}.edge-thickness`);
   const stated = evaluation.number(`${plate}.edge-width`);
   const band = stated ?? USUAL_BAND;
-  const width = writeQuantity(band, DIMENSION.length, { unit: unitFor(`${plate}.edge-width`) });
+  const width = lengthOnPaper(band, settings);
   const isTapered = edge !== undefined && evaluation.number(`${plate}.edge-thickness`) !== undefined && edge !== centre;
   return {
     thickness: {
@@ -43,12 +43,12 @@ export function thicknessOf(
       ...(isTapered
         ? { edge: { value: edge, band: millimetres(band), width, isUsualBand: stated === undefined } }
         : {}),
-      points: pointsOf(values, `${plate}.map`),
+      points: pointsOf(values, `${plate}.map`, settings),
     },
   };
 }
 
-function pointsOf(values: ReadonlyMap<string, Held>, map: string): PlateThickness['points'] {
+function pointsOf(values: ReadonlyMap<string, Held>, map: string, settings: ShopSettings): PlateThickness['points'] {
   const names = new Set(
     [...values.keys()].filter((path) => isWithin(path, map)).flatMap((path) => path.split('.').slice(2, 3)),
   );
@@ -56,7 +56,7 @@ function pointsOf(values: ReadonlyMap<string, Held>, map: string): PlateThicknes
     const at = pointOf(values.get(`${map}.${name}.at`)?.value);
     const path = `${map}.${name}.thickness`;
     const held = values.get(path);
-    return at && held ? [{ name, at, value: writeInShopUnit(path, held.value) }] : [];
+    return at && held ? [{ name, at, value: writeOnPaper(path, held.value, settings) }] : [];
   });
 }
 

@@ -15,7 +15,7 @@ import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetCell, type SheetSection, WRITE } from './sheet.js';
 import { reasonOf, type SheetSubject } from './subject.js';
 import { speciesSaying } from './woods.js';
-import { unitOnPaper, writeOnPaper } from './written.js';
+import { unitOnPaper, writeOnPaper } from '../editing/on-paper.js';
 
 export function benchSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

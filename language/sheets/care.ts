@@ -9,7 +9,7 @@ import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
 import type { SheetSubject } from './subject.js';
-import { writeOnPaper } from './written.js';
+import { writeOnPaper } from '../editing/on-paper.js';
 
 export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

@@ -9,7 +9,7 @@ import type { Sheet, SheetSection } from './sheet.js';
 import type { SheetSubject } from './subject.js';
 import { asTitle, inWords } from './words.js';
 import { woodsOf } from './woods.js';
-import { writeOnPaper } from './written.js';
+import { writeOnPaper } from '../editing/on-paper.js';
 
 export function clientSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

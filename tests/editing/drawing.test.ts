@@ -27,6 +27,17 @@ describe('the plan', () => {
     expect(treble).toBeCloseTo(190.5, 0.5);
   });
 
+  it('writes sizes in inches first where the shop does', () => {
+    const inches = VENNICK.replace('shop test {', 'shop test { units: inch ');
+    const own = drawingOf(deskOf(text, inches), 'v-32')!;
+    expect(own.size).toEqual({ length: '19.25 in (489 mm)', width: '15 in (381 mm)' });
+    // Drawn to the same scale.
+    expect(own.outline).toEqual(drawing.outline);
+    const figures = own.parts.find(({ path }) => path === 'bracing.x-bass')!.figures;
+    expect(figures).toContainEqual({ path: 'width', value: '0.311 in (7.9 mm)' });
+    expect(figures.find(({ path }) => path === 'length')!.value).toMatch(/^1\d\.\d+ in \(\d{3}\.\d mm\)$/);
+  });
+
   it('has the soundhole where the recipe puts it', () => {
     const shape = part('soundhole').shape!;
     expect(spread(shape, 0)).toEqual([335 - 50.5, 335 + 50.5]);

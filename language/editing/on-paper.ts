@@ -1,5 +1,6 @@
 /** Values on paper: who measures in inches finds the inches, with the millimetres beside them. */
-import { unitFor, writeInShopUnit } from '../editing/shop-values.js';
+import { unitFor, writeInShopUnit } from './shop-values.js';
+import { DIMENSION } from '../quantities/dimension.js';
 import { unit } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Value } from '../recipes/facts.js';
@@ -11,9 +12,17 @@ export function writeOnPaper(path: string, value: Value, { units }: Pick<ShopSet
   const { quantity, written } = value;
   const wroteInches = quantity.unit?.system === 'inch' && written !== '';
   if (!wroteInches && units !== 'inch') return writeInShopUnit(path, value);
-  const size = (symbol: string): string =>
-    writeQuantity(quantity.si, quantity.dimension, { unit: unit(symbol), digits: BENCH_DIGITS });
-  return `${wroteInches ? written : size('in')} (${size('mm')})`;
+  return `${wroteInches ? written : length(quantity.si, 'in')} (${length(quantity.si, 'mm')})`;
+}
+
+/** A length in m that nobody wrote down as such, in the shop's units. */
+export function lengthOnPaper(metres: number, { units }: Pick<ShopSettings, 'units'>): string {
+  if (units === 'inch') return `${length(metres, 'in')} (${length(metres, 'mm')})`;
+  return writeQuantity(metres, DIMENSION.length, { unit: unit('mm') });
+}
+
+function length(metres: number, symbol: 'in' | 'mm'): string {
+  return writeQuantity(metres, DIMENSION.length, { unit: unit(symbol), digits: BENCH_DIGITS });
 }
 
 /** The unit the tolerance beside it is told in. */
