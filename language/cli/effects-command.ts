@@ -1,5 +1,6 @@
 /** `bookmatch effects`: what each change did, as far as the builds can say. */
 import { effectsOf } from '../editing/effects-table.js';
+import { writtenOut } from '../editing/model-effects-table.js';
 import { modelEffects } from '../recipes/model-effects.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { asJson } from './json/findings.js';
@@ -35,7 +36,9 @@ async function ofModel(model: string, name: string | undefined, options: PlaceOp
   io.write(
     // The solver is asked for what the engine predicts while this is written.
     io.busy(io.wording.text('Computing'), () =>
-      options.format === 'json' ? modelEffectsAsJson(found) : modelEffectsAsText(found, shop.workshop, styleFor(io)),
+      options.format === 'json'
+        ? modelEffectsAsJson(found)
+        : modelEffectsAsText(writtenOut(shop.workshop, found), io.wording, styleFor(io)),
     ),
   );
   return EXIT.fine;

@@ -1,5 +1,6 @@
 /** Everything the builds of a model say all together: the design, what each change did, and what to change next. */
 import { sameDimension } from '../quantities/dimension.js';
+import type { Evaluation } from './evaluation.js';
 import type { Held } from './instrument.js';
 import { type Design, designOf, type DesignVariable } from './design-matrix.js';
 import { type EstimateContext, estimatedEffects, type ResponseEffects } from './estimated-effects.js';
@@ -14,8 +15,11 @@ export interface ModelEffects {
   readonly separation: Separation;
   readonly responses: readonly ResponseEffects[];
   readonly next?: NextChange;
-  /** What the engine computes for the step of these variables together, SI; undefined where it cannot. */
-  readonly predicted: (path: string, variables: readonly DesignVariable[]) => number | undefined;
+  /**
+   * What the engine computes for the step of these variables together, SI; undefined where it cannot, `pending` while the
+   * solver is at it.
+   */
+  readonly predicted: (path: string, variables: readonly DesignVariable[]) => number | 'pending' | undefined;
 }
 
 /** Undefined when there is no such model. */
@@ -27,7 +31,7 @@ export function modelEffects(workshop: Workshop, model: string): ModelEffects | 
     separation: separate(design.variables.map(({ column }) => column)),
     responses: estimatedEffects(design, contextFor(workshop, design)),
     next: nextChange(design),
-    predicted: (path, variables) => predict(workshop, design, path, variables),
+    predicted: predictor(workshop, design),
   };
 }
 
@@ -42,13 +46,26 @@ function contextFor(workshop: Workshop, { builds }: Design): EstimateContext {
   };
 }
 
-/** The reference with the values of the builds the steps lead to, less the reference as it is. */
-function predict(
-  workshop: Workshop,
-  { builds, reference }: Design,
-  path: string,
-  variables: readonly DesignVariable[],
-): number | undefined {
+/** Each step is evaluated once, whatever is asked of it. */
+function predictor(workshop: Workshop, design: Design): ModelEffects['predicted'] {
+  const reference = workshop.evaluateInFull(design.builds[design.reference]?.values ?? new Map<string, Held>());
+  const stepped = new Map<string, Evaluation>();
+  return (path, variables) => {
+    const key = variables.map((each) => design.variables.indexOf(each)).join();
+    const there = stepped.get(key) ?? workshop.evaluateInFull(after(design, variables));
+    stepped.set(key, there);
+    const [before, now] = [reference.derived(path), there.derived(path)];
+    if (isPending(before) || isPending(now)) return 'pending';
+    return before?.known && now?.known ? now.si - before.si : undefined;
+  };
+}
+
+function isPending(derived: ReturnType<Evaluation['derived']>): boolean {
+  return derived !== undefined && !derived.known && derived.pending === true;
+}
+
+/** The reference with the values of the builds the steps lead to. */
+function after({ builds, reference }: Design, variables: readonly DesignVariable[]): ReadonlyMap<string, Held> {
   const { values } = builds[reference]!;
   const changed = new Map<string, Held>(values);
   for (const { paths, to } of variables) {
@@ -60,6 +77,5 @@ function predict(
       else changed.delete(each);
     }
   }
-  const [before, after] = [values, changed].map((each) => workshop.evaluateInFull(each).number(path));
-  return before === undefined || after === undefined ? undefined : after - before;
+  return changed;
 }

@@ -1,6 +1,7 @@
 /** Requests for what is listed of one instrument: its values, the count of its changes, its sheets, and what has one. */
 import { changeCount } from '../editing/change-count.js';
 import { printablesOf } from '../editing/printables.js';
+import { modelEffectsTable } from '../editing/model-effects-table.js';
 import { valuesOf } from '../editing/values-list.js';
 import { sheetAsHtml } from '../sheets/html.js';
 import type { SheetKind } from '../sheets/sheet.js';
@@ -8,6 +9,8 @@ import { sheetOf } from '../sheets/sheets.js';
 import {
   type ChangeCount,
   GetChangeCount,
+  GetModelEffects,
+  type ModelEffectsTable,
   GetSheet,
   GetValues,
   ListPrintables,
@@ -19,6 +22,13 @@ import type { Serving } from './serve.js';
 
 export function serveOneInstrument({ connection, session, answer }: Serving): void {
   const { desk } = session;
+  connection.onRequest(
+    GetModelEffects,
+    answer<{ readonly model: string }, ModelEffectsTable | null>(
+      null,
+      ({ model }) => modelEffectsTable(desk.workshop, model) ?? null,
+    ),
+  );
   connection.onRequest(
     GetValues,
     answer<{ readonly name: string }, ValuesList | null>(null, ({ name }) => valuesOf(desk, name) ?? null),

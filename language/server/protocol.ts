@@ -9,6 +9,7 @@ import type { ComparisonTable } from '../editing/comparison-table.js';
 import type { ChangeCount } from '../editing/change-count.js';
 import type { ComparedModes } from '../editing/compared-modes.js';
 import type { Drawing } from '../editing/drawing.js';
+import type { ModelEffectsTable } from '../editing/model-effects-table.js';
 import type { ModeShapes } from '../editing/mode-shapes.js';
 import type { RecipeTests } from '../editing/expectation-tests.js';
 import type { PossibleParent } from '../editing/refactoring/rebase.js';
@@ -30,6 +31,7 @@ export type {
 } from '../editing/comparison-table.js';
 export type { ComparedModes, ModePair } from '../editing/compared-modes.js';
 export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
+export type { EffectRow, ModelEffectsTable, ResponseTable, VariableRow } from '../editing/model-effects-table.js';
 export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
 export type { MovingArea } from '../editing/moving-areas.js';
 export type { ExpectationTest, RecipeTests } from '../editing/expectation-tests.js';
@@ -120,6 +122,8 @@ export const COMMANDS = {
   startShop: 'bookmatch.startShop',
   /** Argument: name of a recipe, a build or an order. Without it, the one at the cursor. Asks which sheet. */
   printSheet: 'bookmatch.printSheet',
+  /** Argument: name of a model or of what is built on it. Without it, the instrument at the cursor. */
+  showEffects: 'bookmatch.showEffects',
   /** Argument: name. Without it, the instrument at the cursor. */
   showDrawing: 'bookmatch.showDrawing',
 } as const;
@@ -189,6 +193,11 @@ export const GetComparedModes = new RequestType<
 
 /** Every value of an instrument, part by part; `null` when there is none of that name. */
 export const GetValues = new RequestType<{ readonly name: string }, ValuesList | null, void>('bookmatch/values');
+
+/** What the builds of a model say all together; `null` when there is no such model. While something is being worked out, ask again at the next news. */
+export const GetModelEffects = new RequestType<{ readonly model: string }, ModelEffectsTable | null, void>(
+  'bookmatch/modelEffects',
+);
 
 /** How many changes a recipe makes; `null` for what is no recipe or has no parent. */
 export const GetChangeCount = new RequestType<{ readonly recipe: string }, ChangeCount | null, void>(

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { modelEffectsAsText } from '../../language/cli/text/model-effects.js';
 import { styleFor } from '../../language/cli/text/style.js';
+import { modelEffectsTable } from '../../language/editing/model-effects-table.js';
 import { modelEffects } from '../../language/recipes/model-effects.js';
 import { ENGLISH } from '../../language/wording/wording.js';
 import { deskOf } from '../editing/desk-of.js';
@@ -13,7 +14,7 @@ const { workshop } = deskOf(...readdirSync(FOLDER).map((name) => readFileSync(jo
 const style = styleFor({ colour: false, columns: 100, wording: ENGLISH });
 
 it('tells of twelve Vennicks what can be told apart, and what to change next', async () => {
-  const text = modelEffectsAsText(modelEffects(workshop, 'vennick')!, workshop, style);
+  const text = modelEffectsAsText(modelEffectsTable(workshop, 'vennick')!, ENGLISH, style);
   await expect(text).toMatchFileSnapshot('all-builds/vennick.txt');
 });
 

@@ -68,7 +68,7 @@ function plainFit(
         effect: tidy(amount),
         band: tidy(band),
         distinguishable,
-        predicted: computed === undefined ? null : tidy(computed),
+        predicted: typeof computed === 'number' ? tidy(computed) : null,
       };
     }),
     tangled: tangled.map(indexes),

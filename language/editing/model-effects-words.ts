@@ -1,30 +1,11 @@
-/** The design of a model's builds in words: how many there are, what was changed in them, and what to change next. */
-import type { LeftOut } from '../../recipes/design-matrix.js';
-import type { ModelEffects } from '../../recipes/model-effects.js';
-import type { Workshop } from '../../recipes/workshop.js';
-import { sentences } from '../../wording/wording.js';
-import { type Cell, table, wrapped } from './layout.js';
-import type { Style } from './style.js';
+/** What the builds of a model say all together, sentence by sentence: the design, what is left out, what to change next. */
+import type { Floor, NotFitted, ResponseEffects } from '../recipes/estimated-effects.js';
+import type { LeftOut } from '../recipes/design-matrix.js';
+import type { ModelEffects } from '../recipes/model-effects.js';
+import type { Workshop } from '../recipes/workshop.js';
+import { sentences } from '../wording/wording.js';
+import { scatterInWords } from './compared-evidence.js';
 import type { VariableWords } from './variable-words.js';
-
-export function designInWords(found: ModelEffects, words: VariableWords, workshop: Workshop, style: Style): string {
-  const { design } = found;
-  const { and } = workshop.wording;
-  const builds = design.builds.map(({ definition }) => definition.name.text);
-  const indented = (sentence: string) => wrapped(sentence, style.columns - 2).map((line) => `  ${line}`);
-  const title = builds.length === 0 ? design.model : `${design.model}: ${and(builds)}`;
-  const rows = design.variables.map((variable, i): readonly (Cell | string)[] => [
-    words.paths(variable),
-    words.step(variable),
-    standing(i, found, words, workshop),
-  ]);
-  return [
-    ...wrapped(title, style.columns).map((line) => style.bold(line)),
-    ...indented(summary(found, workshop)),
-    ...table(rows),
-    ...leftOutInWords(design.leftOut, design.base, workshop).flatMap(indented).map(style.dim),
-  ].join('\n');
-}
 
 /** What one more build should change. Empty where no single change would help. */
 export function nextInWords(
@@ -45,7 +26,8 @@ export function nextInWords(
   return [sentences(build, then)];
 }
 
-function summary(
+/** How many builds there are, and how many effects they can tell apart. */
+export function summary(
   { design: { builds, variables }, separation }: ModelEffects,
   { wording: { say, text } }: Workshop,
 ): string {
@@ -62,7 +44,8 @@ function summary(
   return say`${builds.length} builds, ${unknowns - 1} effects to find beside the value they start from; ${separation.clear.length} of them can be told apart.`;
 }
 
-function standing(i: number, found: ModelEffects, words: VariableWords, workshop: Workshop): string {
+/** Whether the effect of the variable with this index can be found by itself. */
+export function standing(i: number, found: ModelEffects, words: VariableWords, workshop: Workshop): string {
   const { separation, design } = found;
   const { say, text, and } = workshop.wording;
   const at = (index: number) => design.variables[index]!;
@@ -82,7 +65,8 @@ function standing(i: number, found: ModelEffects, words: VariableWords, workshop
   return said.join('; ');
 }
 
-function leftOutInWords(
+/** Builds that say nothing here, and why: a sentence for each reason. */
+export function leftOutInWords(
   leftOut: readonly LeftOut[],
   base: string | undefined,
   { wording: { say, and } }: Workshop,
@@ -104,4 +88,45 @@ function leftOutInWords(
         return say`Left out, as ${first!.path ?? ''} is not known or cannot be read one way only: ${names}.`;
     }
   });
+}
+
+/** Why nothing was fitted to a reading. */
+export function whyNot({ kind, unknowns }: NotFitted, builds: number, { wording: { say, text } }: Workshop): string {
+  switch (kind) {
+    case 'too-few-builds':
+      return say`${builds} builds are too few: ${unknowns - 1} effects to find and the value they start from take at least ${unknowns}. Nothing is fitted.`;
+    case 'nothing-varied':
+      return text('Nothing that counts differs between these builds, so there is no effect to find.');
+    case 'no-scatter':
+      return text('No builds alike say how far this reading scatters, so nothing is fitted: build one recipe twice.');
+  }
+}
+
+/** Where the noise floor comes from. */
+export function floorInWords({ share, basis, builds }: Floor, workshop: Workshop): string {
+  const { say } = workshop.wording;
+  const scatter = `${(share * 100).toPrecision(2)} %`;
+  if (basis === 'reading') {
+    return say`Builds alike differ by less than the last digit written down; the noise floor comes from that digit: ${scatter} of a reading.`;
+  }
+  return basis === 'leftover'
+    ? say`The effects leave ${scatter} of a reading unexplained, more than builds alike are known to differ by; the noise floor comes from that.`
+    : say`The noise floor comes from ${scatterInWords(workshop, { basis, builds })}: ${scatter} of a reading.`;
+}
+
+/** What a number with its give or take means. */
+export function meaning({ wording: { text } }: Workshop): string {
+  return text(
+    'Each effect is that of the step above, all else as it was. Nineteen times in twenty the true one lies within what is given or taken; one that is smaller than that is not distinguishable.',
+  );
+}
+
+/** Nineteen times in twenty means one in twenty by chance: worth saying where there are so many. */
+export function byChance(responses: readonly ResponseEffects[], { wording: { say } }: Workshop): readonly string[] {
+  const effects = responses.flatMap(({ outcome }) => (outcome.kind === 'fitted' ? outcome.effects : []));
+  const found = effects.filter(({ distinguishable }) => distinguishable).length;
+  if (effects.length < 20) return [];
+  return [
+    say`${found} of ${effects.length} effects stand out. About one in twenty would by chance alone, so ${Math.round(effects.length / 20)} of them may mean nothing: what matters is worth building once more.`,
+  ];
 }
