@@ -57,6 +57,7 @@ const BUNDLES = [
   page('drawing'),
   page('side-by-side'),
   page('sheet'),
+  page('effects'),
 ];
 
 /** VS Code in the browser loads the extension as CommonJS and workers as plain scripts. */

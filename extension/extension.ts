@@ -11,6 +11,7 @@ import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
 import { registerDrawing } from './panels/drawing.js';
 import { removeOldPrintables } from './panels/open-printable.js';
+import { registerEffects } from './panels/effects.js';
 import { registerSheets } from './panels/sheet.js';
 import { registerSideBySide } from './panels/side-by-side.js';
 import { RecipeInHand } from './recipe-in-hand.js';
@@ -48,6 +49,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerValues(client, inHand),
     registerSideBySide(context, client, instruments),
     registerSheets(context, client, instruments),
+    registerEffects(context, client, instruments),
     showChangeCount(client, inHand),
   );
   void removeOldPrintables(context);
