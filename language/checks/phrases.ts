@@ -4,33 +4,12 @@ import { writeAsText, writeQuantity } from '../quantities/write.js';
 import type { Effect } from '../recipes/effects.js';
 import type { DerivedQuantity } from '../recipes/evaluation.js';
 import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import { valueText } from '../recipes/value-text.js';
 import { english, type Wording } from '../wording/wording.js';
 
 /** A value as recipe text: what was written, or for a computed one the figure with the digits it deserves. */
 export function writeValue(value: Value): string {
-  switch (value.kind) {
-    case 'quantity':
-      return writeNumber(value);
-    case 'range':
-      if (!value.low) return `below ${value.high ? writeNumber(value.high) : ''}`;
-      return value.high ? `${writeNumber(value.low)}..${writeNumber(value.high)}` : `above ${writeNumber(value.low)}`;
-    case 'size':
-      return value.parts.map(writeNumber).join(' x ');
-    case 'point':
-      return `(${writeNumber(value.station)}, ${writeNumber(value.offset)})`;
-    case 'text':
-      return `"${value.text.replace(/["\\]/g, '\\$&')}"`;
-    case 'name':
-      return value.name;
-    case 'date':
-      return value.date;
-    case 'unknown':
-      return 'unknown';
-    case 'list':
-      return value.items.map(writeValue).join(', ');
-    case 'unreadable':
-      return value.written;
-  }
+  return valueText(value, writeNumber);
 }
 
 function writeNumber(value: QuantityValue): string {

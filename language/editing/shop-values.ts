@@ -8,45 +8,20 @@ import { writeQuantity } from '../quantities/write.js';
 import type { Unit } from '../quantities/unit.js';
 import { unit as unitNamed } from '../quantities/units.js';
 import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import { valueText } from '../recipes/value-text.js';
 
 /** What was written keeps six digits; what was computed has those that mean something at the bench. */
 const WRITTEN_DIGITS = 6;
 
 export function writeInShopUnit(path: string, value: Value, kind?: DefinitionKind): string {
-  return write(value, unitFor(path, kind));
+  const unit = unitFor(path, kind);
+  return valueText(value, (number) => writeNumber(number, unit));
 }
 
 /** The unit a path is shown in. */
 export function unitFor(path: string, kind?: DefinitionKind): Unit | undefined {
   const symbol = catalogue.property(path, kind)?.unit;
   return symbol === undefined ? undefined : unitNamed(symbol);
-}
-
-function write(value: Value, unit: Unit | undefined): string {
-  switch (value.kind) {
-    case 'quantity':
-      return writeNumber(value, unit);
-    case 'range':
-      if (!value.low) return value.high ? `below ${writeNumber(value.high, unit)}` : 'unknown';
-      if (!value.high) return `above ${writeNumber(value.low, unit)}`;
-      return `${writeNumber(value.low, unit)}..${writeNumber(value.high, unit)}`;
-    case 'size':
-      return value.parts.map((part) => writeNumber(part, unit)).join(' x ');
-    case 'point':
-      return `(${writeNumber(value.station, unit)}, ${writeNumber(value.offset, unit)})`;
-    case 'list':
-      return value.items.map((item) => write(item, unit)).join(', ');
-    case 'text':
-      return `"${value.text.replace(/["\\]/g, '\\$&')}"`;
-    case 'name':
-      return value.name;
-    case 'date':
-      return value.date;
-    case 'unknown':
-      return 'unknown';
-    case 'unreadable':
-      return value.written;
-  }
 }
 
 function writeNumber({ quantity, written }: QuantityValue, wanted: Unit | undefined): string {

@@ -1,6 +1,7 @@
 /** When two words come to the same thing: sets of wood exchanged for one another in changes that do not count. */
 import type { Value } from './facts.js';
 import type { Change } from './instrument.js';
+import { valueText } from './value-text.js';
 import type { Workshop } from './workshop.js';
 
 export class SameWords {
@@ -32,26 +33,5 @@ export class SameWords {
 
 /** Values of equal meaning, in whatever unit they were written, have one key. */
 function keyOf(value: Value): string {
-  switch (value.kind) {
-    case 'quantity':
-      return value.quantity.si.toPrecision(9);
-    case 'range':
-      return [value.low, value.high].map((end) => (end ? keyOf(end) : '')).join('..');
-    case 'size':
-      return value.parts.map(keyOf).join(' x ');
-    case 'point':
-      return [value.station, value.offset].map(keyOf).join();
-    case 'list':
-      return value.items.map(keyOf).join();
-    case 'text':
-      return value.text;
-    case 'name':
-      return value.name;
-    case 'date':
-      return value.date;
-    case 'unknown':
-      return 'unknown';
-    case 'unreadable':
-      return value.written;
-  }
+  return valueText(value, ({ quantity }) => quantity.si.toPrecision(9));
 }

@@ -1,4 +1,5 @@
 /** How much a derived quantity moves with one of the numbers it asked for. */
+import { MechanicsError } from '../mechanics/error.js';
 import { Asking } from './asking.js';
 import type { DerivedQuantity } from './derived-quantity.js';
 import type { Evaluation } from './evaluation.js';
@@ -12,9 +13,11 @@ export interface Asked {
 /** d(quantity)/d(input), SI per SI: what the quantity itself knows, or else a central difference. */
 export function partialOf(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
   if (!quantity.slopes) return difference(evaluation, quantity, member, input);
+  const asked = new Asking(evaluation, member, undefined);
   try {
-    return quantity.slopes(new Asking(evaluation, member, undefined)).get(input.path) ?? 0;
-  } catch {
+    return quantity.slopes(asked).get(input.path) ?? 0;
+  } catch (error) {
+    if (!isNoAnswer(error, asked)) throw error;
     return 0; // the analysis has been dropped since; it will be asked for again with the quantity itself
   }
 }
@@ -23,9 +26,11 @@ export function partialOf(evaluation: Evaluation, quantity: DerivedQuantity, mem
 function difference(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
   const step = Math.abs(input.si) * 1e-4 || 1e-9;
   const at = (si: number) => {
+    const asked = new Asking(evaluation, member, { path: input.path, si });
     try {
-      return quantity.compute(new Asking(evaluation, member, { path: input.path, si }));
-    } catch {
+      return quantity.compute(asked);
+    } catch (error) {
+      if (!isNoAnswer(error, asked)) throw error;
       return Number.NaN; // at the edge of what the formula allows; the one-sided slope below is used instead
     }
   };
@@ -36,4 +41,9 @@ function difference(evaluation: Evaluation, quantity: DerivedQuantity, member: s
   if (Number.isFinite(up)) return (up - here) / step;
   if (Number.isFinite(down)) return (here - down) / step;
   return 0;
+}
+
+/** Ended because something is missing or out of bounds; any other exception is a bug and goes on. */
+function isNoAnswer(error: unknown, { pending, absent }: Asking): boolean {
+  return pending || absent.length > 0 || error instanceof MechanicsError;
 }
