@@ -8,8 +8,6 @@ import type { Freeze, PlausibleRange, Property, ValueKind, VariableClass } from 
 export const INSTRUMENT: readonly DefinitionKind[] = ['model', 'recipe', 'build', 'order'];
 /** Those, and a named package of appointments. */
 export const OPTIONAL: readonly DefinitionKind[] = [...INSTRUMENT, 'appointments'];
-/** What is only ever measured or noted on a finished piece of work, never prescribed. */
-export const AS_BUILT: readonly DefinitionKind[] = ['build'];
 
 /** What most entries of a file have in common. */
 export interface Shared {

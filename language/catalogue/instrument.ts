@@ -2,7 +2,7 @@
 import { entries, INSTRUMENT, range } from './entry.js';
 import { SCALE_FREEZE } from './freeze.js';
 import { FORMS, INSTRUMENT_KINDS } from './instrument-tags.js';
-import type { Part, Property } from './property.js';
+import type { Property } from './property.js';
 
 const write = entries({ where: INSTRUMENT, class: 'body' });
 const label = entries({ where: INSTRUMENT, class: 'record' });
@@ -73,5 +73,3 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
     ranges: [range('Hz', 415, 440, 446, 'ISO 16:1975 for 440 Hz; bounds common practice')],
   }),
 ];
-
-export const INSTRUMENT_PARTS: readonly Part[] = [];

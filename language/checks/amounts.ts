@@ -1,6 +1,6 @@
 /** The numbers of a definition, one by one, each with what the catalogue expects of it. */
 import { plausible } from '../catalogue/plausible.js';
-import type { PlausibleRange, Property } from '../catalogue/property.js';
+import type { PlausibleRange } from '../catalogue/property.js';
 import { type Dimension, sameDimension } from '../quantities/dimension.js';
 import type { Definition, QuantityValue, Value } from '../recipes/facts.js';
 import type { Instrument } from '../recipes/instrument.js';
@@ -107,8 +107,4 @@ export function isWorthAsking({ written, part }: Amount, definition: Definition,
   if (definition.kind !== 'wood' || written.canonical !== 'blank' || part !== 'thickness') return true;
   const tags = tagsOfWood(definition, workshop);
   return tags.includes('top');
-}
-
-export function isSize(property: Property | undefined): boolean {
-  return property?.kind === 'quantity' || property?.kind === 'size';
 }

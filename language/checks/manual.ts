@@ -1,4 +1,4 @@
-/** The page of each rule, as Markdown: what a finding links to, and the chapter of findings in the manual. */
+/** The page of each rule, as Markdown: what a finding links to. */
 import type { Severity } from './finding.js';
 import { PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
@@ -12,7 +12,7 @@ export interface RulePage {
   readonly good: string;
 }
 
-/** Every rule there is a page of, in the order of the manual. */
+/** Every rule there is a page of, in the order in which findings are best read. */
 export function rulePages(): readonly RulePage[] {
   return [
     ...Object.entries(PROBLEM_RULES).map(([code, rule]) => ({ code, ...rule })),
@@ -24,35 +24,12 @@ export function rulePages(): readonly RulePage[] {
 /** One page, or undefined for a code that does not exist. */
 export function rulePage(code: string, wording: Wording = ENGLISH): string | undefined {
   const page = rulePages().find((one) => one.code === code);
-  return page && rendered(page, 1, wording);
+  return page && rendered(page, wording);
 }
 
-/** All pages in one chapter, a list of them first. */
-export function rulesChapter(wording: Wording = ENGLISH): string {
-  const { text } = wording;
-  const pages = rulePages();
-  const list = pages.map(
-    ({ code, severity, title }) => `| [\`${code}\`](#${code}) | ${text(severity)} | ${text(title)} |`,
-  );
+function rendered({ code, severity, title, reason, bad, good }: RulePage, { text }: Wording): string {
   return [
-    `# ${text('Findings')}`,
-    '',
-    text(
-      'A finding that is not an error can be accepted where it stands, with a reason: `accept too-many-changes because "…"`.',
-    ),
-    '',
-    `| ${text('Code')} | ${text('Severity')} | ${text('What it says')} |`,
-    '| --- | --- | --- |',
-    ...list,
-    '',
-    ...pages.map((page) => rendered(page, 2, wording)),
-  ].join('\n');
-}
-
-function rendered({ code, severity, title, reason, bad, good }: RulePage, depth: number, { text }: Wording): string {
-  const heading = '#'.repeat(depth);
-  return [
-    `${heading} ${code}`,
+    `# ${code}`,
     '',
     `**${text(title)}** (${text(severity)})`,
     '',

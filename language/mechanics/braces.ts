@@ -17,13 +17,6 @@ export interface Brace extends BraceCarving {
   readonly gable?: GabledShape;
 }
 
-export interface BraceWood {
-  /** Pa, along the brace */
-  readonly modulus: number;
-  /** kg/m³ */
-  readonly density: number;
-}
-
 /** Plate that works with a brace: a strip under it. */
 export interface PlateStrip {
   /**

@@ -61,8 +61,6 @@ export const DIMENSION = {
   interval: named('musical interval', { interval: 1 }),
 } as const satisfies Record<string, Dimension>;
 
-export type DimensionName = keyof typeof DIMENSION;
-
 export function multiply(a: Dimension, b: Dimension): Dimension {
   return fromExponents(a.exponents.map((exponent, i) => exponent + (b.exponents[i] ?? 0)));
 }

@@ -1,5 +1,5 @@
 /** Two dimensions that do not go together, told in plain words. */
-import { isNumber, sameDimension, withArticle, type Dimension } from './dimension.js';
+import { isNumber, withArticle, type Dimension } from './dimension.js';
 import type { Quantity } from './quantity.js';
 import type { Unit } from './unit.js';
 import { numberOf, unitsOf } from './units.js';
@@ -18,16 +18,6 @@ export interface Mismatch {
 
 export function isMismatch(value: object): value is Mismatch {
   return 'ok' in value && value.ok === false && 'expected' in value;
-}
-
-/** Undefined when the quantity has the dimension; otherwise what is wrong, with units that would fit. */
-export function expectDimension(
-  quantity: Quantity,
-  dimension: Dimension,
-  wording: Wording = ENGLISH,
-): Mismatch | undefined {
-  if (sameDimension(quantity.dimension, dimension)) return undefined;
-  return mismatch(quantity, dimension, wording);
 }
 
 /** Describes why `quantity` does not fit where `expected` is needed. */

@@ -77,14 +77,6 @@ export function nearestNote(hz: number, a4 = STANDARD_A4): (Note & { readonly ce
   return { name, hz: a4 * 2 ** (nearest / 12), cents: (steps - nearest) * 100 };
 }
 
-/** `F#3 +12 cents`, `A2`: the nearest note, with the cents when they round to something. */
-export function writePitch(hz: number, a4 = STANDARD_A4): string {
-  const near = nearestNote(hz, a4);
-  if (near === undefined) return 'unknown';
-  const cents = Math.round(near.cents);
-  return cents === 0 ? near.name : `${near.name} ${cents > 0 ? '+' : ''}${cents} cents`;
-}
-
 const OCTAVES = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 const SHARPS = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'];
 const SEMITONE: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DIMENSION } from '../../language/quantities/dimension.js';
-import { expectDimension, isMismatch } from '../../language/quantities/mismatch.js';
+import { isMismatch, mismatch } from '../../language/quantities/mismatch.js';
 import type { Quantity } from '../../language/quantities/quantity.js';
 import { addQuantities, readQuantity } from '../../language/quantities/read.js';
 import { sensibleReadings } from '../../language/quantities/readings.js';
@@ -82,12 +82,6 @@ describe('5 ft 3 in', () => {
 });
 
 describe('the wrong dimension', () => {
-  it('is fine when right', () => {
-    expect(expectDimension(quantity('2', 'mm'), DIMENSION.length)).toBeUndefined();
-    expect(expectDimension(quantity('9.3', 'N·m'), DIMENSION.plateStiffness)).toBeUndefined();
-    expect(expectDimension(quantity('5', '%'), DIMENSION.number)).toBeUndefined();
-  });
-
   it.each([
     ['5', 'g', DIMENSION.length, 'A mass (g) where a length is needed. Use mm or in.', ['mm', 'in']],
     ['5', 'lb', DIMENSION.force, 'A mass (lb) where a force is needed. Use lbf.', ['lbf']],
@@ -102,7 +96,7 @@ describe('the wrong dimension', () => {
     ['20', 'deg', DIMENSION.temperature, 'An angle (deg) where a temperature is needed. Use °C or °F.', ['°C', '°F']],
     ['5', 'mm', DIMENSION.number, 'A plain number is needed here, not a length in mm.', []],
   ])('%s %s', (number, unit, dimension, message, suggestions) => {
-    expect(expectDimension(quantity(number, unit), dimension)).toMatchObject({
+    expect(mismatch(quantity(number, unit), dimension)).toMatchObject({
       code: 'wrong-dimension',
       message,
       suggestions,
@@ -110,7 +104,7 @@ describe('the wrong dimension', () => {
   });
 
   it('tells a missing unit from a wrong one', () => {
-    expect(expectDimension(quantity('0.110'), DIMENSION.length)).toMatchObject({
+    expect(mismatch(quantity('0.110'), DIMENSION.length)).toMatchObject({
       code: 'missing-unit',
       message: '0.11 has no unit, and a length needs one. Use mm or in.',
       suggestions: ['mm', 'in'],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { MechanicsError } from '../../language/mechanics/error.js';
 import { DIMENSION } from '../../language/quantities/dimension.js';
 import type { DerivedQuantity } from '../../language/recipes/derived-quantity.js';
-import type { Evaluation } from '../../language/recipes/evaluation.js';
+import { shopOf } from './shop-of.js';
 import { partialOf } from '../../language/recipes/slopes.js';
 
 const quantity = (compute: DerivedQuantity['compute']): DerivedQuantity => ({
@@ -14,8 +14,8 @@ const quantity = (compute: DerivedQuantity['compute']): DerivedQuantity => ({
   source: '',
   compute,
 });
-// Nothing is asked of it here but the number that is moved.
-const evaluation = {} as Evaluation;
+
+const evaluation = shopOf().workshop.evaluate(new Map());
 const slope = (compute: DerivedQuantity['compute']) =>
   partialOf(evaluation, quantity(compute), '', { path: 'top.thickness', si: 2 });
 

@@ -36,12 +36,7 @@ export function textAfter(definition: Definition, edits: readonly Edit[]): strin
   return (after + text.slice(done)).slice(definition.span.start.character);
 }
 
-/** Whether two instruments have the same values, holds aside: what a hold solves is not compared, the holds are. */
-export function meansTheSame(a: Instrument, b: Instrument): boolean {
-  return firstDifference(a, b) === undefined;
-}
-
-/** A path where they differ. */
+/** A path where two instruments differ, holds aside: what a hold solves is not compared, the holds are. */
 export function firstDifference(a: Instrument, b: Instrument): string | undefined {
   const holds = ({ holds: all }: Instrument) => all.map(({ quantity, by }) => `${quantity} by ${by}`).sort();
   const [own, other] = [holds(a), holds(b)];
