@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { CodeLensRequest, InlayHintRequest } from 'vscode-languageserver/node';
-import { GetComparison } from '../../language/server/protocol.js';
+import { GetComparedModes, GetComparison } from '../../language/server/protocol.js';
 import { ThreadWorker } from '../../language/server/thread-worker.js';
 import { BRACED } from '../recipes/braced-shop.js';
 import { type Editor, openEditor } from './client.js';
@@ -105,5 +105,21 @@ describe('a solver on a thread of its own', () => {
       (count) => count > before,
     );
     expect(await until(lens, (text) => text.includes(' Hz'))).toMatch(/main (air|top|back) \+\d/);
+  });
+
+  it('lays the modes of two over each other once both are worked out', { timeout: 60_000 }, async () => {
+    const modes = () => editor.connection.sendRequest(GetComparedModes, { a: 'v-1', b: 'v-2', plate: 'top' });
+    await editor.settled(() =>
+      editor.type(URI, 3, HELD.replace(/change .*\n\s+hold .*/, 'change bridge.mass: by 9 g')),
+    );
+    // Nobody waits: what is known is there, and what is on its way is said to be.
+    expect(await modes()).toMatchObject({
+      state: 'waiting',
+      a: { state: 'known' },
+      b: { state: 'waiting', modes: [] },
+    });
+    const known = (await until(modes, (answer) => answer?.state === 'known'))!;
+    expect(known.pairs[0]).toMatchObject({ a: 0, b: 0, word: 'lower' });
+    expect(known.pairs[0]!.difference).toMatch(/^−\d/);
   });
 });
