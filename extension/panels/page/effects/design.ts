@@ -1,5 +1,6 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { ModelEffectsTable } from '../../../../language/server/protocol.js';
+import { breaking } from './breaks.js';
 import type { EffectsWords } from './words.js';
 
 /** What was changed between the builds, by number, and which build has what. */
@@ -29,9 +30,9 @@ function changes({ variables }: ModelEffectsTable, words: EffectsWords): Templat
         ({ paths, step, standing }, i) =>
           html`<tr>
             <td class="number">${i + 1}</td>
-            <th scope="row">${paths}</th>
-            <td>${step}</td>
-            <td>${standing}</td>
+            <th scope="row">${breaking(paths)}</th>
+            <td>${breaking(step)}</td>
+            <td>${breaking(standing)}</td>
           </tr>`,
       )}
     </tbody>

@@ -1,6 +1,7 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { EffectRow, ResponseTable } from '../../../../language/server/protocol.js';
 import { fill } from '../page.js';
+import { breaking } from './breaks.js';
 import { effectsPlot } from './plot.js';
 import type { EffectsWords } from './words.js';
 
@@ -30,7 +31,7 @@ function table(effects: readonly EffectRow[], words: EffectsWords): TemplateResu
       ${effects.map(
         ({ what, effect, computed, distinguishable, verdict }) =>
           html`<tr class=${distinguishable ? 'found' : ''}>
-            <th scope="row">${what}</th>
+            <th scope="row">${breaking(what)}</th>
             <td class="number">${effect}</td>
             <td class="number">${computed ?? '–'}</td>
             <td class="verdict">${verdict}</td>
