@@ -13,6 +13,8 @@ export interface Lens {
   readonly text: string;
   /** Parent and recipe, laid side by side on a click; absent where there is no parent. */
   readonly compare?: readonly [parent: string, recipe: string];
+  /** The model, where it has builds: what each change did is shown on a click. */
+  readonly effects?: string;
   /** The order whose sheets are offered on a click. */
   readonly sheets?: string;
 }
@@ -23,7 +25,10 @@ export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
     // Of two of the same name only the first is in force; the other has a finding instead.
     if (name === '' || desk.shelf.find(definition.kind, name) !== definition) return [];
     const range = shifted(definition.head, line);
-    if (definition.kind === 'model') return [{ range, text: modelText(desk, definition) }];
+    if (definition.kind === 'model') {
+      const isBuilt = familyOf(desk, definition).builds > 0;
+      return [{ range, text: modelText(desk, definition), ...(isBuilt ? { effects: name } : {}) }];
+    }
     if (definition.kind === 'order' && isPrintable(desk, definition)) {
       return [{ range, text: desk.workshop.wording.text('Print a sheet'), sheets: name }];
     }

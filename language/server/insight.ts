@@ -47,8 +47,9 @@ export function serveInsight({ connection, session, answer }: Serving): void {
 }
 
 /** A lens without a command is shown as plain text. */
-function toCodeLens({ range, text: title, compare, sheets }: Lens): CodeLens {
+function toCodeLens({ range, text: title, compare, effects, sheets }: Lens): CodeLens {
   if (compare) return { range, command: { title, command: COMMANDS.showSideBySide, arguments: [...compare] } };
+  if (effects) return { range, command: { title, command: COMMANDS.showEffects, arguments: [effects] } };
   if (sheets) return { range, command: { title, command: COMMANDS.printSheet, arguments: [sheets] } };
   return { range, command: { title, command: '' } };
 }

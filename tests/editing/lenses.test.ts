@@ -53,6 +53,11 @@ describe('lenses', () => {
     expect(lensesOf(desk, 'file:0').map(({ compare }) => compare)).toEqual([undefined, ['w-1', 'w-2'], undefined]);
   });
 
+  it('lead from a model that was built to what each change did', () => {
+    const desk = deskOf('recipe w-1 for w { }\nbuild no-1 of w-1 { }\nmodel w { }\nmodel v { }');
+    expect(lensesOf(desk, 'file:0').map(({ effects }) => effects)).toEqual([undefined, 'w', undefined]);
+  });
+
   it('offer the sheets of an order that can have some', () => {
     const desk = deskOf(
       'order c-7 of v-31 { client: "AB" }\norder c-8 of nothing { client: "AB" }\norder c-7 of v-31 { }',

@@ -16,6 +16,7 @@ import {
   GetComparison,
   GetDrawing,
   GetLibraryText,
+  GetModelEffects,
   GetResolvedText,
   GetSheet,
   GetValues,
@@ -24,6 +25,7 @@ import {
   ListExpectations,
   ListInstruments,
   ListLineage,
+  ListParents,
   type SheetKind,
 } from '../../language/server/protocol.js';
 import { SHEET_KINDS } from '../../language/sheets/sheet.js';
@@ -105,6 +107,8 @@ export async function saidInEditor(files: Texts, translations: Translations, str
     await ask(name, GetDrawing, { name });
     await ask(name, GetChangeCount, { recipe: name });
     await ask(name, GetWoodChoice, { recipe: name });
+    await ask(name, ListParents, { recipe: name });
+    await ask(name, GetModelEffects, { model: name });
     if (parent !== undefined) await ask(name, GetComparison, { a: parent, b: name });
     for (const kind of SHEET_KINDS as readonly SheetKind[]) await ask(name, GetSheet, { name, kind });
   }

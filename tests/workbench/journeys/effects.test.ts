@@ -68,7 +68,11 @@ journey(
 );
 
 journey('what each change did is printed as a document that needs nothing but itself', async (page) => {
-  const frame = await effects(page);
+  // The line above the model leads there too.
+  await openFile(page, 'vennick.bookmatch');
+  await goToLine(page, lineOf('vennick.bookmatch', 'model vennick'));
+  await page.locator('.codelens-decoration a', { hasText: 'recipes' }).first().click();
+  const frame = await panelPage(page, TITLE);
   await section(frame, 'What each change did to top.mass').waitFor();
   const [download] = await Promise.all([
     page.waitForEvent('download'),
