@@ -11,6 +11,7 @@ import { BOX } from './example-box.js';
 import { isInForce } from './in-force.js';
 import { placeOf } from './mending.js';
 import { percent, shown, shownEffect, writeValue } from './phrases.js';
+import { mayBeAnotherUnit } from './plausible-values.js';
 import type { Rule } from './rule.js';
 import { isSound } from './sound-value.js';
 import { sentences } from '../wording/wording.js';
@@ -34,6 +35,7 @@ export const AS_BUILT_DIFFERS: Rule = {
       // What cannot be used, here or in the recipe, is told where it stands.
       const property = workshop.catalogue.property(path, 'build');
       if (!isSound(a, property, workshop) || !isSound(b, property, workshop)) continue;
+      if (mayBeAnotherUnit(path, definition, workshop)) continue;
       if (a.kind !== 'quantity' || b.kind !== 'quantity') {
         if (b.kind === 'unknown') continue;
         report(

@@ -4,7 +4,8 @@ import { isNumber } from '../quantities/dimension.js';
 import { sensibleReadings } from '../quantities/readings.js';
 import { numberOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { QuantityValue } from '../recipes/facts.js';
+import type { Definition, QuantityValue } from '../recipes/facts.js';
+import type { Workshop } from '../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, isWorthAsking, rangeFor } from './amounts.js';
 import { replace } from './mending.js';
 import { EVERY_KIND, type Rule } from './rule.js';
@@ -84,6 +85,17 @@ export const NEGATIVE_SIZE: Rule = {
     }
   },
 };
+
+/** Whether a value written here is far from the usual and near it in another unit: then that is asked first. */
+export function mayBeAnotherUnit(path: string, definition: Definition, workshop: Workshop): boolean {
+  for (const amount of amountsIn(definition, workshop)) {
+    if (amount.written.canonical !== path || !isNew(amount) || !hasItsDimension(amount)) continue;
+    const range = rangeFor(amount, definition, workshop);
+    if (range && !isInside(amount.value.quantity.si, range) && otherReadings(amount.value, amount, range).length > 0)
+      return true;
+  }
+  return false;
+}
 
 /** Written here, in a value of the sort that is wanted. */
 function isNew({ as, value, written }: Amount): boolean {

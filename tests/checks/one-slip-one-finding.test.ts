@@ -54,6 +54,7 @@ describe('one slip, one finding', () => {
     ['a number that is not sure', next('bridge.mass: about 25 g'), 'unreadable-line'],
     ['a shape that is a part', next('bracing.x-bass.profile: scalloped'), 'unknown-choice'],
     ['no unit on what was built', 'build no-1 of tarn-1 { top.thickness: .110 }', 'missing-unit'],
+    ['another unit on what was built', 'build no-1 of tarn-1 { top.thickness: 0.110 mm }', 'implausible'],
     ['thousands with a point', next('top.thickness: 1.234,5 mm'), 'bad-number'],
     ['thousands with an apostrophe', next("top.thickness: 1'234.5 mm"), 'bad-number'],
     ['a list without a unit', 'strings q { kind: steel  gauges: .013, .017, .026, .035, .045, .056 }', 'missing-unit'],
