@@ -30,12 +30,27 @@ export class Wording {
   readonly told = (english: string): string => {
     const known = this.translations[english];
     if (known !== undefined) return known;
-    for (const [pattern, sentence] of this.patterns()) {
-      const parts = pattern.exec(english);
-      if (parts) return sentence.replace(PART, (_, i: string) => this.told(parts[Number(i) + 1] ?? ''));
-    }
-    return english;
+    return this.matched(english) ?? english;
   };
+
+  private matched(english: string): string | undefined {
+    for (const { pattern, sentence, article } of this.patterns()) {
+      const parts = pattern.exec(english);
+      if (!parts) continue;
+      const told = sentence.replace(PART, (_, i: string) => {
+        const part = parts[Number(i) + 1] ?? '';
+        return article && i === '0' ? this.withArticle(part) : this.told(part);
+      });
+      return article && sentence.startsWith('{0}') && english.startsWith('T') ? capitalised(told) : told;
+    }
+    return undefined;
+  }
+
+  /** A name at the head of a sentence: languages differ in how `the` goes with it. */
+  private withArticle(name: string): string {
+    const whole = `the ${name}`;
+    return this.translations[whole] ?? this.matched(whole) ?? this.told(name);
+  }
 
   /** `a`, `a and b`, `a, b and c`. */
   readonly and = (items: readonly string[]): string => listed(items, this.text('and'));
@@ -57,7 +72,12 @@ export class Wording {
 }
 
 /** What an English sentence with parts looks like when it is finished, and its translation. */
-type Pattern = readonly [RegExp, string];
+interface Pattern {
+  readonly pattern: RegExp;
+  readonly sentence: string;
+  /** The English sentence begins with a part and its article. */
+  readonly article: boolean;
+}
 
 /** The most telling first: a sentence may fit several, and fits best the one with most words of its own. */
 function patternsOf(translations: Translations): readonly Pattern[] {
@@ -65,7 +85,15 @@ function patternsOf(translations: Translations): readonly Pattern[] {
     .map(([english, sentence]) => ({ pieces: piecesOf(english), sentence }))
     .filter(({ pieces }) => pieces.length > 1 && pieces.some((piece) => /[a-z]{2}/.test(piece)))
     .sort((a, b) => b.pieces.join('').length - a.pieces.join('').length)
-    .map(({ pieces, sentence }) => [new RegExp(`^${pieces.map(literally).join('(.+?)')}$`, 's'), sentence]);
+    .map(({ pieces, sentence }) => ({
+      pattern: new RegExp(`^${pieces.map(literally).join('(.+?)')}$`, 's'),
+      sentence,
+      article: /^the $/i.test(pieces[0]!),
+    }));
+}
+
+function capitalised(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** What stands around the parts. */

@@ -7,13 +7,23 @@ import { collected, inPlaces, nameOf, type Sentences, textsIn } from './every-se
 
 export function messagesInCode(): Sentences {
   return new Map([
-    ...collected('language/mechanics', (node) => [...anySentence(node), ...names(node)]),
+    ...collected('language/mechanics', (node) => [...anySentence(node), ...names(node).flatMap(bareAndWithArticle)]),
     ...collected('language/recipes', told),
-    ...collected('language/recipes/derived', (node) => (isNamed(node, 'name') ? inWords(node.initializer) : [])),
+    ...collected('language/recipes/derived', (node) =>
+      isNamed(node, 'name') ? inWords(node.initializer).flatMap(bareAndWithArticle) : [],
+    ),
     // The key of a size, told as its name.
     ['force', 'language/mechanics/top/fitDeflection.ts'],
+    ['the force', 'language/mechanics/top/fitDeflection.ts'],
+    // Names of names: of a part, and what of it.
+    ['the {0} of the {1}', 'language/mechanics'],
     ...collected('language/server', (node) => (isNamed(node, 'message') ? sentencesOf(node.initializer) : [])),
   ]);
+}
+
+/** A name begins many a sentence, and there it has its article. */
+function bareAndWithArticle(name: string): readonly string[] {
+  return [name, `the ${name}`];
 }
 
 /** Whatever is written as a sentence in the mechanics is a message. */

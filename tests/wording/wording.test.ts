@@ -27,18 +27,28 @@ describe('a finished English sentence', () => {
   const german = new Wording(translationsOf('de'), 'de');
 
   it.each([
-    ['The plate thickness must be more than zero.', 'Plattendicke muss größer als null sein.'],
-    ['The temperature must lie between -50 °C and 60 °C.', 'Temperatur muss zwischen -50 °C und 60 °C liegen.'],
-    ['The height of the x-bass must be more than zero.', 'Höhe (x-bass) muss größer als null sein.'],
+    ['The plate thickness must be more than zero.', 'Die Plattendicke muss größer als null sein.'],
+    ['The temperature must lie between -50 °C and 60 °C.', 'Die Temperatur muss zwischen -50 °C und 60 °C liegen.'],
+    ['The height of the x-bass must be more than zero.', 'Die Höhe (x-bass) muss größer als null sein.'],
     [
       'The shear stiffness through the thickness along the grain of the bridge plate is not a number.',
-      'Schubsteifigkeit durch die Dicke längs der Faser (Stegplatte) ist keine Zahl.',
+      'Die Schubsteifigkeit durch die Dicke längs der Faser (Stegplatte) ist keine Zahl.',
     ],
-    ['the top is taken to be thinned over the outer 60 mm', 'Decke ist auf den äußeren 60 mm dünner gearbeitet'],
+    ['the top is taken to be thinned over the outer 60 mm', 'die Decke ist auf den äußeren 60 mm dünner gearbeitet'],
+    ['The thickness of the bridge plate is not a number.', 'Die Dicke (Stegplatte) ist keine Zahl.'],
+    [
+      'The load of the deflection test must be more than zero.',
+      'Die Last des Biegeversuchs muss größer als null sein.',
+    ],
     ['Two soundholes overlap.', 'Zwei Schalllöcher überlappen sich.'],
   ])('is recognised: %s', (english, told) => {
     expect(german.told(english)).toBe(told);
     expect(ENGLISH.told(english)).toBe(english);
+  });
+
+  it('has a name without an article where the language knows none for it', () => {
+    const wording = new Wording({ 'The {0} is not a number.': '{0} ist keine Zahl.', brace: 'Leiste' }, 'de');
+    expect(wording.told('The brace is not a number.')).toBe('Leiste ist keine Zahl.');
   });
 
   it('stays as it is where it is not recognised', () => {
