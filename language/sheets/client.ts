@@ -57,7 +57,7 @@ function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection 
     columns: [text('part'), text('what'), text('choice')],
     rows: shown.map(({ path, value }, i) => [
       // A part is named once.
-      partOf(path) === partOf(shown[i - 1]?.path ?? ' ') ? '' : partTitle(partOf(path), workshop.wording),
+      i > 0 && partOf(path) === partOf(shown[i - 1]!.path) ? '' : partTitle(partOf(path), workshop.wording),
       text(inWords(withinPart(path))),
       value.kind === 'text'
         ? value.text
