@@ -9,6 +9,7 @@ import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
 import type { SheetSubject } from './subject.js';
+import { inWords } from './words.js';
 import { writeOnPaper } from '../editing/on-paper.js';
 
 export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
@@ -41,7 +42,7 @@ function setupSection(workshop: Workshop, { values, definition }: SheetSubject):
   const rows = values
     .filter(({ path, value }) => value.kind === 'quantity' && (path.startsWith('setup.') || OTHERS.has(path)))
     .map(({ path, value, before, from }) => {
-      const what = path.replace('setup.', '').replaceAll('.', ' ');
+      const what = text(inWords(path.replace('setup.', '')));
       const written = writeOnPaper(path, value, settings);
       // What a build says of its setup is how it was set; the recipe says how it was meant.
       if (definition.kind !== 'build' || from.definition !== definition) return [what, written, WRITE];
@@ -62,7 +63,10 @@ function stringSection(workshop: Workshop, { values, evaluation }: SheetSubject)
     ...(named?.kind === 'name' ? [[text('set'), named.name]] : []),
     ...SHOWN_OF_STRINGS.flatMap(([path, title]) => {
       const value = stated?.get(path)?.value;
-      return value ? [[text(title), writeInShopUnit(path, value, 'strings')]] : [];
+      if (!value) return [];
+      return [
+        [text(title), value.kind === 'name' ? text(inWords(value.name)) : writeInShopUnit(path, value, 'strings')],
+      ];
     }),
     ...(tension?.known ? [[text('pull of the whole set'), shown(tension.si, tension.quantity)]] : []),
   ];

@@ -2,6 +2,7 @@
 import type { Value } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { SheetSubject } from './subject.js';
+import { asTitle } from './words.js';
 
 export interface PartWood {
   /** `top`, `bridge.plate`. */
@@ -44,7 +45,7 @@ export function speciesSaying(workshop: Workshop, subject: SheetSubject, what: '
   const said = new Map<string, string>();
   for (const { species, [what]: sentence } of woodsOf(workshop, subject)) {
     if (species !== undefined && sentence !== undefined) {
-      said.set(species, `${species}: ${workshop.wording.text(sentence)}`);
+      said.set(species, `${asTitle(species, workshop.wording)}: ${workshop.wording.text(sentence)}`);
     }
   }
   return [...said.values()];

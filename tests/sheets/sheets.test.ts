@@ -235,7 +235,7 @@ describe('species and papers', () => {
 
   it('warns once where trade in one of them is regulated', () => {
     const { sections, cautions } = sheet('vennick-38', 'papers');
-    expect(sections.at(-1)!.text!.filter((sentence) => sentence.startsWith('indian-rosewood'))).toHaveLength(1);
+    expect(sections.at(-1)!.text!.filter((sentence) => sentence.startsWith('Indian rosewood'))).toHaveLength(1);
     expect(cautions.filter(({ text }) => text.includes('Trade in this wood'))).toHaveLength(1);
   });
 });

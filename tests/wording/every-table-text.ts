@@ -68,6 +68,13 @@ export function sentencesInTables(): Sentences {
   add('sources', ...UNITS.map(({ source }) => source).filter((source) => /^(Common|Computed|Definition)/.test(source)));
   add('sources', ...fragmentsSaid(found));
   add('cautions', DEFERRAL);
+  for (const path of ['kind', 'material']) {
+    for (const word of catalogue.property(path, 'strings')?.choices ?? []) add('care card', inWords(word));
+  }
+  for (const { path } of catalogue.all) {
+    if (/^setup\.[^*]+$/.test(path)) add('care card', inWords(path.replace('setup.', '')));
+  }
+  add('care card', 'scale', 'nut width');
   add('species', ...[...species.matchAll(/^species (\S+)/gm)].map(([, name]) => asTitle(name!, ENGLISH)));
   for (const property of catalogue.all) {
     if (property.kind === 'wood' && property.where.includes('recipe') && !property.path.includes('*')) {

@@ -110,7 +110,7 @@ export async function saidInEditor(files: Texts, translations: Translations, str
     await ask(name, ListParents, { recipe: name });
     await ask(name, GetModelEffects, { model: name });
     if (parent !== undefined) await ask(name, GetComparison, { a: parent, b: name });
-    for (const kind of SHEET_KINDS as readonly SheetKind[]) await ask(name, GetSheet, { name, kind });
+    for (const kind of SHEET_KINDS as readonly SheetKind[]) await ask(`${kind} ${name}`, GetSheet, { name, kind });
   }
   await ask('', ListExpectations);
   await ask('', ListLineage);

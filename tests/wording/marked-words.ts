@@ -32,10 +32,15 @@ export class Unmarked {
   private readonly names: ReadonlySet<string>;
   private readonly texts: string;
 
-  constructor(...texts: readonly string[]) {
-    this.texts = [...texts, species].join('\n').replace(/\s+/g, ' ');
-    this.names = new Set(names(texts).flatMap((name) => [name, name.replace(/-\d+$/, '')]));
-    this.words = new Set([...vocabulary(), ...this.names]);
+  /** `forClients`: who have never seen the language, so that a word of it is no word to them. */
+  constructor(texts: readonly string[], { forClients = false } = {}) {
+    // A client reads only what a maker wrote out in words.
+    const own = forClients ? texts.flatMap((text) => text.match(/"[^"]*"/g) ?? []) : texts;
+    this.texts = [...own, species].join('\n').replace(/\s+/g, ' ');
+    this.names = new Set(
+      (forClients ? defined(texts) : names(texts)).flatMap((name) => [name, name.replace(/-\d+$/, '')]),
+    );
+    this.words = new Set([...(forClients ? unitWords() : vocabulary()), ...this.names]);
   }
 
   in(said: string): readonly string[] {
@@ -75,11 +80,14 @@ function vocabulary(): readonly string[] {
   const paths = [...catalogue.all, ...catalogue.parts, ...quantities].map(({ path }) => path);
   const choices = catalogue.all.flatMap((property) => property.choices ?? []);
   const roles = [...BRACE_ROLES].flatMap(({ tag, names }) => [tag, ...names]);
-  const units = UNITS.flatMap((unit) => Object.values(unit).filter((value) => typeof value === 'string'));
-  return [...paths.flatMap((path) => path.split('.')), ...choices, ...roles, ...units, ...CODES].concat([
+  return [...paths.flatMap((path) => path.split('.')), ...choices, ...roles, ...unitWords(), ...CODES].concat([
     ...KEYWORDS.map(({ word }) => word),
     ...PROGRAM,
   ]);
+}
+
+function unitWords(): readonly string[] {
+  return UNITS.flatMap((unit) => Object.values(unit).filter((value) => typeof value === 'string'));
 }
 
 /** Commands and options of the program, and what only programs read. */
@@ -87,6 +95,11 @@ const PROGRAM = (
   'bookmatch check show compare effects sheet lineage format rules help paths code off ' +
   'text json sarif github html bench client care papers error warning information hint'
 ).split(' ');
+
+/** Names of definitions, which a maker gives. */
+function defined(texts: readonly string[]): readonly string[] {
+  return texts.flatMap((text) => [...text.matchAll(/^\w+ ([a-z][\w-]*)[^:\n]*\{/gim)].map(([, name]) => name!));
+}
 
 /** What is named in the texts. */
 function names(texts: readonly string[]): readonly string[] {

@@ -63,11 +63,11 @@ it('would be found', async () => {
 });
 
 function plainIn(said: readonly Said[], texts: Texts): readonly string[] {
-  const unmarked = new Unmarked(...Object.values(texts));
+  const [unmarked, onPaper] = [false, true].map((forClients) => new Unmarked(Object.values(texts), { forClients }));
   const found = new Map<string, string>();
   for (const { where, text } of said) {
-    for (const run of unmarked.in(text))
-      if (!found.has(run)) found.set(run, `${where}: ${run} (${text.slice(0, 200)})`);
+    const words = /^bookmatch\/sheet (client|care|papers) /.test(where) ? onPaper! : unmarked!;
+    for (const run of words.in(text)) if (!found.has(run)) found.set(run, `${where}: ${run} (${text.slice(0, 200)})`);
   }
   return [...found.values()];
 }
