@@ -96,9 +96,12 @@ const PROGRAM = (
   'text json sarif github html bench client care papers error warning information hint'
 ).split(' ');
 
-/** Names of definitions, which a maker gives. */
+/** Names that a maker gave: of definitions, and others that are numbered as those are. */
 function defined(texts: readonly string[]): readonly string[] {
-  return texts.flatMap((text) => [...text.matchAll(/^\w+ ([a-z][\w-]*)[^:\n]*\{/gim)].map(([, name]) => name!));
+  return texts.flatMap((text) => [
+    ...[...text.matchAll(/^\w+ ([a-z][\w-]*)[^:\n]*\{/gim)].map(([, name]) => name!),
+    ...(text.match(/[a-z][\w-]*-\d+/gi) ?? []),
+  ]);
 }
 
 /** What is named in the texts. */
