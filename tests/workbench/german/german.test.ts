@@ -6,6 +6,7 @@ import { openProblems, problemsWith } from '../problems.js';
 import { goToLine, openFile, startCommand } from '../quick-input.js';
 import { lineOf } from '../shop.js';
 import { openBookmatchViews } from '../side-bar.js';
+import { panelPage } from '../webview.js';
 
 const RECIPES = 'vennick-recipes.bookmatch';
 
@@ -30,4 +31,19 @@ journey('in a German VS Code findings, hovers, hints, lenses, views and commands
   await startCommand(page, 'Zeichnung zeigen');
   await page.locator('.tab.active', { hasText: 'Zeichnung von vennick-32' }).waitFor();
   await picture(page, 'german');
+
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-38'));
+  await startCommand(page, 'Zeigen, was jede Änderung bewirkt hat');
+  const effects = await panelPage(page, 'Was jede Änderung bewirkt hat: vennick');
+  const said = await effects.locator('main').innerText();
+  for (const words of [
+    '12 Bauten, 7 gesuchte Wirkungen',
+    'Bau für Bau',
+    'hebt sich ab',
+    'Rauschboden',
+    'noch einmal so bauen',
+  ])
+    expect(said).toContain(words);
+  expect(said).not.toMatch(/\b(the|of|and|what|builds?|effect|floor)\b/);
+  await picture(page, 'german-effects');
 });
