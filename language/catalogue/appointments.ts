@@ -22,6 +22,7 @@ function edgePropertiesOf(path: string, name: string): readonly Property[] {
 
 export const APPOINTMENT_PROPERTIES: readonly Property[] = [
   rosette.text('rosette', 'The ring around the soundhole, in words.'),
+  rosette.name('rosette.wood', 'wood', 'The wood of the rosette.'),
   rosette.quantity('rosette.inner-diameter', 'mm', 'Diameter of the rosette’s inner edge.', {
     ranges: [range('mm', 84, 108, 125, 'from memory')],
   }),

@@ -65,7 +65,7 @@ export const FINGERBOARD_PROPERTIES: readonly Property[] = [
     also: ['width'],
     ranges: [range('mm', 1.9, 2.2, 2.9, 'from memory')],
   }),
-  fret.text('frets.material', 'What the fret wire is made of.'),
+  fret.text('frets.material', 'What the fret wire is made of.', { also: ['wire'] }),
   fret.choice('frets.zero', ['yes', 'no'], 'Whether a zero fret stands in front of the nut.', { freeze: SCALE_FREEZE }),
   fret.choice('frets.fanned', ['yes', 'no'], 'Whether the frets are fanned for a longer bass scale.', {
     class: 'body',

@@ -35,7 +35,7 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
   ),
   label.choice('form', FORMS, 'The body size in the trade’s words; it decides which plausible ranges apply.', {
     where: ['model', 'recipe'],
-    also: ['body-size'],
+    also: ['body-size', 'body-shape', 'shape'],
   }),
   write.choice(
     'handed',

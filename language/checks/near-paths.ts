@@ -1,4 +1,5 @@
 /** What may have been meant by a path the catalogue does not know, and what it knows in that place. */
+import { distance } from 'fastest-levenshtein';
 import { didYouMean } from '../quantities/suggest.js';
 import type { Definition } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
@@ -32,11 +33,36 @@ export function nearPaths(written: Written, definition: Definition, workshop: Wo
   if (here.length > 0) return here.map((word) => ({ path: within + lead + word, text: lead + word }));
   if (written.within !== '') return [];
   const all = catalogue.all.filter((property) => property.where.includes(kind) && !property.path.includes('*'));
+  const joined = local.length > 1 ? knownAs(local.join('-'), definition, workshop) : undefined;
+  if (joined !== undefined) return [{ path: joined, text: joined }];
   const far = didYouMean(written.canonical, [
     ...all.map(({ path }) => path),
     ...catalogue.parts.map(({ path }) => path),
   ]);
-  return far.map((path) => ({ path, text: path }));
+  // The same last word elsewhere, or a slip or two in the whole; a word that only looks a little like it is no help.
+  return far
+    .filter(
+      (path) =>
+        lastOf(path) === lastOf(written.canonical) ||
+        wordsOf(path) === wordsOf(written.canonical) ||
+        distance(path, written.canonical) <= 2,
+    )
+    .map((path) => ({ path, text: path }));
+}
+
+/** `top.radius`, where makers speak of the top-radius: the path that word stands for. */
+function knownAs(word: string, { kind }: Definition, { catalogue }: Workshop): string | undefined {
+  const canonical = catalogue.canonical(word, kind);
+  return catalogue.property(canonical, kind) || (canonical === word && catalogue.part(word)) ? canonical : undefined;
+}
+
+/** `top.thickness.edge` and `top.edge-thickness` alike. */
+function wordsOf(path: string): string {
+  return path.split(/[-.]/).sort().join(' ');
+}
+
+function lastOf(path: string): string {
+  return path.slice(path.lastIndexOf('.') + 1);
 }
 
 /** `pickup-mass`, where the catalogue has the mass inside the pickup. */

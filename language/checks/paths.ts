@@ -1,5 +1,5 @@
 /** Paths: that the catalogue knows them, in this kind of definition, in its own words, and once. */
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Span } from '../recipes/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
 import type { Fix } from './finding.js';
@@ -43,7 +43,8 @@ export const UNKNOWN_PATH: Rule = {
               near.map(({ path }) => path),
               workshop.wording,
             )
-          : whatThereIs(written, definition, workshop);
+          : whatThereIs(written, definition, workshop) ||
+            (written.role === 'value' ? say`What has no place of its own can be kept as a note: \`note "…"\`.` : '');
       report(written.path.span, sentences(none, hint), {
         fixes: near.map(({ text }, i) => ({
           title: say`Write ${text}`,
@@ -66,13 +67,20 @@ export const MISPLACED: Rule = {
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
-      if (written.role !== 'value' || written.property || written.derived) continue;
-      if (!workshop.catalogue.property(written.canonical)) continue;
-      const where = workshop.wording.or(
-        EVERY_KIND.filter((kind) => workshop.catalogue.property(written.canonical, kind)).map((kind) =>
-          aKind(kind, workshop.wording),
-        ),
-      );
+      if (written.role !== 'value' || written.property) continue;
+      const reached = reachesInto(written, workshop);
+      if (reached) {
+        const example = `${reached.kind} … { ${written.canonical.slice(reached.part.length + 1)}: … }`;
+        report(
+          written.path.span,
+          say`What belongs to ${reached.part} is written where that is defined: \`${example}\`.`,
+        );
+        continue;
+      }
+      if (written.derived) continue;
+      const kinds = EVERY_KIND.filter((kind) => isReadIn(kind, written.canonical, workshop));
+      if (kinds.length === 0 || kinds.includes(definition.kind)) continue;
+      const where = workshop.wording.or(kinds.map((kind) => aKind(kind, workshop.wording)));
       report(
         written.path.span,
         say`${written.canonical} is not read in ${aKind(definition.kind, workshop.wording)}; it belongs in ${where}.`,
@@ -265,12 +273,23 @@ function isKnown(written: Written, definition: Definition, workshop: Workshop): 
 }
 
 /** `top.wood.density`: a property of the thing named there, which is set where that thing is defined. */
-function reachesInto(written: Written, workshop: Workshop): boolean {
-  for (let dot = written.canonical.lastIndexOf('.'); dot > 0; dot = written.canonical.lastIndexOf('.', dot - 1)) {
-    const kind = workshop.catalogue.property(written.canonical.slice(0, dot))?.kind;
-    if (kind === 'wood' || kind === 'strings' || kind === 'rig' || kind === 'species') return true;
+function reachesInto(
+  { canonical }: Written,
+  { catalogue }: Workshop,
+): { readonly part: string; readonly kind: string } | undefined {
+  for (let dot = canonical.lastIndexOf('.'); dot > 0; dot = canonical.lastIndexOf('.', dot - 1)) {
+    const part = canonical.slice(0, dot);
+    const kind = catalogue.property(part)?.kind;
+    if (kind === 'wood' || kind === 'strings' || kind === 'rig' || kind === 'species') return { part, kind };
   }
-  return false;
+  return undefined;
+}
+
+/** As a property, or as a part of which something may be written there. */
+function isReadIn(kind: DefinitionKind, path: string, { catalogue }: Workshop): boolean {
+  if (catalogue.property(path, kind)) return true;
+  const { parts, properties } = catalogue.children(path, kind);
+  return catalogue.part(path) !== undefined && parts.length + properties.length > 0;
 }
 
 /** The catalogue's spelling of just those words, or undefined where it lies outside the block they stand in. */

@@ -54,6 +54,8 @@ describe('one slip, one finding', () => {
     ['a number that is not sure', next('bridge.mass: about 25 g'), 'unreadable-line'],
     ['a shape that is a part', next('bracing.x-bass.profile: scalloped'), 'unknown-choice'],
     ['no unit on what was built', 'build no-1 of tarn-1 { top.thickness: .110 }', 'missing-unit'],
+    ['a property of a wood in a recipe', next('top.wood.density: 400 kg/m³'), 'misplaced'],
+    ['a part that is of something else', next('glue: "hide"'), 'misplaced'],
     ['another unit on what was built', 'build no-1 of tarn-1 { top.thickness: 0.110 mm }', 'implausible'],
     ['thousands with a point', next('top.thickness: 1.234,5 mm'), 'bad-number'],
     ['thousands with an apostrophe', next("top.thickness: 1'234.5 mm"), 'bad-number'],
@@ -123,7 +125,15 @@ describe('a property nobody knows', () => {
     );
   });
 
-  it('where nothing is near is answered with what there is', () => {
+  it('is looked for under the word the path would make', () => {
+    expect(said('top.radius: 28 ft')).toContain('There is no property top.radius. Did you mean body.top-radius?');
+    expect(said('heel.cap: "rosewood"').join()).toContain('Did you mean heel-cap?');
+    expect(said('top.thickness.edge: 2.4 mm').join()).toContain('Did you mean top.edge-thickness?');
+  });
+
+  it('where nothing is near is answered with what there is, or with a place for it', () => {
+    expect(said('top.grain: "fine"').join()).toMatch(/top has wood, joint, /);
+    expect(said('hours: 120').join()).toContain('kept as a note: `note "…"`');
     expect(said('saddle { zzzz: 24 g }').join()).toMatch(/There is no property saddle\.zzzz\. saddle has material, /);
   });
 });
