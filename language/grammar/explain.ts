@@ -201,6 +201,21 @@ const RULES: readonly Rule[] = [
     };
   },
 
+  function wordBehind(words, end, { say }) {
+    const at = words.findIndex((token, i) => isWord(token) && kindOf(words[i - 1]) === 'UNIT');
+    const rest = words.slice(at);
+    const [first, last] = [rest[0], rest[rest.length - 1]];
+    if (at < 0 || first === undefined || last === undefined || kindOf(end) === '{' || kindOf(end) === '}')
+      return undefined;
+    if (JOINING_WORDS.has(first.image) || !rest.every((token) => isWord(token))) return undefined;
+    const remark = `// ${rest.map(({ image }) => image).join(' ')}`;
+    return {
+      message: say`What is said beside a value is a remark: \`${short(remark)}\`.`,
+      suggestions: [remark],
+      of: [first, last],
+    };
+  },
+
   function severalWords(words, end, { say }) {
     for (let i = 0; i + 1 < words.length; i++) {
       const [first, second] = [itemAt(words, i), itemAt(words, i + 1)];

@@ -154,3 +154,11 @@ describe('numbers without a unit', () => {
     expect(offered(`${build}days-strung: 30 }\n}`)).toEqual(['Write 30 days']);
   });
 });
+
+describe('a word behind a value', () => {
+  it('is made a remark', () => {
+    expect(fixed(check('model tarn {\n  scale: 645 mm more or less\n}'), 'unreadable-line', 'Write')).toBe(
+      'model tarn {\n  scale: 645 mm // more or less\n}',
+    );
+  });
+});
