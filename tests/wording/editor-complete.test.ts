@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { sentencesForEditor } from './every-sentence.js';
+import { sentencesForEditor, wordsInTemplates } from './every-sentence.js';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -24,6 +24,12 @@ describe('the German words of the extension', () => {
   it('stand where the manifest says', () => {
     const { l10n } = JSON.parse(manifest) as { readonly l10n: string };
     expect(existsSync(`${l10n}/bundle.l10n.de.json`)).toBe(true);
+  });
+});
+
+describe('the pages of the panels', () => {
+  it('have no words of their own', () => {
+    expect([...wordsInTemplates('extension/panels/page')]).toEqual([]);
   });
 });
 

@@ -20,6 +20,17 @@ export function sentencesForEditor(folder: string): Sentences {
   });
 }
 
+/** Words written out in the markup of pages, between tags or in what is read aloud of them. */
+export function wordsInTemplates(folder: string): Sentences {
+  return collected(folder, (node) => {
+    if (!ts.isTaggedTemplateExpression(node) || !['html', 'svg'].includes(nameOf(node.tag))) return [];
+    const markup = inPlaces(node.template).replace(/\{\d+\}/g, '·');
+    const spoken = [...markup.matchAll(/(?:aria-label|title|alt|placeholder)="([^"]*)"/g)].map(([, text]) => text!);
+    const between = markup.replace(/<[^>]*>?|^[^<]*>/g, '\n').split('\n');
+    return [...spoken, ...between].map((text) => text.trim()).filter((text) => /[a-z]{2}/i.test(text.replace(/^\d+ mm$/, '')));
+  });
+}
+
 export function collected(folder: string, said: (node: ts.Node) => readonly string[]): Sentences {
   const found = new Map<string, string>();
   for (const file of globSync(`${folder}/**/*.ts`).sort()) {
