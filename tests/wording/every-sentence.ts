@@ -27,7 +27,9 @@ export function wordsInTemplates(folder: string): Sentences {
     const markup = inPlaces(node.template).replace(/\{\d+\}/g, '·');
     const spoken = [...markup.matchAll(/(?:aria-label|title|alt|placeholder)="([^"]*)"/g)].map(([, text]) => text!);
     const between = markup.replace(/<[^>]*>?|^[^<]*>/g, '\n').split('\n');
-    return [...spoken, ...between].map((text) => text.trim()).filter((text) => /[a-z]{2}/i.test(text.replace(/^\d+ mm$/, '')));
+    return [...spoken, ...between]
+      .map((text) => text.trim())
+      .filter((text) => /[a-z]{2}/i.test(text.replace(/^\d+ mm$/, '')));
   });
 }
 
