@@ -18,9 +18,12 @@ journey('a finding is accepted where it stands, the reason typed at once', async
   await page.keyboard.type('A client asked.');
   // While the reason is being typed there may be a second one, about the reason.
   await expect.poll(() => page.locator('.squiggly-warning').count(), { timeout: 20_000 }).toBe(0);
-  expect(await visibleText(page)).toMatch(
-    /because "Client wants more bite.*\n\s+accept too-many-changes because "A client asked\."\n\s+change top\.wood/,
-  );
+  // The last letters are on the page a moment after the keys.
+  await expect
+    .poll(() => visibleText(page), { timeout: 20_000 })
+    .toMatch(
+      /because "Client wants more bite.*\n\s+accept too-many-changes because "A client asked\."\n\s+change top\.wood/,
+    );
 });
 
 journey('a recipe takes its parent’s changes in', async (page) => {
