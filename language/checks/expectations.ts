@@ -39,12 +39,14 @@ export const EXPECTATION_MISSED: Rule = {
       const spread = derived?.known ? (workshop.evaluation(definition.name.text)?.uncertainty(path) ?? 0) : 0;
       const value = derived?.known ? shown(si, derived.quantity, spread) : write(si);
       const expected = writeValue(expectation.statement.value);
-      report(
-        expectation.statement.span,
-        high !== undefined && si > high
-          ? say`${path} comes to ${value}: ${write(si - high)} above what is expected (${expected}).`
-          : say`${path} comes to ${value}: ${write((low ?? si) - si)} below what is expected (${expected}).`,
-      );
+      const above = high !== undefined && si > high ? si - high : undefined;
+      const by = above ?? (low ?? si) - si;
+      const missed =
+        above === undefined
+          ? say`${path} comes to ${value}: ${write(by)} below what is expected (${expected}).`
+          : say`${path} comes to ${value}: ${write(by)} above what is expected (${expected}).`;
+      const open = by <= spread ? say`That is within the ±: it may still come out as expected.` : '';
+      report(expectation.statement.span, sentences(missed, open));
     }
   },
 };

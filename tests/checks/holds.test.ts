@@ -71,6 +71,14 @@ describe('an expectation', () => {
     );
   });
 
+  it('missed by less than the ± says that it may still be met', () => {
+    const message = (line: string) => finding(check(expecting(line)), 'expectation-missed').message;
+    const [, mass, spread] = /comes to ([\d.]+) ± ([\d.]+) g/.exec(message('top.mass: below 150 g'))!;
+    const justBelow = Number(mass) - Number(spread) / 2;
+    expect(message(`top.mass: below ${justBelow.toFixed(2)} g`)).toMatch(/within the ±: it may still/);
+    expect(message('top.mass: below 150 g')).not.toMatch(/within the ±/);
+  });
+
   it('of something that cannot be computed names what is missing', () => {
     expect(finding(check(expecting('back.mass: below 300 g')), 'expectation-unknown').message).toContain('back.wood');
   });

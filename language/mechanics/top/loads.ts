@@ -1,5 +1,4 @@
 /** Forces on the nodes and the measuring vector of the bridge's rotation, five numbers per node. */
-import { contains } from './polygon.js';
 import type { DiscreteTop } from './discrete.js';
 import type { Load, TopModel } from './model.js';
 
@@ -157,10 +156,4 @@ export function shapeAt(x: Float64Array, y: Float64Array, n: Int32Array, px: num
     if (!(Math.abs(xi) < 4 && Math.abs(eta) < 4)) return undefined;
   }
   return undefined;
-}
-
-/** Whether a point lies inside a patch's glued outline. */
-export function underPatch(model: TopModel, patch: number, x: number, y: number): boolean {
-  const outline = model.patches?.[patch]?.outline;
-  return outline !== undefined && contains(outline, x, y);
 }
