@@ -3,7 +3,7 @@
  * it. Completion, hover, validation and the manual all read this one table. To add a property, add one entry to the
  * file of its area.
  */
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { APPOINTMENT_PARTS, APPOINTMENT_PROPERTIES } from './appointments.js';
 import { BACK_BRACING_PARTS, BACK_BRACING_PROPERTIES } from './back-bracing.js';
 import { BODY_OPENING_PARTS, BODY_OPENING_PROPERTIES } from './body-openings.js';

@@ -1,6 +1,6 @@
 /** How a catalogue entry is written: one call, one property. */
 import { DIMENSION } from '../quantities/dimension.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { OFFERED_UNITS, type OfferedUnit } from './offered-units.js';
 import type { Freeze, PlausibleRange, Property, ValueKind, VariableClass } from './property.js';
 

@@ -1,6 +1,6 @@
 /** The shape of the parts catalogue: one typed table that completion, hover, validation and the manual all read. */
 import type { Dimension } from '../quantities/dimension.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 
 /** The trade's stages in order; the index is the stage number. (common practice) */
 export const STAGES = [

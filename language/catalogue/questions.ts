@@ -1,5 +1,5 @@
 /** The questions asked of a catalogue. Its lookups are built once; nothing in it ever changes. */
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { plausible } from './plausible.js';
 import type { Part, PlausibleRange, Property, VariableClass } from './property.js';
 import { SHORTCUTS } from './shortcuts.js';

@@ -1,5 +1,5 @@
 /** The catalogue's paths as a tree of words, with `*` for a word the maker chooses. */
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import type { Part, Property } from './property.js';
 
 export interface Branch {

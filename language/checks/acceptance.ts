@@ -1,6 +1,6 @@
 /** Findings accepted in place: with a reason, for a code that exists, and only while there is something to accept. */
 import { didYouMean } from '../quantities/suggest.js';
-import type { AcceptStatement, Definition } from '../recipes/facts.js';
+import type { AcceptStatement, Definition } from '../facts/facts.js';
 import type { Finding, Fix } from './finding.js';
 import { insertLine, remove, replace } from './mending.js';
 import { suggestion } from './phrases.js';

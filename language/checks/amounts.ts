@@ -2,7 +2,7 @@
 import { plausible } from '../catalogue/plausible.js';
 import type { PlausibleRange } from '../catalogue/property.js';
 import { type Dimension, sameDimension } from '../quantities/dimension.js';
-import type { Definition, QuantityValue, Value } from '../recipes/facts.js';
+import type { Definition, QuantityValue, Value } from '../facts/facts.js';
 import type { Instrument } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';

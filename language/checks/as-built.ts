@@ -3,7 +3,7 @@ import { type Stage, STAGES } from '../catalogue/property.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { BuildRecord } from '../recipes/builds.js';
 import { effectsBetween } from '../recipes/effects.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { standardUncertainty } from '../recipes/tolerances.js';
 import type { Workshop } from '../recipes/workshop.js';

@@ -1,5 +1,5 @@
 /** Changes held against the parent: that they start from what the parent says, and that they change something. */
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import { agrees, sameValue } from '../recipes/values.js';
 import type { Fix } from './finding.js';
 import { recipeOf } from './in-force.js';

@@ -2,7 +2,7 @@
  * All findings of a definition or a file: what its text could not be read as, what the rules say, less what the maker
  * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
  */
-import type { AcceptStatement, Definition, Position, Problem, Span } from '../recipes/facts.js';
+import type { AcceptStatement, Definition, Position, Problem, Span } from '../facts/facts.js';
 import type { Query } from '../recipes/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Place, Severity } from './finding.js';

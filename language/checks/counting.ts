@@ -1,7 +1,7 @@
 /** One change an instrument: how many things a recipe varies, against its parent and against what was last built. */
 import { differencesBetween } from '../recipes/comparison.js';
 import { type Count, isCounted, type Variable } from '../recipes/counting.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import { BOX } from './example-box.js';
 import { groupAsOne, splitIntoChain } from './fewer-changes.js';
 import type { Fix } from './finding.js';

@@ -2,7 +2,7 @@
 import { DIMENSION, sameDimension } from '../quantities/dimension.js';
 import { didYouMean } from '../quantities/suggest.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Expectation } from '../recipes/expectations.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce } from './in-force.js';

@@ -1,6 +1,6 @@
 /** Two ways to make fewer changes of many: one tweak in several places, or a chain of recipes that change one thing each. */
 import type { Variable } from '../recipes/counting.js';
-import type { BlockStatement, Definition, Statement } from '../recipes/facts.js';
+import type { BlockStatement, Definition, Statement } from '../facts/facts.js';
 import { isWithin } from '../recipes/instrument.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
 import type { Edit, Fix } from './finding.js';

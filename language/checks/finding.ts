@@ -1,5 +1,5 @@
 /** A finding: something a maker should know about a place in the text, with what to do about it. Plain data. */
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import { english } from '../wording/wording.js';
 
 export type Severity = 'error' | 'warning' | 'information' | 'hint';

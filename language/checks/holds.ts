@@ -1,7 +1,7 @@
 /** Holds: that they can be solved, and what to do when they cannot. */
 import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { HoldOutcome, SolvedHold } from '../recipes/hold.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { recipeOf } from './in-force.js';

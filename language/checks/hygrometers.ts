@@ -1,7 +1,7 @@
 /** Humidity read on a hygrometer that the shop knows to be wrong. */
 import { DIMENSION } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue, Statement, Value } from '../recipes/facts.js';
+import type { Definition, QuantityValue, Statement, Value } from '../facts/facts.js';
 import { propertiesOf } from '../recipes/values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { replace } from './mending.js';

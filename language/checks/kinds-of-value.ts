@@ -4,7 +4,7 @@ import { DIMENSION, sameDimension } from '../quantities/dimension.js';
 import { readNote } from '../quantities/pitch.js';
 import { didYouMean } from '../quantities/suggest.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, Value } from '../recipes/facts.js';
+import type { Definition, Value } from '../facts/facts.js';
 import { KINDS_OF_VALUE } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';

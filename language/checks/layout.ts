@@ -4,7 +4,7 @@ import { MechanicsError } from '../mechanics/error.js';
 import type { Outline } from '../mechanics/outline.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce } from './in-force.js';

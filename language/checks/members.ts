@@ -1,5 +1,5 @@
 /** Additions, omissions and groups, and the reason for it all. */
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import { type Change, isWithin } from '../recipes/instrument.js';
 import { recipeOf } from './in-force.js';
 import { insertLine, placeOf, remove, replace, textAt } from './mending.js';

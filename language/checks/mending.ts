@@ -1,5 +1,5 @@
 /** The edits fixes are made of. Every text inserted keeps the indentation of the lines around it. */
-import type { Definition, Position, Span, Statement } from '../recipes/facts.js';
+import type { Definition, Position, Span, Statement } from '../facts/facts.js';
 import type { Provenance } from '../recipes/instrument.js';
 import type { Edit, Place } from './finding.js';
 

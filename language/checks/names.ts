@@ -1,6 +1,6 @@
 /** Names: that they are known, of the right kind, and given once. */
 import type { Property } from '../catalogue/property.js';
-import type { Definition, DefinitionKind, Span, Value, Word } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Span, Value, Word } from '../facts/facts.js';
 import { KINDS_OF_VALUE, wantedKinds } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { meantNames } from './meant-names.js';

@@ -1,6 +1,6 @@
 /** Parents: that each recipe and build descends from something, and that no recipe descends from itself. */
 import { didYouMean } from '../quantities/suggest.js';
-import type { Definition, DefinitionKind } from '../recipes/facts.js';
+import type { Definition, DefinitionKind } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Fix } from './finding.js';
 import { isInForce } from './in-force.js';

@@ -1,5 +1,5 @@
 /** Paths: that the catalogue knows them, in this kind of definition, in its own words, and once. */
-import type { Definition, DefinitionKind, Span } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Span } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
 import type { Fix } from './finding.js';

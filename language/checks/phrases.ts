@@ -3,7 +3,7 @@ import { isNumber } from '../quantities/dimension.js';
 import { writeAsText, writeQuantity } from '../quantities/write.js';
 import type { Effect } from '../recipes/effects.js';
 import type { DerivedQuantity } from '../recipes/evaluation.js';
-import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import type { DefinitionKind, QuantityValue, Value } from '../facts/facts.js';
 import { valueText } from '../recipes/value-text.js';
 import { english, type Wording } from '../wording/wording.js';
 

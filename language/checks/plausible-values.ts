@@ -4,7 +4,7 @@ import { isNumber } from '../quantities/dimension.js';
 import { sensibleReadings } from '../quantities/readings.js';
 import { numberOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue } from '../recipes/facts.js';
+import type { Definition, QuantityValue } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, isWorthAsking, rangeFor } from './amounts.js';
 import { replace } from './mending.js';

@@ -8,7 +8,7 @@ import {
   type Evidence,
   type NotComparable,
 } from '../recipes/evidence.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { sameValue } from '../recipes/values.js';
 import type { Workshop } from '../recipes/workshop.js';

@@ -1,7 +1,7 @@
 /** Requests of a client in the middle of a build: what is still free, costly or impossible, and what it does to the trial. */
 import { type Freeze, type Property, STAGES } from '../catalogue/property.js';
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
-import type { Definition, RequestStatement, Span, Value, WithStatement } from '../recipes/facts.js';
+import type { Definition, RequestStatement, Span, Value, WithStatement } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';

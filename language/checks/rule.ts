@@ -1,5 +1,5 @@
 /** A rule: one code, one idea, one page. Rules of a family live in one file; `rules.ts` lists them all. */
-import { type Definition, DEFINITION_KINDS, type DefinitionKind, type Span } from '../recipes/facts.js';
+import { type Definition, DEFINITION_KINDS, type DefinitionKind, type Span } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Fix, Place, Related, Severity } from './finding.js';
 

@@ -1,7 +1,7 @@
 /** Whether a value can be used at all. What is wrong with one that cannot is told once, where it stands. */
 import type { Property } from '../catalogue/property.js';
 import { isNumber, sameDimension } from '../quantities/dimension.js';
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import { KINDS_OF_VALUE } from '../recipes/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { numbersIn } from './amounts.js';

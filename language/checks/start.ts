@@ -1,5 +1,5 @@
 /** What a recipe starts from, by name: its parent, or for a base recipe its model. */
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 
 export function startOf(definition: Definition, workshop: Workshop): string {

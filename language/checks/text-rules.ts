@@ -1,5 +1,5 @@
 /** What can be wrong with the text itself; found while it is read, explained here. */
-import type { ProblemCode } from '../recipes/facts.js';
+import type { ProblemCode } from '../facts/facts.js';
 import type { Severity } from './finding.js';
 
 export interface TextRule {

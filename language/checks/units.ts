@@ -3,7 +3,7 @@ import { sensibleReadings, type SensibleReading } from '../quantities/readings.j
 import { type Dimension, isNumber } from '../quantities/dimension.js';
 import { mismatch } from '../quantities/mismatch.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, ListValue, Value } from '../recipes/facts.js';
+import type { Definition, ListValue, Value } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, rangeFor } from './amounts.js';
 import type { Fix } from './finding.js';

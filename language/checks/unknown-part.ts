@@ -1,6 +1,6 @@
 /** Parts that a line names or means, and that the instrument does not have. */
 import { didYouMean } from '../quantities/suggest.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Fix } from './finding.js';
 import { replace } from './mending.js';

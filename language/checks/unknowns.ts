@@ -1,7 +1,7 @@
 /** What a recipe leaves unknown, takes from a handbook, or makes impossible to compute. */
 import { concretePaths } from '../recipes/effects.js';
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { isInForce, recipeOf } from './in-force.js';

@@ -1,6 +1,6 @@
 /** A value written on a part, `bridge: ebony`, where only one of the part's properties could take it. */
 import type { Property } from '../catalogue/property.js';
-import type { Definition, Value } from '../recipes/facts.js';
+import type { Definition, Value } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
 import { numbersIn, rangeFor } from './amounts.js';

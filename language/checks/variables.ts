@@ -3,7 +3,7 @@ import type { Quantity } from '../quantities/quantity.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Variable, Verdict } from '../recipes/counting.js';
 import type { Effect } from '../recipes/effects.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { BOX } from './example-box.js';
 import { diffOf } from './in-force.js';

@@ -4,7 +4,7 @@ import { MechanicsError } from '../mechanics/error.js';
 import { equilibriumMoisture, humidityForMoisture } from '../mechanics/moisture.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue } from '../recipes/facts.js';
+import type { Definition, QuantityValue } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Written } from '../recipes/written.js';
 import { tagsOfWood } from './amounts.js';

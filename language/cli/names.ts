@@ -1,6 +1,6 @@
 /** Names a maker gives on the command line: what they may have meant when there is no such name. */
 import { didYouMean } from '../quantities/suggest.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { WrongUse } from './io.js';
 import { type Shop, shown } from './open-shop.js';
 import type { Io } from './io.js';

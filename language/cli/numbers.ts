@@ -3,7 +3,7 @@ import { unitFor } from '../editing/shop-values.js';
 import { sameDimension } from '../quantities/dimension.js';
 import type { Unit } from '../quantities/unit.js';
 import { differenceFromSi, fromSi, unit as unitNamed } from '../quantities/units.js';
-import type { DefinitionKind, QuantityValue, Value } from '../recipes/facts.js';
+import type { DefinitionKind, QuantityValue, Value } from '../facts/facts.js';
 import { quantitiesIn } from '../recipes/values.js';
 
 /** Plain data: a number, a text, `null` for unknown, a list, or the ends of a range. */

@@ -2,7 +2,7 @@
 import { byPart, partsInOrder, type PartBlock } from '../editing/parts-in-order.js';
 import { concretePaths } from '../recipes/effects.js';
 import type { Basis, Derived, Evaluation } from '../recipes/evaluation.js';
-import type { Definition, DefinitionKind } from '../recipes/facts.js';
+import type { Definition, DefinitionKind } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Reading } from '../recipes/builds.js';
 import { sideOf } from '../recipes/sides.js';

@@ -1,7 +1,7 @@
 /** Findings as they are told outside an editor: with the file's name, lines and columns counted from one. */
 import { type Finding, type Place, SEVERITIES, type Severity } from '../checks/finding.js';
 import { shifted } from '../editing/desk.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Shop } from './open-shop.js';
 
 export interface CheckReport {

@@ -2,7 +2,7 @@
 import type { Comparison, Difference } from '../recipes/comparison.js';
 import { differencesBetween } from '../recipes/comparison.js';
 import type { Verdict } from '../recipes/counting.js';
-import type { QuantityValue, Value } from '../recipes/facts.js';
+import type { QuantityValue, Value } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { writeQuantity } from '../quantities/write.js';

@@ -1,6 +1,6 @@
 /** Definitions to begin, and what their heads may name. */
 import { BARE_KINDS } from '../checks/names.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { english } from '../wording/wording.js';
 import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';

@@ -1,5 +1,5 @@
 /** The statements of the language, each where it may stand. */
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { english } from '../wording/wording.js';
 import type { Offer } from './offer.js';
 import type { TypingPlace } from './typing-place.js';

@@ -1,6 +1,6 @@
 /** Names of woods, species, strings and rigs for a value: what fits the part comes first. */
 import { BARE_KINDS } from '../checks/names.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import type { Offer } from './offer.js';
 import type { Desk } from './desk.js';
 

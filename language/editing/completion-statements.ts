@@ -1,7 +1,7 @@
 /** The beginning of a statement: properties and parts that fit here, and the statements of the language. */
 import { writeValue } from '../checks/phrases.js';
 import type { Part, Property } from '../catalogue/property.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { startValues, wholePath } from './completion-context.js';
 import { keywordOffers, SOURCE } from './completion-keywords.js';

@@ -4,7 +4,7 @@ import type { Property } from '../catalogue/property.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import { unitsOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import { KINDS_OF_VALUE } from '../recipes/mentions.js';
 import { english } from '../wording/wording.js';
 import { propertyOf, startValues, tagsOf, wholePath } from './completion-context.js';

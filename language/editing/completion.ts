@@ -2,7 +2,7 @@
  * Completion: what can be written here. Everything offered is spelled in full, with its unit and a value that makes
  * sense in this recipe, so that a recipe can be written by accepting alone.
  */
-import type { Position } from '../recipes/facts.js';
+import type { Position } from '../facts/facts.js';
 import { codesFor } from './completion-codes.js';
 import { definitionHeads, relationWords, targetNames } from './completion-heads.js';
 import { changedPaths, derivedPaths, droppablePaths, holdingPaths, packageNames } from './completion-paths.js';

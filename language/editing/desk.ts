@@ -3,7 +3,7 @@
  * findings, and the text of each file. An editor keeps one; a test makes one from strings.
  */
 import type { Checks } from '../checks/check.js';
-import type { Definition, Position, Span } from '../recipes/facts.js';
+import type { Definition, Position, Span } from '../facts/facts.js';
 import type { Bookshelf } from '../recipes/bookshelf.js';
 import type { Workshop } from '../recipes/workshop.js';
 

@@ -4,7 +4,7 @@
  */
 import { MechanicsError } from '../mechanics/error.js';
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition, Value } from '../recipes/facts.js';
+import type { Definition, Value } from '../facts/facts.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
 import type { Side } from '../recipes/comparison.js';
 import type { ShopSettings } from '../recipes/settings.js';

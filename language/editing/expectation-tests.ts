@@ -1,7 +1,7 @@
 /** What recipes expect of themselves, as tests: which hold, which are missed, and which cannot be tested yet. */
 import { shown, writeValue } from '../checks/phrases.js';
 import type { Finding } from '../checks/finding.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Expectation } from '../recipes/expectations.js';
 import { contains, type Desk, shifted } from './desk.js';
 

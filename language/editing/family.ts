@@ -1,5 +1,5 @@
 /** How many recipes and builds descend from a model, by following names down; nothing else is looked at. */
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Desk } from './desk.js';
 import { type Wording } from '../wording/wording.js';
 

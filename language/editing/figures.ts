@@ -4,7 +4,7 @@ import { percent } from '../checks/phrases.js';
 import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Basis, Evaluation } from '../recipes/evaluation.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { english, type Wording } from '../wording/wording.js';
 
 export interface Figure {

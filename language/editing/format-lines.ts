@@ -1,5 +1,5 @@
 /** A text as lines of words, each line with what may be done to it: laid out, only indented, or kept as it is. */
-import type { Definition, FileFacts, Problem, Statement } from '../recipes/facts.js';
+import type { Definition, FileFacts, Problem, Statement } from '../facts/facts.js';
 import type { Lexeme } from '../recipes/reader.js';
 
 export interface Line {

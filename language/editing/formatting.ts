@@ -6,7 +6,7 @@
  * Nothing is ever lost: every word, sign and comment must be there afterwards as before, or nothing is done at all.
  */
 import { canonicalSpelling } from '../quantities/units.js';
-import type { FileFacts } from '../recipes/facts.js';
+import type { FileFacts } from '../facts/facts.js';
 import { type BookmatchParser, type Lexeme, readFile, readLexemes } from '../recipes/reader.js';
 import { alignColumns } from './format-columns.js';
 import { type LaidOut, layOut } from './format-layout.js';

@@ -1,5 +1,5 @@
 /** The other places in a file that name the same thing, or the same path in the same definition; where it is set, and where read. */
-import type { Path, Position, Span, Statement } from '../recipes/facts.js';
+import type { Path, Position, Span, Statement } from '../facts/facts.js';
 import { type Desk, shifted } from './desk.js';
 import { referencesAt } from './references.js';
 import { spotAt } from './spot.js';

@@ -1,7 +1,7 @@
 /** Hover on the name of a recipe, model, build or anything else that has one. */
 import { writeValue } from '../checks/phrases.js';
 import { isCounted, type Verdict } from '../recipes/counting.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Change } from '../recipes/instrument.js';
 import { agrees } from '../recipes/values.js';
 import type { Workshop } from '../recipes/workshop.js';

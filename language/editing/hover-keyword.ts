@@ -1,5 +1,5 @@
 /** Hover on a word of the language itself: one plain sentence and an example. */
-import type { Definition, Position, Span, Statement } from '../recipes/facts.js';
+import type { Definition, Position, Span, Statement } from '../facts/facts.js';
 import { contains } from './desk.js';
 import { KEYWORDS } from './keywords.js';
 import { example, paragraphs } from './markdown.js';

@@ -3,7 +3,7 @@ import type { Freeze, Property, VariableClass } from '../catalogue/property.js';
 import { cautionsOnValue } from '../catalogue/cautions.js';
 import { shown, shownDifference, writeValue } from '../checks/phrases.js';
 import { writeBoth, writeQuantity } from '../quantities/write.js';
-import type { DefinitionKind, Value } from '../recipes/facts.js';
+import type { DefinitionKind, Value } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { cautionLines } from './hover-cautions.js';
 import type { Desk } from './desk.js';

@@ -2,7 +2,7 @@
 import { otherUnit } from '../quantities/shop-units.js';
 import { unitsOf } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { QuantityValue } from '../recipes/facts.js';
+import type { QuantityValue } from '../facts/facts.js';
 import { paragraphs, plain } from './markdown.js';
 import { cited } from '../wording/cited.js';
 import { type Wording } from '../wording/wording.js';

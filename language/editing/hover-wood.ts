@@ -2,7 +2,7 @@
 import { cautionOnSpecies, cautionsOnValue } from '../catalogue/cautions.js';
 import { shown } from '../checks/phrases.js';
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Desk } from './desk.js';
 import { inPlainWords, shareOf } from './figures.js';
 import { cautionLines } from './hover-cautions.js';

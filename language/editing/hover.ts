@@ -1,5 +1,5 @@
 /** Hover: what is known of the word at a place, as Markdown. Each kind of word is answered in a file of its own. */
-import type { Definition, DefinitionKind, Position, Span, Value } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Position, Span, Value } from '../facts/facts.js';
 import { kindsNamedBy } from '../recipes/mentions.js';
 import { writeValue } from '../checks/phrases.js';
 import { type Desk, shifted } from './desk.js';

@@ -6,7 +6,7 @@ import { shown, writeValue } from '../checks/phrases.js';
 import { shopUnit } from '../quantities/shop-units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Expectation } from '../recipes/expectations.js';
-import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../recipes/facts.js';
+import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../facts/facts.js';
 import type { SolvedHold } from '../recipes/hold.js';
 import type { Solved } from '../recipes/workshop.js';
 import { allStatements } from '../recipes/values.js';

@@ -1,5 +1,5 @@
 /** Everything in the folder that can be written out in full and laid beside another, each after its parent. */
-import type { Definition, DefinitionKind, Span } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Span } from '../facts/facts.js';
 import { type Desk, locationOf } from './desk.js';
 
 export interface InstrumentEntry {

@@ -1,5 +1,5 @@
 /** The words of the language itself: where each stands, one plain sentence, an example. */
-import type { Statement } from '../recipes/facts.js';
+import type { Statement } from '../facts/facts.js';
 
 export interface Keyword {
   readonly word: string;

@@ -1,6 +1,6 @@
 /** The line above each recipe (changes counted, what they do in all against the parent, built or not), model and order. */
 import { effectsBetween, isDiscernible } from '../recipes/effects.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Desk, shifted } from './desk.js';
 import { familyOf, buildsCounted, recipesCounted } from './family.js';

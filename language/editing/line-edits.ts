@@ -1,5 +1,5 @@
 /** From one text to another by edits no larger than need be: within a line, or of whole lines that come or go. */
-import type { Span } from '../recipes/facts.js';
+import type { Span } from '../facts/facts.js';
 
 export interface LineEdit {
   readonly range: Span;

@@ -1,5 +1,5 @@
 /** The family tree of a folder: models, the recipes that descend from them with their changes counted, their builds. */
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import { type Desk, locationOf } from './desk.js';
 
 export interface LineageEntry {

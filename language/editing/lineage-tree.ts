@@ -1,5 +1,5 @@
 /** Lineage as an editor shows it: who a recipe descends from, who descends from it, and who changes a path. */
-import type { Definition, Position } from '../recipes/facts.js';
+import type { Definition, Position } from '../facts/facts.js';
 import { isWithin } from '../recipes/instrument.js';
 import { type Desk, type Location, locationOf } from './desk.js';
 import { namedAt } from './references.js';

@@ -1,5 +1,5 @@
 /** Links in the text: web addresses and DOIs of sources, notes and remarks. */
-import type { Span } from '../recipes/facts.js';
+import type { Span } from '../facts/facts.js';
 import type { Desk } from './desk.js';
 
 export interface Link {

@@ -3,7 +3,7 @@ import { unitFor, writeInShopUnit } from './shop-values.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import { unit } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import type { ShopSettings } from '../recipes/settings.js';
 
 /** A size written in inches, or in a shop that prints inches, has them first; everything else is in the catalogue's unit. */

@@ -1,6 +1,6 @@
 /** Paths gathered into the blocks of their parts, parts and properties in the order of the catalogue. */
 import { catalogue } from '../catalogue/catalogue.js';
-import type { DefinitionKind } from '../recipes/facts.js';
+import type { DefinitionKind } from '../facts/facts.js';
 import { remembered } from '../recipes/remembered.js';
 
 export interface PartBlock<T> {

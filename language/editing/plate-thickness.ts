@@ -2,7 +2,7 @@
 import { USUAL_BAND } from '../mechanics/thickness.js';
 import type { Evaluation } from '../recipes/evaluation.js';
 import { type Held, isWithin } from '../recipes/instrument.js';
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import type { ShopSettings } from '../recipes/settings.js';
 import { lengthOnPaper, writeOnPaper } from './on-paper.js';
 

@@ -1,5 +1,5 @@
 /** Everything in the folder that a sheet can be made of: recipes, builds, and orders for one of them. */
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import { type Desk, locationOf } from './desk.js';
 
 export interface PrintableEntry {

@@ -1,5 +1,5 @@
 /** Definition, references and rename of what a maker names: woods, models, recipes, strings, rigs, appointments. */
-import type { Definition, DefinitionKind, Position } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Position } from '../facts/facts.js';
 import { KINDS_OF_VALUE, kindsNamedBy } from '../recipes/mentions.js';
 import { type Desk, type Location, locationOf } from './desk.js';
 import { type Spot, spotAt } from './spot.js';

@@ -6,7 +6,7 @@
 import { writeQuantity } from '../quantities/write.js';
 import { concretePaths } from '../recipes/effects.js';
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { DefinitionKind, Value } from '../recipes/facts.js';
+import type { DefinitionKind, Value } from '../facts/facts.js';
 import { sideOf } from '../recipes/sides.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { blockFor, type PartBlock, partsInOrder } from './parts-in-order.js';

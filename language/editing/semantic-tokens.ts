@@ -4,7 +4,7 @@
  *
  * A word nobody can make sense of has no token, so that it keeps the colour of its shape.
  */
-import { type Definition, DEFINITION_KINDS, type Position, type Span } from '../recipes/facts.js';
+import { type Definition, DEFINITION_KINDS, type Position, type Span } from '../facts/facts.js';
 import { type BookmatchParser, type Lexeme, readLexemes } from '../recipes/reader.js';
 import { allStatements } from '../recipes/values.js';
 import { type Desk, isBefore, shifted } from './desk.js';

@@ -9,7 +9,7 @@ import type {
   Statement,
   Value,
   Word,
-} from '../recipes/facts.js';
+} from '../facts/facts.js';
 import { wantedKinds } from '../recipes/mentions.js';
 import { contains, type Desk, shifted } from './desk.js';
 

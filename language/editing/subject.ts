@@ -1,7 +1,7 @@
 /** What a definition speaks of: the values in force for it, what can be computed from them, and which ranges fit. */
 import type { Property } from '../catalogue/property.js';
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Held, Instrument } from '../recipes/instrument.js';
 import type { Desk } from './desk.js';
 

@@ -1,5 +1,5 @@
 /** Names and structure of a file and of the folder: outline, quick search, selection. */
-import type { Definition, DefinitionKind, Position, Span, Statement } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Position, Span, Statement } from '../facts/facts.js';
 import { BARE_KINDS } from '../checks/names.js';
 import type { Wording } from '../wording/wording.js';
 import { contains, type Desk, type Location, locationOf, shifted } from './desk.js';

@@ -2,7 +2,7 @@
 import { shown } from '../checks/phrases.js';
 import { writeQuantity } from '../quantities/write.js';
 import { DIMENSION } from '../quantities/dimension.js';
-import type { Path, Value } from '../recipes/facts.js';
+import type { Path, Value } from '../facts/facts.js';
 import { solveHolds } from '../recipes/hold.js';
 import type { Held, HoldRequest } from '../recipes/instrument.js';
 import type { Desk } from './desk.js';

@@ -5,7 +5,7 @@
 import type { Edit } from '../checks/finding.js';
 import { behind, indentOf, insertAt, insertLine, replace } from '../checks/mending.js';
 import { writeValue } from '../checks/phrases.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Desk } from './desk.js';
 import { THICKNESS, WOOD, woodChoice } from './wood-choice.js';
 

@@ -1,5 +1,5 @@
 /** What makers state in definitions of a kind, going by those there are. */
-import type { Definition, DefinitionKind, Statement } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { allStatements } from '../recipes/values.js';
 import type { Desk } from './desk.js';
 

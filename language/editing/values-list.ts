@@ -5,7 +5,7 @@
 import { shown } from '../checks/phrases.js';
 import { concretePaths } from '../recipes/effects.js';
 import type { Derived } from '../recipes/evaluation.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import { type Side } from '../recipes/comparison.js';
 import { sideOf } from '../recipes/sides.js';

@@ -1,5 +1,5 @@
 /** What the names, paths and values of a definition stand for, with the place of each. */
-import type { Definition, DefinitionKind, Path, Span, Value, Word } from '../recipes/facts.js';
+import type { Definition, DefinitionKind, Path, Span, Value, Word } from '../facts/facts.js';
 import { kindsNamedBy, wantedKinds } from '../recipes/mentions.js';
 import { allStatements } from '../recipes/values.js';
 import type { Written } from '../recipes/written.js';

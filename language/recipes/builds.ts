@@ -6,7 +6,7 @@
  * with it.
  */
 import type { Evaluation } from './evaluation.js';
-import type { Definition, ReadingStatement, Span, Statement, Value } from './facts.js';
+import type { Definition, ReadingStatement, Span, Statement, Value } from '../facts/facts.js';
 import type { Held, Instrument } from './instrument.js';
 import { propertiesOf, sameValue } from './values.js';
 

@@ -5,7 +5,7 @@
 import type { VariableClass } from '../catalogue/property.js';
 import { concretePaths, discernibleDifference } from './effects.js';
 import type { DerivedQuantity, Evaluation } from './evaluation.js';
-import type { TogetherStatement } from './facts.js';
+import type { TogetherStatement } from '../facts/facts.js';
 import type { Held } from './instrument.js';
 import { allStatements, sameValue } from './values.js';
 

@@ -9,7 +9,7 @@
 import type { VariableClass } from '../catalogue/property.js';
 import { type Effect, effectsBetween, isDiscernible } from './effects.js';
 import type { Evaluation } from './evaluation.js';
-import type { TogetherStatement } from './facts.js';
+import type { TogetherStatement } from '../facts/facts.js';
 import { type Change, type Held, type Instrument, isWithin } from './instrument.js';
 import { sameValue } from './values.js';
 

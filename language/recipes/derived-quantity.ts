@@ -5,7 +5,7 @@
 import type { Dimension } from '../quantities/dimension.js';
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
 import type { Evaluation } from './evaluation.js';
-import type { Value } from './facts.js';
+import type { Value } from '../facts/facts.js';
 
 /** Where a number ultimately comes from, weakest last. */
 export type Basis = 'measured' | 'recipe' | 'handbook' | 'assumed';

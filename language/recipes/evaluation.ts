@@ -16,7 +16,7 @@ import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
 import type { Derivations } from './derivations.js';
 import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Unknown } from './derived-quantity.js';
-import type { Value } from './facts.js';
+import type { Value } from '../facts/facts.js';
 import { makePart, type Part } from './part.js';
 import { type Asked, partialOf } from './slopes.js';
 import { type NumberReply, type Respondent, type Trace, Traces } from './traces.js';

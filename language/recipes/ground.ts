@@ -1,7 +1,7 @@
 /** What evaluations stand on: the values of an instrument, of a measured wood set with its species, of a string set. */
 import { type Dimension, sameDimension } from '../quantities/dimension.js';
 import type { Basis, Evaluation, Ground, Leaf } from './evaluation.js';
-import type { QuantityValue, Value } from './facts.js';
+import type { QuantityValue, Value } from '../facts/facts.js';
 import type { Held } from './instrument.js';
 import { standardUncertainty, type Tolerances } from './tolerances.js';
 

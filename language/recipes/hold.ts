@@ -3,7 +3,7 @@
  * (or the value asked for). What a hold solves is a consequence of the other changes, not a change of its own.
  */
 import type { Derived, Evaluation } from './evaluation.js';
-import type { QuantityValue, Value } from './facts.js';
+import type { QuantityValue, Value } from '../facts/facts.js';
 import { computed, type Held, type HoldRequest, type Instrument } from './instrument.js';
 
 export type HoldOutcome =

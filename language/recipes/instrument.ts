@@ -19,7 +19,7 @@ import type {
   TogetherStatement,
   Value,
   WithStatement,
-} from './facts.js';
+} from '../facts/facts.js';
 import { allStatements, propertiesOf, sameValue } from './values.js';
 
 /** Where something was said. */

@@ -10,7 +10,7 @@ import type { BookmatchParser, ParsedDefinition } from '../grammar/parse.js';
 import type { Place, TextProblem } from '../grammar/problem.js';
 import { relationIndex } from '../grammar/relation.js';
 import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
-import type * as Facts from './facts.js';
+import type * as Facts from '../facts/facts.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';

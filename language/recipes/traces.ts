@@ -4,7 +4,7 @@
  * the questions it asked last time are asked again, and when every reply is the same so is the answer.
  */
 import type { Ask, Derived } from './derived-quantity.js';
-import type { Value } from './facts.js';
+import type { Value } from '../facts/facts.js';
 import type { Part } from './part.js';
 import { sameValue } from './values.js';
 

@@ -18,7 +18,7 @@ import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, type DerivedQuantity, Evaluation } from './evaluation.js';
 import type { Evidence } from './evidence.js';
 import type { Expectation } from './expectations.js';
-import type { Definition, DefinitionKind } from './facts.js';
+import type { Definition, DefinitionKind } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './ground.js';
 import type { SolvedHold } from './hold.js';
 import { applyRecipe, type Change, type Held, type Instrument } from './instrument.js';

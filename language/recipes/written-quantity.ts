@@ -3,7 +3,7 @@ import { isNumber } from '../quantities/dimension.js';
 import { isMismatch } from '../quantities/mismatch.js';
 import type { Quantity } from '../quantities/quantity.js';
 import { addQuantities, readQuantity } from '../quantities/read.js';
-import type { Problem, Span, Word } from './facts.js';
+import type { Problem, Span, Word } from '../facts/facts.js';
 import { type Wording } from '../wording/wording.js';
 
 /** A number and its unit as they stand in the text. */

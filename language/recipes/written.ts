@@ -17,7 +17,7 @@ import type {
   Statement,
   TogetherStatement,
   Value,
-} from './facts.js';
+} from '../facts/facts.js';
 
 export interface Written {
   readonly path: Path;

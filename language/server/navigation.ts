@@ -34,7 +34,7 @@ import { foldingRanges } from '../editing/folding.js';
 import { highlights } from '../editing/highlights.js';
 import { definitionAt, referencesAt, rename, renameRange } from '../editing/references.js';
 import { documentSymbols, selectionRanges, type Symbol, workspaceSymbols } from '../editing/symbols.js';
-import type { Definition, Span } from '../recipes/facts.js';
+import type { Definition, Span } from '../facts/facts.js';
 import { symbolKind, toProtocolLocation, toWorkspaceEdit } from './convert.js';
 import type { Serving } from './serve.js';
 

@@ -1,6 +1,6 @@
 /** What a sheet is about: a recipe, a build of one, or an order for one. */
 import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition } from '../recipes/facts.js';
+import type { Definition } from '../facts/facts.js';
 import type { Held } from '../recipes/instrument.js';
 import type { Side } from '../recipes/comparison.js';
 import { sideOf } from '../recipes/sides.js';

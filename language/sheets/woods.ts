@@ -1,5 +1,5 @@
 /** The woods of an instrument: which part is of which set, and what the library says of the species. */
-import type { Value } from '../recipes/facts.js';
+import type { Value } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { SheetSubject } from './subject.js';
 import { asTitle } from './words.js';

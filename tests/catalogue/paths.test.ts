@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { sameDimension } from '../../language/quantities/dimension.js';
-import type { Definition, Path, Statement, Value } from '../../language/recipes/facts.js';
+import type { Definition, Path, Statement, Value } from '../../language/facts/facts.js';
 import { createParser, readFile } from '../../language/recipes/reader.js';
 
 const parser = createParser();

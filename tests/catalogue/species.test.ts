@@ -5,7 +5,7 @@ import { catalogue } from '../../language/catalogue/catalogue.js';
 import { plausible } from '../../language/catalogue/plausible.js';
 import { densityFromSpecificGravity } from '../../language/mechanics/wood.js';
 import { sameDimension } from '../../language/quantities/dimension.js';
-import type { Definition, PropertyStatement, Statement } from '../../language/recipes/facts.js';
+import type { Definition, PropertyStatement, Statement } from '../../language/facts/facts.js';
 import { createParser, readFile } from '../../language/recipes/reader.js';
 
 const TEXT = readFileSync(new URL('../../language/catalogue/species.bookmatch', import.meta.url), 'utf8');

@@ -6,7 +6,7 @@ import { STAGES } from '../../language/catalogue/property.js';
 import { SHORTCUTS } from '../../language/catalogue/shortcuts.js';
 import { isNumber, sameDimension } from '../../language/quantities/dimension.js';
 import { unit } from '../../language/quantities/units.js';
-import { DEFINITION_KINDS } from '../../language/recipes/facts.js';
+import { DEFINITION_KINDS } from '../../language/facts/facts.js';
 
 const WORD = /^(?:[a-z0-9][a-z0-9-]*|[A-Z]{2,3}|\*)$/;
 

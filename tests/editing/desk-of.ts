@@ -2,7 +2,7 @@
 import type { Desk } from '../../language/editing/desk.js';
 import { openWorkshop } from '../../language/editing/open-workshop.js';
 import { createParser } from '../../language/grammar/parse.js';
-import type { Position } from '../../language/recipes/facts.js';
+import type { Position } from '../../language/facts/facts.js';
 import { readFile } from '../../language/recipes/reader.js';
 
 const parser = createParser();

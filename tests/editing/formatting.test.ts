@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatted, formattingEdits, formattingEditsWithin } from '../../language/editing/formatting.js';
 import type { LineEdit } from '../../language/editing/line-edits.js';
-import type { FileFacts } from '../../language/recipes/facts.js';
+import type { FileFacts } from '../../language/facts/facts.js';
 import { createParser, readFile } from '../../language/recipes/reader.js';
 
 const parser = createParser();

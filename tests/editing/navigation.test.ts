@@ -4,7 +4,7 @@ import { foldingRanges } from '../../language/editing/folding.js';
 import { highlights } from '../../language/editing/highlights.js';
 import { changesOfPathAt } from '../../language/editing/lineage-tree.js';
 import { createParser } from '../../language/grammar/parse.js';
-import type { Span } from '../../language/recipes/facts.js';
+import type { Span } from '../../language/facts/facts.js';
 import { deskAt, deskOf, VENNICK } from './desk-of.js';
 
 const parser = createParser();

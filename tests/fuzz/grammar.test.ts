@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import type { FileFacts, Problem, Span } from '../../language/recipes/facts.js';
+import type { FileFacts, Problem, Span } from '../../language/facts/facts.js';
 import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
 
 const parser = createParser();

@@ -12,7 +12,7 @@ import { inlayHints } from '../../language/editing/inlay-hints.js';
 import { lensesOf } from '../../language/editing/lenses.js';
 import { openWorkshop } from '../../language/editing/open-workshop.js';
 import { documentSymbols } from '../../language/editing/symbols.js';
-import type { Position } from '../../language/recipes/facts.js';
+import type { Position } from '../../language/facts/facts.js';
 import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
 import { THOROUGH } from '../thorough.js';
 

@@ -1,5 +1,5 @@
 /** Facts told in one line each, so that a test reads as "this text says that". */
-import type { Definition, FileFacts, Problem, QuantityValue, Statement, Value } from '../../language/recipes/facts.js';
+import type { Definition, FileFacts, Problem, QuantityValue, Statement, Value } from '../../language/facts/facts.js';
 import { type BookmatchParser, createParser, readFile } from '../../language/recipes/reader.js';
 
 export interface Reader {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { DEFINITION_KINDS } from '../../language/recipes/facts.js';
+import { DEFINITION_KINDS } from '../../language/facts/facts.js';
 import { reader } from './facts-in-words.js';
 
 const { says, file } = reader();

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Span } from '../../language/recipes/facts.js';
+import type { Span } from '../../language/facts/facts.js';
 import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
 
 const parser = createParser();

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Problem } from '../../language/recipes/facts.js';
+import type { Problem } from '../../language/facts/facts.js';
 import { reader } from './facts-in-words.js';
 
 const { file } = reader();

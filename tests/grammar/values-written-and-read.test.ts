@@ -4,7 +4,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
-import type { Value } from '../../language/recipes/facts.js';
+import type { Value } from '../../language/facts/facts.js';
 import { reader } from './facts-in-words.js';
 
 const { file, says, problems } = reader();

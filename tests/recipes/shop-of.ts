@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { createParser } from '../../language/grammar/parse.js';
 import { Bookshelf } from '../../language/recipes/bookshelf.js';
-import type { Problem } from '../../language/recipes/facts.js';
+import type { Problem } from '../../language/facts/facts.js';
 import { readFile } from '../../language/recipes/reader.js';
 import { Workshop } from '../../language/recipes/workshop.js';
 

@@ -4,7 +4,7 @@ import { isNumber, sameDimension } from '../../quantities/dimension.js';
 import { otherUnit } from '../../quantities/shop-units.js';
 import type { Unit } from '../../quantities/unit.js';
 import { unitsOf } from '../../quantities/units.js';
-import type { Statement, Value } from '../../recipes/facts.js';
+import type { Statement, Value } from '../../facts/facts.js';
 import { valuesOf } from '../../recipes/mentions.js';
 import { allStatements, quantitiesIn } from '../../recipes/values.js';
 import { writeExactly } from './exact-value.js';

@@ -5,13 +5,7 @@
 import { leavingWith } from '../../checks/fewer-changes.js';
 import { indentOf, insertAt, insertLine, remove, replace, textAt } from '../../checks/mending.js';
 import type { Edit } from '../../checks/finding.js';
-import type {
-  ChangeStatement,
-  Definition,
-  PropertyStatement,
-  RequestStatement,
-  Statement,
-} from '../../recipes/facts.js';
+import type { ChangeStatement, Definition, PropertyStatement, RequestStatement, Statement } from '../../facts/facts.js';
 import { sameValue } from '../../recipes/values.js';
 import { isCursor, type Marked, markedStatements, type Offer, readableRecipe, touches } from './offer.js';
 import { firstDifference, readAfter } from './proof.js';

@@ -2,7 +2,7 @@
 import { groupEdits } from '../../checks/fewer-changes.js';
 import type { Edit } from '../../checks/finding.js';
 import { behind, indentOf, replace, textAt } from '../../checks/mending.js';
-import type { Definition, Statement } from '../../recipes/facts.js';
+import type { Definition, Statement } from '../../facts/facts.js';
 import { isCursor, type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
 import { firstDifference, readAfter } from './proof.js';
 

@@ -1,4 +1,4 @@
-import type { Definition } from '../../recipes/facts.js';
+import type { Definition } from '../../facts/facts.js';
 
 /** A recipe, its parent and its grandparent, all in force. */
 export interface Line {

@@ -2,7 +2,7 @@
 import type { Edit } from '../../checks/finding.js';
 import { remove, replace, restated, textAt } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
-import type { ChangeStatement, Statement, Value } from '../../recipes/facts.js';
+import type { ChangeStatement, Statement, Value } from '../../facts/facts.js';
 import { type Change, isWithin } from '../../recipes/instrument.js';
 import { sameValue } from '../../recipes/values.js';
 import type { Workshop } from '../../recipes/workshop.js';

@@ -1,6 +1,6 @@
 /** What a refactoring is given and what it answers. */
 import type { Edit } from '../../checks/finding.js';
-import type { Definition, Span, Statement } from '../../recipes/facts.js';
+import type { Definition, Span, Statement } from '../../facts/facts.js';
 import type { BookmatchParser } from '../../recipes/reader.js';
 import { type Desk, isBefore } from '../desk.js';
 

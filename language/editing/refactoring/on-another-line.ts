@@ -5,7 +5,7 @@
 import type { Edit } from '../../checks/finding.js';
 import { replace } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
-import type { ChangeStatement, Definition, QuantityValue, Value } from '../../recipes/facts.js';
+import type { ChangeStatement, Definition, QuantityValue, Value } from '../../facts/facts.js';
 import { type Change, type Instrument, isWithin } from '../../recipes/instrument.js';
 import { agrees, sameValue } from '../../recipes/values.js';
 import type { Workshop } from '../../recipes/workshop.js';

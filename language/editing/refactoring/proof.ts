@@ -1,6 +1,6 @@
 /** The proof that a recipe written another way means the same: it is read as it would be, and the values are compared. */
 import type { Edit } from '../../checks/finding.js';
-import type { Definition } from '../../recipes/facts.js';
+import type { Definition } from '../../facts/facts.js';
 import type { Held, Instrument } from '../../recipes/instrument.js';
 import { type BookmatchParser, readFile } from '../../recipes/reader.js';
 import { sameValue } from '../../recipes/values.js';

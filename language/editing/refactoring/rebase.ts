@@ -1,7 +1,7 @@
 /** A recipe set on another parent, with the same differences: the same steps from that parent's own values. */
 import type { Edit } from '../../checks/finding.js';
 import { replace } from '../../checks/mending.js';
-import type { Definition } from '../../recipes/facts.js';
+import type { Definition } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import type { Desk } from '../desk.js';
 import type { Marked, Offer } from './offer.js';

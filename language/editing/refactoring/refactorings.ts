@@ -2,7 +2,7 @@
  * Refactorings: the text written another way, with the same meaning or the same differences. Each stands in a file of its
  * own and either offers whole edits or says why it cannot; none does half.
  */
-import type { Span } from '../../recipes/facts.js';
+import type { Span } from '../../facts/facts.js';
 import type { BookmatchParser } from '../../recipes/reader.js';
 import { contains, type Desk, shifted } from '../desk.js';
 import { carryOver } from './carry-over.js';

@@ -1,5 +1,5 @@
 /** Other recipes a recipe's changes could stand on, the nearest in the family first. */
-import type { Definition } from '../../recipes/facts.js';
+import type { Definition } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 
 export interface Relative {

@@ -2,7 +2,7 @@
 import type { Edit } from '../../checks/finding.js';
 import { replace, textAt } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
-import type { PropertyStatement } from '../../recipes/facts.js';
+import type { PropertyStatement } from '../../facts/facts.js';
 import { sameValue } from '../../recipes/values.js';
 import { type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
 

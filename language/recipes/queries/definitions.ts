@@ -1,6 +1,6 @@
 /** Questions about one definition by itself, and about the shop. */
 import { propertiesOf } from '../values.js';
-import type { Definition } from '../facts.js';
+import type { Definition } from '../../facts/facts.js';
 import type { Held } from '../instrument.js';
 import { mentionsIn } from '../mentions.js';
 import { settingsOf } from '../settings.js';

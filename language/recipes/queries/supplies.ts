@@ -1,7 +1,7 @@
 /** Questions about what recipes name and lean on: wood sets and species, string sets, rigs. */
 import type { Dimension } from '../../quantities/dimension.js';
 import { Derivations, Evaluation } from '../evaluation.js';
-import type { Definition } from '../facts.js';
+import type { Definition } from '../../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from '../ground.js';
 import { remembered } from '../remembered.js';
 import { Traces } from '../traces.js';

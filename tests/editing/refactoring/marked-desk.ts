@@ -2,7 +2,7 @@
 import type { Desk } from '../../../language/editing/desk.js';
 import { type Offer, refactoringsAt } from '../../../language/editing/refactoring/refactorings.js';
 import { createParser } from '../../../language/grammar/parse.js';
-import type { Position, Span } from '../../../language/recipes/facts.js';
+import type { Position, Span } from '../../../language/facts/facts.js';
 import { deskOf } from '../desk-of.js';
 
 const parser = createParser();

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { Desk } from '../../../language/editing/desk.js';
 import type { Offer } from '../../../language/editing/refactoring/refactorings.js';
-import type { Position, Value } from '../../../language/recipes/facts.js';
+import type { Position, Value } from '../../../language/facts/facts.js';
 import { sameValues } from '../../../language/recipes/instrument.js';
 import { sameValue } from '../../../language/recipes/values.js';
 import { deskOf, VENNICK } from '../desk-of.js';
