@@ -1,8 +1,8 @@
 /** Stiffness into the panels of the factor, and the mass matrix. */
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
-import type { DiscreteTop } from './discrete.js';
+import { sameCorners, type DiscreteTop } from './discrete.js';
 import { plateMass, type PlateElement } from './plateElement.js';
-import { PARTS } from './plateParts.js';
+import { PARTS, SCALAR_MASS } from './plateParts.js';
 import { ribStiffness } from './ribElement.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
 import type { Unknowns } from './unknowns.js';
@@ -55,6 +55,7 @@ export function assemble(
     const m1 = laminates[row + AT_MASS + 1]!;
     const m2 = laminates[row + AT_MASS + 2]!;
     elements.set(element.parts, PARTS * q);
+    elements.set(element.mass, PARTS * q + SCALAR_MASS);
     const k = element.whole();
     if (shift !== 0) addShift(k, element.mass, shift, m0, m1, m2);
     let pair = 10 * q;
@@ -89,8 +90,14 @@ export function assemble(
   return -1;
 }
 
-/** M alone, into `mass` (cleared first). */
-export function addMassOf(top: DiscreteTop, unknowns: Unknowns, mass: NodalMass): void {
+/** M alone, into `mass` (cleared first); `elements` are the parts of the top `before`, on the same mesh. */
+export function addMassOf(
+  top: DiscreteTop,
+  before: DiscreteTop,
+  elements: Float64Array,
+  unknowns: Unknowns,
+  mass: NodalMass,
+): void {
   const { mesh, laminates, laminateOf, ribs } = top;
   const px = new Float64Array(4);
   const py = new Float64Array(4);
@@ -98,13 +105,18 @@ export function addMassOf(top: DiscreteTop, unknowns: Unknowns, mass: NodalMass)
   const scalar = new Float64Array(16);
   mass.fill(0);
   for (let q = 0; q < laminateOf.length; q++) {
-    corners(top, q, px, py, pz);
-    plateMass(px, py, scalar);
+    if (sameCorners(before, top, q)) {
+      for (let k = 0; k < 16; k++) scalar[k] = elements[PARTS * q + SCALAR_MASS + k]!;
+    } else {
+      corners(top, q, px, py, pz);
+      plateMass(px, py, scalar);
+    }
     const row = laminateOf[q]! * LAMINATE_SIZE + AT_MASS;
     for (let i = 0; i < 4; i++) {
       for (let j = 0; j <= i; j++) {
         const m = scalar[4 * i + j]!;
-        const [p, r] = [mesh.quads[4 * q + i]!, mesh.quads[4 * q + j]!];
+        const p = mesh.quads[4 * q + i]!;
+        const r = mesh.quads[4 * q + j]!;
         addMass(mass, unknowns, p, r, m * laminates[row]!, m * laminates[row + 1]!, m * laminates[row + 2]!);
       }
     }
@@ -240,30 +252,62 @@ function copyDiagonal({ pattern }: Unknowns, panels: Float64Array, diagonal: Flo
   }
 }
 
-/** Y ← M X for blocks of four vectors over all nodes, five unknowns each, interleaved. */
-export function multiplyMass({ graph }: Unknowns, mass: NodalMass, x: Float64Array, y: Float64Array): void {
-  const { start, list } = graph;
+/** Y ← M X for blocks of four vectors in the order of elimination. */
+export function multiplyMass(unknowns: Unknowns, mass: NodalMass, x: Float64Array, y: Float64Array): void {
+  const { start, list } = unknowns.graph;
+  const held = new Float64Array(20);
+  const sum = new Float64Array(20);
   y.fill(0);
   for (let i = 0; i + 1 < start.length; i++) {
-    const to = 20 * i;
+    sum.fill(0);
     for (let k = start[i]!; k < start[i + 1]!; k++) {
-      const from = 20 * list[k]!;
-      const m0 = mass[3 * k]!;
-      const m1 = mass[3 * k + 1]!;
-      const m2 = mass[3 * k + 2]!;
-      for (let c = 0; c < 4; c++) {
-        const t = to + c;
-        const f = from + c;
-        const u = x[f]!;
-        const v = x[f + 4]!;
-        const bx = x[f + 12]!;
-        const by = x[f + 16]!;
-        y[t]! += m0 * u + m1 * bx;
-        y[t + 4]! += m0 * v + m1 * by;
-        y[t + 8]! += m0 * x[f + 8]!;
-        y[t + 12]! += m1 * u + m2 * bx;
-        y[t + 16]! += m1 * v + m2 * by;
-      }
+      const free = startOf(unknowns, list[k]!);
+      if (free < 0) gatherHeld(unknowns, list[k]!, x, held);
+      const from = free < 0 ? 0 : free;
+      addMassTimes(mass, 3 * k, free < 0 ? held : x, from, sum);
     }
+    const to = startOf(unknowns, i);
+    if (to < 0) scatterHeld(unknowns, i, sum, y);
+    else for (let c = 0; c < 20; c++) y[to + c] = sum[c]!;
+  }
+}
+
+function addMassTimes(mass: NodalMass, at: number, x: Float64Array, from: number, sum: Float64Array): void {
+  const m0 = mass[at]!;
+  const m1 = mass[at + 1]!;
+  const m2 = mass[at + 2]!;
+  for (let c = 0; c < 4; c++) {
+    const f = from + c;
+    const u = x[f]!;
+    const v = x[f + 4]!;
+    const bx = x[f + 12]!;
+    const by = x[f + 16]!;
+    sum[c]! += m0 * u + m1 * bx;
+    sum[c + 4]! += m0 * v + m1 * by;
+    sum[c + 8]! += m0 * x[f + 8]!;
+    sum[c + 12]! += m1 * u + m2 * bx;
+    sum[c + 16]! += m1 * v + m2 * by;
+  }
+}
+
+/** Where a node's five unknowns stand one after another in a block; −1 where some are held. */
+function startOf({ slot, pattern }: Unknowns, node: number): number {
+  return slot[5 * node] === 0 && slot[5 * node + 4] === 4 ? 4 * pattern.first[node]! : -1;
+}
+
+function gatherHeld({ slot, pattern }: Unknowns, node: number, x: Float64Array, out: Float64Array): void {
+  for (let d = 0; d < 5; d++) {
+    const s = slot[5 * node + d]!;
+    const from = 4 * (pattern.first[node]! + s);
+    for (let c = 0; c < 4; c++) out[4 * d + c] = s < 0 ? 0 : x[from + c]!;
+  }
+}
+
+function scatterHeld({ slot, pattern }: Unknowns, node: number, sum: Float64Array, y: Float64Array): void {
+  for (let d = 0; d < 5; d++) {
+    const s = slot[5 * node + d]!;
+    if (s < 0) continue;
+    const to = 4 * (pattern.first[node]! + s);
+    for (let c = 0; c < 4; c++) y[to + c] = sum[4 * d + c]!;
   }
 }

@@ -1,5 +1,5 @@
 /** From solved vectors to the numbers a maker asks for. */
-import type { DiscreteTop } from './discrete.js';
+import { quadArea, type DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import { loadedPatch, overArea } from './loads.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
@@ -133,9 +133,7 @@ export function extremes(
 export function massOf({ mesh, laminates, laminateOf, ribs, x, y }: DiscreteTop): number {
   let sum = 0;
   for (let q = 0; q < laminateOf.length; q++) {
-    const [a, b, c, d] = mesh.quads.subarray(4 * q, 4 * q + 4) as unknown as [number, number, number, number];
-    const area = ((x[c]! - x[a]!) * (y[d]! - y[b]!) - (x[d]! - x[b]!) * (y[c]! - y[a]!)) / 2;
-    sum += area * laminates[laminateOf[q]! * LAMINATE_SIZE + AT_MASS]!;
+    sum += quadArea(mesh, x, y, q) * laminates[laminateOf[q]! * LAMINATE_SIZE + AT_MASS]!;
   }
   for (let r = 0; r < mesh.ribBrace.length; r++) {
     const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];

@@ -37,7 +37,8 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const quads = mesh.quads.length / 4;
   const laminateOf = new Int32Array(quads);
   const rows: number[] = [];
-  const known = new Map<string, number>();
+  /** Row by the patches above and below, then by thickness. */
+  const known = new Map<number, Map<number, number>>();
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
@@ -52,13 +53,13 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
     // A quadrilateral on the rim, beside a brace or ahead of its end has a row of its own, to be changed in that direction.
-    const key = own.has(q) ? `own ${q}` : `${bits} ${h}`;
-    let index = known.get(key);
+    const alike = own.has(q) ? undefined : (known.get(bits) ?? new Map<number, number>());
+    let index = alike?.get(h);
     if (index === undefined) {
-      laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
       index = rows.length / LAMINATE_SIZE;
-      rows.push(...row);
-      known.set(key, index);
+      laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
+      for (const value of row) rows.push(value);
+      if (alike) known.set(bits, alike.set(h, index));
     }
     laminateOf[q] = index;
   }
@@ -137,8 +138,7 @@ function massShares(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64A
   for (let q = 0; q < mesh.patchesOf.length; q++) {
     const bits = mesh.patchesOf[q]!;
     if (bits === 0) continue;
-    const [a, b, c, d] = mesh.quads.subarray(4 * q, 4 * q + 4) as unknown as [number, number, number, number];
-    const area = ((x[c]! - x[a]!) * (y[d]! - y[b]!) - (x[d]! - x[b]!) * (y[c]! - y[a]!)) / 2;
+    const area = quadArea(mesh, x, y, q);
     for (let i = 0; i < covered.length; i++) if (bits & (1 << i)) covered[i]! += area;
   }
   return Array.from(covered, (area, i) => (area > 0 ? Math.abs(signedArea(model.patches![i]!.outline)) / area : 1));
@@ -238,6 +238,15 @@ function crossingsOf(p: Brace, q: Brace): { at: number; along: number; sine: num
     }
   }
   return found;
+}
+
+/** m² of quadrilateral `q`. */
+export function quadArea({ quads }: TopMesh, x: Float64Array, y: Float64Array, q: number): number {
+  const a = quads[4 * q]!;
+  const b = quads[4 * q + 1]!;
+  const c = quads[4 * q + 2]!;
+  const d = quads[4 * q + 3]!;
+  return ((x[c]! - x[a]!) * (y[d]! - y[b]!) - (x[d]! - x[b]!) * (y[c]! - y[a]!)) / 2;
 }
 
 /** Whether quadrilateral `q` has the same corners and the same laminate in both. */

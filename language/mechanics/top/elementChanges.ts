@@ -41,10 +41,9 @@ export function elementChanges(
     const ratio = inPlane ? stretchRatio(before, after, q) : undefined;
     if (!element.compute(px, py, pz, after.laminates, row, inPlane && ratio === undefined)) return undefined;
     if (ratio !== undefined) scaleMembrane(elements, PARTS * q, ratio, element.parts);
-    const nodes = mesh.quads.subarray(4 * q, 4 * q + 4);
-    placesOf(unknowns, nodes, places, 20 * terms);
+    placesOf(unknowns, mesh.quads, 4 * q, places, 20 * terms);
     if (putDifference(element.parts, elements, PARTS * q, rows, PARTS * terms++)) continue;
-    placesOf(unknowns, nodes, places, 20 * terms);
+    placesOf(unknowns, mesh.quads, 4 * q, places, 20 * terms);
     putNegative(elements, PARTS * q, rows, PARTS * terms++);
   }
   const room = plateRoom();
@@ -61,7 +60,7 @@ export function elementChanges(
     for (let k = 0; k < 144; k++) ribMatrices[144 * i + k] = one[k]! - other[k]!;
     ribPlacesOf(unknowns, mesh.ribs.subarray(2 * r, 2 * r + 2), r, ribPlaces, 12 * i);
   }
-  addMassOf(after, unknowns, mass);
+  addMassOf(after, before, elements, unknowns, mass);
   return {
     mass,
     apply: (x, y) => {
@@ -95,25 +94,32 @@ function scaleMembrane(before: Float64Array, from: number, ratio: number, out: F
 
 /** The parts now less those before, where the facet leans as before; else the parts now alone, and false. */
 function putDifference(now: Float64Array, before: Float64Array, from: number, out: Float64Array, to: number): boolean {
-  out.set(now, to);
-  if (now[SLOPE_X] !== before[from + SLOPE_X] || now[SLOPE_Y] !== before[from + SLOPE_Y]) return false;
-  const coupled = now[COUPLED] !== 0 || before[from + COUPLED] !== 0;
-  for (let k = 0; k < (coupled ? SLOPE_X : COUPLING); k++) out[to + k]! -= before[from + k]!;
-  out[to + COUPLED] = Number(coupled);
+  if (now[SLOPE_X] !== before[from + SLOPE_X] || now[SLOPE_Y] !== before[from + SLOPE_Y]) {
+    out.set(now, to);
+    return false;
+  }
+  // Without coupling its numbers are never read.
+  const isCoupled = now[COUPLED] !== 0 || before[from + COUPLED] !== 0;
+  const numbers = isCoupled ? SLOPE_X : COUPLING;
+  for (let k = 0; k < numbers; k++) out[to + k] = now[k]! - before[from + k]!;
+  out[to + SLOPE_X] = now[SLOPE_X]!;
+  out[to + SLOPE_Y] = now[SLOPE_Y]!;
+  out[to + COUPLED] = Number(isCoupled);
   return true;
 }
 
 function putNegative(before: Float64Array, from: number, out: Float64Array, to: number): void {
   for (let k = 0; k < SLOPE_X; k++) out[to + k] = -before[from + k]!;
-  for (let k = SLOPE_X; k < PARTS; k++) out[to + k] = before[from + k]!;
+  for (let k = SLOPE_X; k <= COUPLED; k++) out[to + k] = before[from + k]!;
 }
 
 /** Place of each of the 20 unknowns in the order of elimination, −1 when held. */
-function placesOf({ slot, pattern }: Unknowns, nodes: Int32Array, out: Int32Array, at: number): void {
-  for (let k = 0; k < nodes.length; k++) {
+function placesOf({ slot, pattern }: Unknowns, quads: Int32Array, from: number, out: Int32Array, at: number): void {
+  for (let k = 0; k < 4; k++) {
+    const node = quads[from + k]!;
     for (let d = 0; d < 5; d++) {
-      const s = slot[5 * nodes[k]! + d]!;
-      out[at + 5 * k + d] = s < 0 ? -1 : pattern.first[nodes[k]!]! + s;
+      const s = slot[5 * node + d]!;
+      out[at + 5 * k + d] = s < 0 ? -1 : pattern.first[node]! + s;
     }
   }
 }

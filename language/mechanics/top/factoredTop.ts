@@ -80,27 +80,7 @@ export function factorTop(
 
 /** Y ← M X for blocks in the order of elimination. */
 export function massOperator(unknowns: Unknowns, mass: NodalMass): FactoredTop['multiply'] {
-  const nodes = unknowns.graph.start.length - 1;
-  const full = new Float64Array(5 * BLOCK * nodes);
-  const product = new Float64Array(5 * BLOCK * nodes);
-  return (x, y) => {
-    toNodes(unknowns, x, full);
-    multiplyMass(unknowns, mass, full, product);
-    y.fill(0);
-    fromNodes(unknowns, product, y);
-  };
-}
-
-/** Copies a block in the order of elimination to five unknowns per node (0 where held). */
-function toNodes({ slot, pattern }: Unknowns, x: Float64Array, full: Float64Array): void {
-  const { first } = pattern;
-  for (let node = 0; node < first.length; node++) {
-    for (let d = 5 * node; d < 5 * node + 5; d++) {
-      const s = slot[d]!;
-      const from = BLOCK * (first[node]! + s);
-      for (let c = 0; c < BLOCK; c++) full[BLOCK * d + c] = s < 0 ? 0 : x[from + c]!;
-    }
-  }
+  return (x, y) => multiplyMass(unknowns, mass, x, y);
 }
 
 /** Copies a block of five unknowns per node into the order of elimination; the braces' own rotations are left as they are. */

@@ -16,7 +16,9 @@ export const SLOPE_X = 304;
 export const SLOPE_Y = 305;
 /** 0 when the coupling is all zeros */
 export const COUPLED = 306;
-export const PARTS = 307;
+/** 4 × 4, m²: see `PlateElement.mass` */
+export const SCALAR_MASS = 307;
+export const PARTS = 323;
 
 /** Unknowns u, v and w, βx, βy of each node, as places among the 20. */
 const MEMBRANE_PLACE = [0, 1, 5, 6, 10, 11, 15, 16];
@@ -87,12 +89,10 @@ export function addPlateProduct(
       if (slope !== 0) for (let c = 0; c < 4; c++) stretched[to + c]! += slope * bent[12 * node + c]!;
     }
   }
-  forces.fill(0);
-  addRows(parts, at + MEMBRANE, 8, 8, stretched, forces, 0);
-  addRows(parts, at + BENDING, 12, 12, bent, forces, 32);
+  putRows(parts, at + MEMBRANE, 8, stretched, forces, 0);
+  putRows(parts, at + BENDING, 12, bent, forces, 32);
   if (parts[at + COUPLED] !== 0) {
-    addRows(parts, at + COUPLING, 8, 12, bent, forces, 0);
-    addColumns(parts, at + COUPLING, 8, 12, stretched, forces, 32);
+    addCoupling(parts, at + COUPLING, stretched, bent, forces);
   }
   for (let node = 0; node < 4; node++) {
     const place = from + 5 * node;
@@ -114,17 +114,9 @@ function scatter(forces: Float64Array, from: number, place: number, y: Float64Ar
   if (place >= 0) for (let c = 0; c < 4; c++) y[4 * place + c]! += forces[from + c]!;
 }
 
-/** out += K x, K `rows` × `columns` at `at`, two rows at a time: what is read of x then serves twice. */
-function addRows(
-  k: Float64Array,
-  at: number,
-  rows: number,
-  columns: number,
-  x: Float64Array,
-  out: Float64Array,
-  to: number,
-): void {
-  for (let i = 0; i < rows; i += 2) {
+/** out ← K x, K `n` × `n` at `at`, two rows at a time: what is read of x then serves twice. */
+function putRows(k: Float64Array, at: number, n: number, x: Float64Array, out: Float64Array, to: number): void {
+  for (let i = 0; i < n; i += 2) {
     let a0 = 0;
     let a1 = 0;
     let a2 = 0;
@@ -133,10 +125,10 @@ function addRows(
     let b1 = 0;
     let b2 = 0;
     let b3 = 0;
-    const line = at + columns * i;
-    for (let j = 0; j < columns; j++) {
+    const line = at + n * i;
+    for (let j = 0; j < n; j++) {
       const a = k[line + j]!;
-      const b = k[line + columns + j]!;
+      const b = k[line + n + j]!;
       const x0 = x[4 * j]!;
       const x1 = x[4 * j + 1]!;
       const x2 = x[4 * j + 2]!;
@@ -151,31 +143,32 @@ function addRows(
       b3 += b * x3;
     }
     const t = to + 4 * i;
-    out[t]! += a0;
-    out[t + 1]! += a1;
-    out[t + 2]! += a2;
-    out[t + 3]! += a3;
-    out[t + 4]! += b0;
-    out[t + 5]! += b1;
-    out[t + 6]! += b2;
-    out[t + 7]! += b3;
+    out[t] = a0;
+    out[t + 1] = a1;
+    out[t + 2] = a2;
+    out[t + 3] = a3;
+    out[t + 4] = b0;
+    out[t + 5] = b1;
+    out[t + 6] = b2;
+    out[t + 7] = b3;
   }
 }
 
-/** out += Kᵀ x, K `rows` × `columns` at `at`. */
-function addColumns(
+/** Forces on what stretches from what bends, and the other way round. */
+function addCoupling(
   k: Float64Array,
   at: number,
-  rows: number,
-  columns: number,
-  x: Float64Array,
-  out: Float64Array,
-  to: number,
+  stretched: Float64Array,
+  bent: Float64Array,
+  forces: Float64Array,
 ): void {
-  for (let i = 0; i < rows; i++) {
-    for (let j = 0; j < columns; j++) {
-      const v = k[at + columns * i + j]!;
-      for (let c = 0; c < 4; c++) out[to + 4 * j + c]! += v * x[4 * i + c]!;
+  for (let i = 0; i < 8; i++) {
+    for (let j = 0; j < 12; j++) {
+      const v = k[at + 12 * i + j]!;
+      for (let c = 0; c < 4; c++) {
+        forces[4 * i + c]! += v * bent[4 * j + c]!;
+        forces[32 + 4 * j + c]! += v * stretched[4 * i + c]!;
+      }
     }
   }
 }
