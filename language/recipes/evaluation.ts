@@ -18,7 +18,7 @@ import type { Derivations } from './derivations.js';
 import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Unknown } from './derived-quantity.js';
 import type { Value } from '../facts/facts.js';
 import { makePart, type Part } from './part.js';
-import { type Asked, partialOf } from './slopes.js';
+import { type Asked, differenceTo, slopesOf } from './slopes.js';
 import { type NumberReply, type Respondent, type Trace, Traces } from './traces.js';
 
 export { Derivations } from './derivations.js';
@@ -256,25 +256,41 @@ export class Evaluation implements Respondent {
     const derived = this.derived(path);
     const found = this.derivations.find(path);
     if (!derived?.known || !found) return new Map();
+    const slopes = this.ownSlopes(path, found);
+    if (slopes === 'not now') return new Map();
     const total = new Map<string, number>();
     for (const input of derived.inputs) {
       const inner = this.gradient(input.path);
       if (inner.size === 0) continue;
-      const slope = this.partial(path, found, input);
+      const slope = slopes ? (slopes.get(input.path) ?? 0) : this.partial(path, found, input);
       if (slope === 0) continue;
       for (const [id, inside] of inner) total.set(id, (total.get(id) ?? 0) + slope * inside);
     }
     return total;
   }
 
-  private partial(path: string, found: { quantity: DerivedQuantity; member: string }, input: Asked): number {
+  /** Of a quantity that knows its slopes, all at once. */
+  private ownSlopes(path: string, { quantity, member }: Found): ReadonlyMap<string, number> | 'not now' | undefined {
+    if (!quantity.slopes) return undefined;
+    const trace = this.found.get(path);
+    const own = trace?.own ?? slopesOf(this, quantity.slopes, member);
+    if (trace && own) trace.own = own;
+    return own ?? 'not now';
+  }
+
+  private partial(path: string, { quantity, member }: Found, input: Asked): number {
     const partials = this.found.get(path)?.partials;
     const known = partials?.get(input.path);
     if (known !== undefined) return known;
-    const slope = partialOf(this, found.quantity, found.member, input);
+    const slope = differenceTo(this, quantity, member, input);
     partials?.set(input.path, slope);
     return slope;
   }
+}
+
+interface Found {
+  readonly quantity: DerivedQuantity;
+  readonly member: string;
 }
 
 function pendingOf(quantity: DerivedQuantity): Unknown {

@@ -1,7 +1,7 @@
 /** How much a derived quantity moves with one of the numbers it asked for. */
 import { MechanicsError } from '../mechanics/error.js';
 import { Asking } from './asking.js';
-import type { DerivedQuantity } from './derived-quantity.js';
+import type { Ask, DerivedQuantity } from './derived-quantity.js';
 import type { Evaluation } from './evaluation.js';
 
 /** One number a quantity asked for. */
@@ -10,20 +10,26 @@ export interface Asked {
   readonly si: number;
 }
 
-/** d(quantity)/d(input), SI per SI: what the quantity itself knows, or else a central difference. */
-export function partialOf(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
-  if (!quantity.slopes) return difference(evaluation, quantity, member, input);
+/**
+ * d(quantity)/d(input) for every number it asks for, SI per SI, of a quantity that knows its own slopes; undefined while it cannot
+ * tell them, its analysis having been dropped since: it will be asked for again with the quantity itself.
+ */
+export function slopesOf(
+  evaluation: Evaluation,
+  slopes: (ask: Ask) => ReadonlyMap<string, number>,
+  member: string,
+): ReadonlyMap<string, number> | undefined {
   const asked = new Asking(evaluation, member, undefined);
   try {
-    return quantity.slopes(asked).get(input.path) ?? 0;
+    return slopes(asked);
   } catch (error) {
     if (!isNoAnswer(error, asked)) throw error;
-    return 0; // the analysis has been dropped since; it will be asked for again with the quantity itself
+    return undefined;
   }
 }
 
-/** With respect to one direct input, everything else it asked for kept as it was. */
-function difference(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
+/** d(quantity)/d(input) by a central difference, everything else it asked for kept as it was. */
+export function differenceTo(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
   const step = Math.abs(input.si) * 1e-4 || 1e-9;
   const at = (si: number) => {
     const asked = new Asking(evaluation, member, { path: input.path, si });

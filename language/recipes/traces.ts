@@ -26,6 +26,8 @@ export interface Trace {
   readonly answer: Derived;
   /** d(answer)/d(direct input), as far as anybody has asked. */
   readonly partials: Map<string, number>;
+  /** The same of a quantity that knows its slopes, once somebody has asked. */
+  own?: ReadonlyMap<string, number>;
 }
 
 /** What can be asked again. */

@@ -3,7 +3,7 @@ import { MechanicsError } from '../../language/mechanics/error.js';
 import { DIMENSION } from '../../language/quantities/dimension.js';
 import type { DerivedQuantity } from '../../language/recipes/derived-quantity.js';
 import { shopOf } from './shop-of.js';
-import { partialOf } from '../../language/recipes/slopes.js';
+import { differenceTo } from '../../language/recipes/slopes.js';
 
 const quantity = (compute: DerivedQuantity['compute']): DerivedQuantity => ({
   path: 'top.mass',
@@ -17,7 +17,7 @@ const quantity = (compute: DerivedQuantity['compute']): DerivedQuantity => ({
 
 const evaluation = shopOf().workshop.evaluate(new Map());
 const slope = (compute: DerivedQuantity['compute']) =>
-  partialOf(evaluation, quantity(compute), '', { path: 'top.thickness', si: 2 });
+  differenceTo(evaluation, quantity(compute), '', { path: 'top.thickness', si: 2 });
 
 describe('the slope of a quantity', () => {
   it('is a central difference, or one-sided at the edge of what the formula allows', () => {
