@@ -10,7 +10,7 @@ const MAY_USE = {
   facts: ['quantities'],
   catalogue: ['wording', 'quantities', 'facts'],
   mechanics: ['wording', 'quantities'],
-  grammar: ['wording', 'quantities'],
+  grammar: ['wording', 'quantities', 'facts'],
   recipes: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics'],
   checks: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes'],
   editing: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks'],

@@ -1,23 +1,13 @@
 /** What a token is to the rest of this folder, and the few questions asked of one. */
 import type { LexerResult } from 'langium';
+import { DEFINITION_KINDS } from '../facts/facts.js';
 
 export type Token = LexerResult['tokens'][number];
 export type TokenType = Token['tokenType'];
 export type TokenTypes = Readonly<Record<string, TokenType>>;
 
 /** The word that opens each kind of definition. */
-export const DEFINITION_WORDS: ReadonlySet<string> = new Set([
-  'shop',
-  'species',
-  'wood',
-  'model',
-  'recipe',
-  'build',
-  'rig',
-  'strings',
-  'appointments',
-  'order',
-]);
+export const DEFINITION_WORDS: ReadonlySet<string> = new Set(DEFINITION_KINDS);
 
 /** Words that open a statement, when what follows fits. */
 export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
