@@ -1,5 +1,6 @@
 import eslint from '@eslint/js';
 import tseslint from 'typescript-eslint';
+import lookups from './eslint-lookups.mjs';
 
 export default tseslint.config(
   { ignores: ['dist/', '.cache/', 'node_modules/', 'language/grammar/generated/', 'coverage/'] },
@@ -16,6 +17,11 @@ export default tseslint.config(
       '@typescript-eslint/no-non-null-assertion': 'off',
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
     },
+  },
+  {
+    files: ['language/**/*.ts', 'extension/**/*.ts'],
+    plugins: { lookups },
+    rules: { 'lookups/by-map': 'error' },
   },
   {
     files: ['*.mjs', '*.cjs', '*.js'],

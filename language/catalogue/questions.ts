@@ -70,7 +70,7 @@ export class Catalogue {
         if (child) return within === '' ? child.word : `${within}.${child.word}`;
       }
     }
-    const short = within === '' ? SHORTCUTS[low] : undefined;
+    const short = within === '' ? SHORTCUTS.get(low) : undefined;
     return short !== undefined && this.isKnown(short, kind) ? short : undefined;
   }
 

@@ -79,8 +79,8 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
         if (!found?.known || !found.basis.has('handbook')) return [];
         // A measured modulus leans on the handbook only to be carried to the shop's climate.
         if (figure === 'modulus.along' && found.basis.has('measured')) return [];
-        const words = `${text(FIGURES[figure] ?? figure)} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`;
-        return [{ words, how: text(HOW_TO[figure] ?? '') }];
+        const words = `${text(FIGURES.get(figure) ?? figure)} (${shown(found.si, found.quantity, wood.uncertainty(figure))})`;
+        return [{ words, how: text(HOW_TO.get(figure) ?? '') }];
       });
       if (figures.length === 0) continue;
       const [name, list] = [after.value.name, and(figures.map(({ words }) => words))];
@@ -145,14 +145,18 @@ recipe tarn-1 for tarn { top.thickness: 2.85 mm }`,
   },
 };
 
-const FIGURES: Readonly<Record<string, string>> = {
-  density: english('density'),
-  'modulus.along': english('stiffness along the grain'),
-};
-const HOW_TO: Readonly<Record<string, string>> = {
-  density: english('Weigh the blank.'),
-  'modulus.along': english('Tap it, or hang a load on it.'),
-};
+const FIGURES: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    density: english('density'),
+    'modulus.along': english('stiffness along the grain'),
+  }),
+);
+const HOW_TO: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    density: english('Weigh the blank.'),
+    'modulus.along': english('Tap it, or hang a load on it.'),
+  }),
+);
 
 /** What is needed, with the quantities it would make known; only of parts the recipe says something about. */
 function unknownIn(recipe: string, workshop: Workshop): ReadonlyMap<string, readonly string[]> {

@@ -38,7 +38,7 @@ export const IMPOSSIBLE_WOOD: Rule = {
       const range = plausible(property, tags);
       if (!range || (found.si >= range.low && found.si <= range.high)) continue;
       const usual = say`${shown(range.low, found.quantity)} to ${shown(range.high, found.quantity)}`;
-      const name = text(NAMES[figure] ?? figure);
+      const name = text(NAMES.get(figure) ?? figure);
       report(
         source.statement.span,
         say`From this, ${name} comes to ${shown(found.si, found.quantity)}; ${species ?? text('such wood')} has ${usual} (${cited(range.source, workshop.wording)}). Check the sizes, the mass, the tap and their units.`,
@@ -136,11 +136,13 @@ const EVIDENCE: readonly (readonly [string, readonly string[]])[] = [
   ['modulus.twist', ['tap.twist']],
 ];
 
-const NAMES: Readonly<Record<string, string>> = {
-  'modulus.along': english('the modulus along the grain'),
-  'modulus.across': english('the modulus across the grain'),
-  'modulus.twist': english('the shear modulus'),
-};
+const NAMES: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    'modulus.along': english('the modulus along the grain'),
+    'modulus.across': english('the modulus across the grain'),
+    'modulus.twist': english('the shear modulus'),
+  }),
+);
 
 /** Wood within one per cent of moisture of its balance is as settled as a meter can tell. (common practice) */
 const SETTLED = 0.01;
@@ -157,7 +159,7 @@ function scopesOf(all: readonly Written[]): Iterable<Scope> {
   for (const written of all) {
     const name = /^(?:climate\.)?(humidity|moisture|temperature)$/.exec(written.canonical)?.[1];
     const value = written.values[0]?.value;
-    if (name === undefined || value?.kind !== 'quantity' || value.quantity.dimension.name !== WANTED[name]?.name)
+    if (name === undefined || value?.kind !== 'quantity' || value.quantity.dimension.name !== WANTED.get(name)?.name)
       continue;
     const key = written.occasion ?? 'own';
     const scope = scopes.get(key) ?? new Map<string, { written: Written; value: QuantityValue }>();
@@ -167,11 +169,13 @@ function scopesOf(all: readonly Written[]): Iterable<Scope> {
   return scopes.values();
 }
 
-const WANTED: Readonly<Record<string, { readonly name: string }>> = {
-  humidity: DIMENSION.humidity,
-  moisture: DIMENSION.moisture,
-  temperature: DIMENSION.temperature,
-};
+const WANTED: ReadonlyMap<string, { readonly name: string }> = new Map(
+  Object.entries<{ readonly name: string }>({
+    humidity: DIMENSION.humidity,
+    moisture: DIMENSION.moisture,
+    temperature: DIMENSION.temperature,
+  }),
+);
 
 function balanceOf(celsius: number, humidity: number, moisture: number) {
   try {

@@ -37,7 +37,7 @@ export const DISK: Files = {
       return textOf(await readFile(path));
     } catch (error) {
       const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      return { trouble: TROUBLES[code] ?? english('it cannot be read') };
+      return { trouble: TROUBLES.get(code) ?? english('it cannot be read') };
     }
   },
 
@@ -70,14 +70,16 @@ export const DISK: Files = {
   },
 };
 
-const TROUBLES: Readonly<Record<string, string>> = {
-  EACCES: english('you are not allowed to read it'),
-  EPERM: english('you are not allowed to read it'),
-  ENOENT: english('it is no longer there'),
-  EISDIR: english('it is a folder'),
-  ERR_STRING_TOO_LONG: english('it is too large'),
-  ERR_FS_FILE_TOO_LARGE: english('it is too large'),
-};
+const TROUBLES: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    EACCES: english('you are not allowed to read it'),
+    EPERM: english('you are not allowed to read it'),
+    ENOENT: english('it is no longer there'),
+    EISDIR: english('it is a folder'),
+    ERR_STRING_TOO_LONG: english('it is too large'),
+    ERR_FS_FILE_TOO_LARGE: english('it is too large'),
+  }),
+);
 
 async function pathsOf(entry: Dirent, path: string): Promise<readonly string[]> {
   const skipped = entry.name.startsWith('.') || entry.name === 'node_modules';

@@ -137,7 +137,7 @@ export function typicalText(
     case 'date':
       return { label: english('a date'), snippet: '${1:2026-01-31}', detail: english('year-month-day') };
     case 'list': {
-      const usual = USUAL_LISTS[path];
+      const usual = USUAL_LISTS.get(path);
       if (usual) return { label: usual, snippet: listBlanks(usual), detail: english('usual') };
       return { label: '…, …', snippet: unit === '' ? '${1:}, ${2:}' : `\${1:0} ${unit}, \${2:0} ${unit}`, detail };
     }
@@ -147,11 +147,13 @@ export function typicalText(
 }
 
 /** Six strings in standard tuning, and a light set of steel for them. (string makers’ charts) */
-const USUAL_LISTS: Readonly<Record<string, string>> = {
-  tuning: 'E4, B3, G3, D3, A2, E2',
-  gauges: '.012 in, .016 in, .024 in, .032 in, .042 in, .053 in',
-  wound: 'plain, plain, wound, wound, wound, wound',
-};
+const USUAL_LISTS: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    tuning: 'E4, B3, G3, D3, A2, E2',
+    gauges: '.012 in, .016 in, .024 in, .032 in, .042 in, .053 in',
+    wound: 'plain, plain, wound, wound, wound, wound',
+  }),
+);
 
 function listBlanks(list: string): string {
   return list

@@ -135,7 +135,7 @@ const RULES: readonly Rule[] = [
 
   function statementWord(words, _, { text }) {
     for (let i = 0; i < words.length; i++) {
-      const example = EXAMPLES[itemAt(words, i).image];
+      const example = EXAMPLES.get(itemAt(words, i).image);
       const next = words[i + 1];
       if (example === undefined || kindOf(next) === ':' || (i > 0 && kindOf(words[i - 1]) === ':')) continue;
       if (example.takes(next)) {

@@ -27,17 +27,19 @@ export function lexemesOf({ tokens, definitions }: CutFile): Lexemes {
   };
 }
 
-const BY_TOKEN: Readonly<Record<string, Lexeme['kind']>> = {
-  NUMBER: 'number',
-  UNIT: 'unit',
-  STRING: 'text',
-  OPEN_TEXT: 'text',
-  DATE: 'date',
-  LINE_COMMENT: 'comment',
-  BLOCK_COMMENT: 'comment',
-  OPEN_COMMENT: 'comment',
-};
+const BY_TOKEN: ReadonlyMap<string, Lexeme['kind']> = new Map(
+  Object.entries<Lexeme['kind']>({
+    NUMBER: 'number',
+    UNIT: 'unit',
+    STRING: 'text',
+    OPEN_TEXT: 'text',
+    DATE: 'date',
+    LINE_COMMENT: 'comment',
+    BLOCK_COMMENT: 'comment',
+    OPEN_COMMENT: 'comment',
+  }),
+);
 
 function kindOfLexeme(token: Token): Lexeme['kind'] {
-  return BY_TOKEN[kindOf(token)] ?? (isWord(token) ? 'word' : 'sign');
+  return BY_TOKEN.get(kindOf(token)) ?? (isWord(token) ? 'word' : 'sign');
 }

@@ -39,19 +39,21 @@ function markOfLeaf(leaf: LeafCstNode): MarkKind {
   return $type === 'Broken' ? 'unreadable' : 'sign';
 }
 
-const BY_TOKEN: Readonly<Record<string, MarkKind>> = {
-  NUMBER: 'number',
-  UNIT: 'unit',
-  STRING: 'text',
-  OPEN_TEXT: 'text',
-  DATE: 'date',
-  LINE_COMMENT: 'comment',
-  BLOCK_COMMENT: 'comment',
-  OPEN_COMMENT: 'comment',
-  STRAY: 'unreadable',
-};
+const BY_TOKEN: ReadonlyMap<string, MarkKind> = new Map(
+  Object.entries<MarkKind>({
+    NUMBER: 'number',
+    UNIT: 'unit',
+    STRING: 'text',
+    OPEN_TEXT: 'text',
+    DATE: 'date',
+    LINE_COMMENT: 'comment',
+    BLOCK_COMMENT: 'comment',
+    OPEN_COMMENT: 'comment',
+    STRAY: 'unreadable',
+  }),
+);
 
 function markOf(token: Token, byPlace: ReadonlyMap<number, MarkKind>): MarkKind {
   // A word that no tree contains stands on a line that does not read.
-  return BY_TOKEN[kindOf(token)] ?? byPlace.get(token.startOffset) ?? (isWord(token) ? 'unreadable' : 'sign');
+  return BY_TOKEN.get(kindOf(token)) ?? byPlace.get(token.startOffset) ?? (isWord(token) ? 'unreadable' : 'sign');
 }

@@ -80,22 +80,24 @@ function comma(written: string, text: string, say: Wording['say']): NumberReadin
   return bad(say`"${short(written)}" is not a number I can read: decimals are written with a point, as in 2.85.`);
 }
 
-const VULGAR: Readonly<Record<string, string>> = {
-  '¼': '1/4',
-  '½': '1/2',
-  '¾': '3/4',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
+const VULGAR: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    '¼': '1/4',
+    '½': '1/2',
+    '¾': '3/4',
+    '⅓': '1/3',
+    '⅔': '2/3',
+    '⅛': '1/8',
+    '⅜': '3/8',
+    '⅝': '5/8',
+    '⅞': '7/8',
+  }),
+);
 
 /** The same text with typographic signs, single-character fractions and wide spaces in their plain form. */
 function plain(written: string): string {
   return written
-    .replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (character) => ` ${VULGAR[character] ?? character}`)
+    .replace(/[¼½¾⅓⅔⅛⅜⅝⅞]/g, (character) => ` ${VULGAR.get(character) ?? character}`)
     .replace(/⁄/g, '/')
     .replace(/[−–]/g, '-')
     .replace(/\s+/g, ' ')

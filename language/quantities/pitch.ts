@@ -79,9 +79,11 @@ export function nearestNote(hz: number, a4 = STANDARD_A4): (Note & { readonly ce
 
 const OCTAVES = [0, 1, 2, 3, 4, 5, 6, 7, 8];
 const SHARPS = ['C', 'C#', 'D', 'D#', 'E', 'F', 'F#', 'G', 'G#', 'A', 'A#', 'B'];
-const SEMITONE: Readonly<Record<string, number>> = { C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 };
+const SEMITONE: ReadonlyMap<string, number> = new Map(
+  Object.entries<number>({ C: 0, D: 2, E: 4, F: 5, G: 7, A: 9, B: 11 }),
+);
 
 function noteNamed(name: string, octave: number, a4: number): Note {
-  const step = (SEMITONE[name.charAt(0)] ?? 0) + (name[1] === '#' ? 1 : name[1] === 'b' ? -1 : 0);
+  const step = (SEMITONE.get(name.charAt(0)) ?? 0) + (name[1] === '#' ? 1 : name[1] === 'b' ? -1 : 0);
   return { name: `${name}${octave}`, hz: a4 * 2 ** ((step + 12 * octave - 57) / 12) };
 }

@@ -36,7 +36,7 @@ export interface PlateModes {
   /** rad and m under the strings; absent without a load. */
   readonly statics?: { readonly rotation: number; readonly dip: number; readonly belly: number };
   /** d(figure)/d(parameter), SI per SI, by figure and path of the recipe. */
-  readonly slopes: Readonly<Record<SlopedFigure, Readonly<Record<string, number>>>>;
+  readonly slopes: Readonly<Record<SlopedFigure, ReadonlyMap<string, number>>>;
   /** For drawing: nodes, quadrilaterals, and the shape of each mode. */
   readonly drawing: PlateDrawing;
 }

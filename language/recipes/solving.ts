@@ -37,10 +37,10 @@ function solvePlate(
   if (!result.ok) return result.stopped ? undefined : { ok: false, problems: result.problems };
   const { solution } = result;
   const figures = figuresOf(solution);
-  const slopes = Object.fromEntries(SLOPED.map((figure) => [figure, {}])) as Slopes;
+  const slopes = Object.fromEntries(SLOPED.map((figure) => [figure, new Map()])) as Slopes;
   // Two parameters of one path (the wood of several braces) add up.
   const add = (path: string, change: (figure: SlopedFigure) => number) => {
-    for (const figure of SLOPED) slopes[figure][path] = (slopes[figure][path] ?? 0) + change(figure);
+    for (const figure of SLOPED) slopes[figure].set(path, (slopes[figure].get(path) ?? 0) + change(figure));
   };
   const perturbed = parameters.flatMap(({ path, parameter, factor = 1 }) =>
     isOneThickness(parameter) ? [] : [{ path, parameter, factor }],
@@ -72,7 +72,7 @@ function solvePlate(
   return { ok: true, ...figures.described, slopes };
 }
 
-type Slopes = Record<SlopedFigure, Record<string, number>>;
+type Slopes = Record<SlopedFigure, Map<string, number>>;
 
 const SLOPED: readonly SlopedFigure[] = ['frequency', 'effectiveMass', 'effectiveArea', 'rotation', 'dip', 'belly'];
 

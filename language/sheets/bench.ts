@@ -184,16 +184,18 @@ const STAGE_TITLES: Readonly<Record<Stage, string>> = {
 };
 
 /** The weighed name of what is computed under another. */
-const COMPUTED_AS: Readonly<Record<string, string>> = {
-  'mass.braced-top': 'top.braced-mass',
-  'mass.braced-back': 'back.braced-mass',
-};
+const COMPUTED_AS: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    'mass.braced-top': 'top.braced-mass',
+    'mass.braced-back': 'back.braced-mass',
+  }),
+);
 
 function readingRow({ wording }: Workshop, { evaluation }: SheetSubject, path: string): readonly SheetCell[] {
   const { text } = wording;
-  const asked = COMPUTED_AS[path] ?? path;
+  const asked = COMPUTED_AS.get(path) ?? path;
   const computed = evaluation.derived(asked);
-  const remark = REMARKS[path] === undefined ? text('read') : text(REMARKS[path]);
+  const remark = text(REMARKS.get(path) ?? english('read'));
   if (!computed?.known) {
     const waiting = computed?.pending ? text('being worked out') : text('not computed');
     return [path, waiting, '', WRITE, remark];
@@ -206,20 +208,22 @@ function readingRow({ wording }: Workshop, { evaluation }: SheetSubject, path: s
   return [path, shown(si, quantity), off, WRITE, remark];
 }
 
-const REMARKS: Readonly<Record<string, string>> = {
-  'top.mass': english('weigh, cut to outline'),
-  'back.mass': english('weigh, cut to outline'),
-  'top.sag': english('sag in the rig; write down which'),
-  'mass.braced-top': english('weigh'),
-  'mass.braced-back': english('weigh'),
-  'mass.rim': english('weigh'),
-  'mass.box': english('weigh'),
-  'mass.finished': english('weigh, strung'),
-  'bridge.rotation': english('level on the bridge, before and after stringing'),
-  'resonance.air': english('strings on and damped; write down the days since stringing'),
-  'resonance.top': english('strings on and damped'),
-  'resonance.back': english('strings on and damped'),
-};
+const REMARKS: ReadonlyMap<string, string> = new Map(
+  Object.entries<string>({
+    'top.mass': english('weigh, cut to outline'),
+    'back.mass': english('weigh, cut to outline'),
+    'top.sag': english('sag in the rig; write down which'),
+    'mass.braced-top': english('weigh'),
+    'mass.braced-back': english('weigh'),
+    'mass.rim': english('weigh'),
+    'mass.box': english('weigh'),
+    'mass.finished': english('weigh, strung'),
+    'bridge.rotation': english('level on the bridge, before and after stringing'),
+    'resonance.air': english('strings on and damped; write down the days since stringing'),
+    'resonance.top': english('strings on and damped'),
+    'resonance.back': english('strings on and damped'),
+  }),
+);
 
 function cautionsOf(workshop: Workshop, subject: SheetSubject): Sheet['cautions'] {
   const { text } = workshop.wording;

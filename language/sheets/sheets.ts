@@ -7,15 +7,21 @@ import { papersSheet } from './papers.js';
 import type { Sheet, SheetKind } from './sheet.js';
 import { type SheetSubject, subjectOf } from './subject.js';
 
-const MAKERS: Readonly<Record<SheetKind, (workshop: Workshop, subject: SheetSubject) => Sheet>> = {
-  bench: benchSheet,
-  client: clientSheet,
-  care: careCard,
-  papers: papersSheet,
-};
+type Maker = (workshop: Workshop, subject: SheetSubject) => Sheet;
 
-/** The sheet of a recipe, of a build, or of an order; undefined when there is none of that name. */
+// A map, since the kind comes from outside: every plain object has a `constructor`.
+const MAKERS: ReadonlyMap<string, Maker> = new Map(
+  Object.entries({
+    bench: benchSheet,
+    client: clientSheet,
+    care: careCard,
+    papers: papersSheet,
+  } satisfies Record<SheetKind, Maker>),
+);
+
+/** The sheet of a recipe, of a build, or of an order; undefined when there is none of that name or kind. */
 export function sheetOf(workshop: Workshop, name: string, kind: SheetKind): Sheet | undefined {
-  const subject = subjectOf(workshop, name);
-  return subject && MAKERS[kind](workshop, subject);
+  const make = MAKERS.get(kind);
+  const subject = make && subjectOf(workshop, name);
+  return subject && make(workshop, subject);
 }

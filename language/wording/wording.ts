@@ -8,11 +8,16 @@
 export type Translations = Readonly<Record<string, string>>;
 
 export class Wording {
+  /** A map, since texts of a file are looked up in it: `constructor` is in every plain object. */
+  private readonly translations: ReadonlyMap<string, string>;
+
   constructor(
-    private readonly translations: Translations = {},
+    translations: Translations = {},
     /** BCP 47: `en`, `de`. */
     readonly language = 'en',
-  ) {}
+  ) {
+    this.translations = new Map(Object.entries(translations));
+  }
 
   /** A sentence with parts: say`${path} is thinner than ${limit}` is looked up as `{0} is thinner than {1}`. */
   readonly say = (sentence: TemplateStringsArray, ...parts: readonly (string | number)[]): string => {
@@ -21,14 +26,14 @@ export class Wording {
   };
 
   /** A sentence without parts, as a table of properties or rules has it. Not translated: the English one. */
-  readonly text = (english: string): string => this.translations[english] ?? english;
+  readonly text = (english: string): string => this.translations.get(english) ?? english;
 
   /**
    * A finished English sentence of those who know no wording, as the mechanics; its parts are told in the same way.
    * What no sentence of the table fits is given back as it is.
    */
   readonly told = (english: string): string => {
-    const known = this.translations[english];
+    const known = this.translations.get(english);
     if (known !== undefined) return known;
     return this.matched(english) ?? english;
   };
@@ -49,7 +54,7 @@ export class Wording {
   /** A name at the head of a sentence: languages differ in how `the` goes with it. */
   private withArticle(name: string): string {
     const whole = `the ${name}`;
-    return this.translations[whole] ?? this.matched(whole) ?? this.told(name);
+    return this.translations.get(whole) ?? this.matched(whole) ?? this.told(name);
   }
 
   /** `a`, `a and b`, `a, b and c`. */
@@ -80,8 +85,8 @@ interface Pattern {
 }
 
 /** The most telling first: a sentence may fit several, and fits best the one with most words of its own. */
-function patternsOf(translations: Translations): readonly Pattern[] {
-  return Object.entries(translations)
+function patternsOf(translations: ReadonlyMap<string, string>): readonly Pattern[] {
+  return [...translations]
     .map(([english, sentence]) => ({ pieces: piecesOf(english), sentence }))
     .filter(({ pieces }) => pieces.length > 1 && pieces.some((piece) => /[a-z]{2}/.test(piece)))
     .sort((a, b) => b.pieces.join('').length - a.pieces.join('').length)

@@ -66,5 +66,6 @@ export interface Translator {
 
 /** Looks texts up in the editor's translations, sent by an extension that does not carry the page's texts itself. */
 export function translator(translations: Words): Translator {
-  return { t: (english) => translations[english] ?? english };
+  const table = new Map(Object.entries(translations));
+  return { t: (english) => table.get(english) ?? english };
 }

@@ -31,18 +31,20 @@ export function defineUnit(symbol: string, dimension: Dimension, factor: number,
 }
 
 const DOTS = ['·', '*', '.', '⋅'];
-const POWERS: Readonly<Record<string, readonly string[]>> = {
-  '²': ['²', '2', '^2'],
-  '³': ['³', '3', '^3'],
-  '⁴': ['⁴', '4', '^4'],
-};
+const POWERS: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries<readonly string[]>({
+    '²': ['²', '2', '^2'],
+    '³': ['³', '3', '^3'],
+    '⁴': ['⁴', '4', '^4'],
+  }),
+);
 const MICRO = ['µ', 'μ', 'u'];
 
 /** Every way a keyboard may produce the spelling: `N·m²` is also `N*m2`, `N.m^2`, … */
 function typedWays(spelling: string): string[] {
   let ways = [''];
   for (const character of spelling) {
-    const choices = character === '·' ? DOTS : character === 'µ' ? MICRO : (POWERS[character] ?? [character]);
+    const choices = character === '·' ? DOTS : character === 'µ' ? MICRO : (POWERS.get(character) ?? [character]);
     ways = choices.flatMap((choice) => ways.map((way) => way + choice));
   }
   return ways;

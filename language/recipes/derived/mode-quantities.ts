@@ -210,5 +210,5 @@ function mainMode(ask: Ask, plate: PlateName): ModeFigures {
 
 function slopesOf(plate: PlateName, figure: SlopedFigure, sign: 1 | -1 = 1) {
   return (ask: Ask): ReadonlyMap<string, number> =>
-    new Map(Object.entries(solved(ask, plate).slopes[figure]).map(([path, slope]) => [path, sign * slope]));
+    new Map([...solved(ask, plate).slopes[figure]].map(([path, slope]) => [path, sign * slope]));
 }

@@ -77,25 +77,27 @@ function noteOf(ask: Ask): string | undefined {
 }
 
 /** The catalogue's words for what a string is made of, as the mechanics knows them. */
-const WRAPS: Readonly<Record<string, StringKind>> = {
-  'phosphor-bronze': 'phosphor bronze',
-  'bronze-80-20': '80/20 bronze',
-  'nickel-plated-steel': 'nickel-plated steel',
-  'pure-nickel': 'nickel-plated steel',
-  'stainless-steel': 'stainless steel',
-  'silk-and-steel': 'silver-plated on nylon',
-  'silver-plated-copper': 'silver-plated on nylon',
-  nylon: 'silver-plated on nylon',
-  'titanium-nylon': 'silver-plated on nylon',
-  fluorocarbon: 'silver-plated on nylon',
-};
+const WRAPS: ReadonlyMap<string, StringKind> = new Map(
+  Object.entries<StringKind>({
+    'phosphor-bronze': 'phosphor bronze',
+    'bronze-80-20': '80/20 bronze',
+    'nickel-plated-steel': 'nickel-plated steel',
+    'pure-nickel': 'nickel-plated steel',
+    'stainless-steel': 'stainless steel',
+    'silk-and-steel': 'silver-plated on nylon',
+    'silver-plated-copper': 'silver-plated on nylon',
+    nylon: 'silver-plated on nylon',
+    'titanium-nylon': 'silver-plated on nylon',
+    fluorocarbon: 'silver-plated on nylon',
+  }),
+);
 
 function kindOf(ask: Ask): StringKind {
   const material = ask.word(`string.${nameOf(ask)}.material`) ?? ask.word('material');
   const soft = ['nylon', 'gut'].includes(ask.word('kind') ?? '') || material === 'nylon' || material === 'fluorocarbon';
   if (!isWound(ask, soft)) return !soft ? 'plain steel' : material === 'fluorocarbon' ? 'fluorocarbon' : 'nylon';
   if (material === undefined && !soft) ask.assume('the wound strings are taken to be phosphor bronze');
-  return WRAPS[material ?? (soft ? 'silver-plated-copper' : 'phosphor-bronze')] ?? 'phosphor bronze';
+  return WRAPS.get(material ?? (soft ? 'silver-plated-copper' : 'phosphor-bronze')) ?? 'phosphor bronze';
 }
 
 /** A third string of .020 in or more is usually wound; the soft trebles of a classical set never are. (common practice) */
