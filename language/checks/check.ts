@@ -14,7 +14,9 @@ export class Checks {
   private readonly ofDefinition: Query<Definition, readonly Finding[]>;
 
   constructor(private readonly workshop: Workshop) {
-    this.ofDefinition = workshop.shelf.memo.query((definition) => findingsOf(definition, workshop));
+    this.ofDefinition = workshop.shelf.memo.query('findings', (definition) => findingsOf(definition, workshop), {
+      isBoundToKey: true,
+    });
   }
 
   /** Findings of one file, in the order of the text. */

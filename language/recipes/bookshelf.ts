@@ -100,10 +100,13 @@ export class Bookshelf {
       for (const { definition, line } of after?.definitions ?? []) this.putUp(definition, { uri, line });
     }
     this.announce(touched);
+    this.memo.forget([...touched].filter((definition) => !this.places.has(definition)));
+    this.memo.sweep();
   }
 
   private putUp(definition: Definition, place: Placement): void {
     this.places.set(definition, place);
+    this.memo.recall(definition);
     for (const key of keysOf(definition)) {
       const shelf = this.index.get(key);
       if (shelf) shelf.add(definition);

@@ -8,7 +8,7 @@ export function buildQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;
   const { memo } = shelf;
 
-  const build = memo.query((name: string): BuildRecord | undefined => {
+  const build = memo.query('build', (name: string): BuildRecord | undefined => {
     const definition = shelf.find('build', name);
     if (!definition) return undefined;
     const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
@@ -20,7 +20,7 @@ export function buildQueries(workshop: Workshop) {
   });
 
   /** By the first of the recipes that are built alike. */
-  const alike = memo.query((root: string): readonly BuildRecord[] => {
+  const alike = memo.query('alike', (root: string): readonly BuildRecord[] => {
     const recipes = [root];
     for (const name of recipes) {
       const children = shelf.targeting('recipe', name).map((child) => child.name.text);
@@ -33,7 +33,7 @@ export function buildQueries(workshop: Workshop) {
     );
   });
 
-  const evidence = memo.query((name: string): readonly Evidence[] => {
+  const evidence = memo.query('evidence', (name: string): readonly Evidence[] => {
     const made = workshop.build(name);
     const recipe = made?.recipe?.name;
     const ancestor = recipe === undefined ? undefined : workshop.lastBuiltAncestor(recipe);

@@ -18,16 +18,16 @@ export function instrumentQueries(workshop: Workshop) {
     model: (name: string) => workshop.model(name),
   };
 
-  const lineage = memo.query((recipe: string) => lineageOf(shelf, recipe));
+  const lineage = memo.query('lineage', (recipe: string) => lineageOf(shelf, recipe));
 
-  const ring = memo.query((recipe: string) => ringOf(shelf, recipe));
+  const ring = memo.query('ring', (recipe: string) => ringOf(shelf, recipe));
 
-  const model = memo.query((name: string): Instrument | undefined => {
+  const model = memo.query('model', (name: string): Instrument | undefined => {
     const definition = shelf.find('model', name);
     return definition && applyModel(definition, context);
   });
 
-  const instrument = memo.query((name: string): Solved | undefined => {
+  const instrument = memo.query('instrument', (name: string): Solved | undefined => {
     const definition = shelf.find('recipe', name);
     if (!definition) return undefined;
     const start = workshop.startOf(name);
@@ -36,31 +36,33 @@ export function instrumentQueries(workshop: Workshop) {
     return { ...unsolved, values, solvedHolds: holds };
   });
 
-  const ordered = memo.query((name: string): Instrument | undefined => {
+  const ordered = memo.query('ordered', (name: string): Instrument | undefined => {
     const order = shelf.find('order', name);
     const recipe = order?.relation && workshop.instrument(order.relation.target.text);
     return order && recipe && applyRecipe(recipe, order, context);
   });
 
   /** Apart from the instrument, so that an edit which leaves every value as it was ends here. */
-  const values = memo.query((recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
+  const values = memo.query('values', (recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
     equal: sameValues,
   });
 
-  const evaluation = memo.query((recipe: string): Evaluation | undefined => {
+  const evaluation = memo.query('evaluation', (recipe: string): Evaluation | undefined => {
     if (!shelf.find('recipe', recipe)) return undefined;
     return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
   });
 
-  const inFull = memo.query((recipe: string): Evaluation | undefined =>
+  const inFull = memo.query('inFull', (recipe: string): Evaluation | undefined =>
     shelf.find('recipe', recipe) ? workshop.evaluateInFull(values.get(recipe)) : undefined,
   );
 
-  const modelValues = memo.query((name: string) => workshop.model(name)?.values ?? NO_VALUES, { equal: sameValues });
+  const modelValues = memo.query('modelValues', (name: string) => workshop.model(name)?.values ?? NO_VALUES, {
+    equal: sameValues,
+  });
 
-  const modelEvaluation = memo.query((name: string) => workshop.evaluate(modelValues.get(name)));
+  const modelEvaluation = memo.query('modelEvaluation', (name: string) => workshop.evaluate(modelValues.get(name)));
 
-  const count = memo.query((recipe: string): Count => {
+  const count = memo.query('count', (recipe: string): Count => {
     const child = workshop.instrument(recipe);
     const parentName = workshop.parentOf(recipe);
     const parent = parentName === undefined ? undefined : workshop.instrument(parentName);
@@ -72,7 +74,7 @@ export function instrumentQueries(workshop: Workshop) {
     });
   });
 
-  const expectations = memo.query((recipe: string): readonly Expectation[] => {
+  const expectations = memo.query('expectations', (recipe: string): readonly Expectation[] => {
     const definition = shelf.find('recipe', recipe);
     const evaluated = workshop.evaluation(recipe);
     return definition && evaluated ? checkExpectations(definition, evaluated, context.canonical) : [];

@@ -5,7 +5,7 @@ import type { Workshop } from '../workshop.js';
 export function modeQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;
 
-  const isNeeded = shelf.memo.query((recipe: string): boolean => {
+  const isNeeded = shelf.memo.query('isNeeded', (recipe: string): boolean => {
     const statements = shelf.find('recipe', recipe)?.statements ?? [];
     return statements.some(
       (statement) =>

@@ -11,7 +11,7 @@ export function supplyQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;
   const { memo } = shelf;
 
-  const species = memo.query((name: string): Definition | undefined => {
+  const species = memo.query('species', (name: string): Definition | undefined => {
     const seen = new Set<string>();
     for (let next: string | undefined = name; next !== undefined && !seen.has(next);) {
       seen.add(next);
@@ -22,7 +22,7 @@ export function supplyQueries(workshop: Workshop) {
     return undefined;
   });
 
-  const woodGround = memo.query((name: string): ValueGround | undefined => {
+  const woodGround = memo.query('woodGround', (name: string): ValueGround | undefined => {
     const set = shelf.find('wood', name);
     const kin = workshop.speciesOf(name);
     if (!set && !kin) return undefined;
@@ -47,22 +47,22 @@ export function supplyQueries(workshop: Workshop) {
     return new ValueGround(layers, workshop.settings().tolerances, woodDimensionOf, rigs);
   });
 
-  const wood = memo.query((name: string): Evaluation | undefined => {
+  const wood = memo.query('wood', (name: string): Evaluation | undefined => {
     const ground = woodGround.get(name);
     return ground && new Evaluation(workshop.derivations('wood'), ground);
   });
 
-  const woodInFull = memo.query((name: string): Evaluation | undefined => {
+  const woodInFull = memo.query('woodInFull', (name: string): Evaluation | undefined => {
     const ground = woodGround.get(name);
     return ground && new Evaluation(workshop.derivations('wood'), ground, new Traces(), workshop.analyst);
   });
 
-  const strings = memo.query((name: string): Evaluation | undefined => {
+  const strings = memo.query('strings', (name: string): Evaluation | undefined => {
     const set = shelf.find('strings', name);
     return set && asStated(set, `strings ${name}: `, workshop.derivations('strings'));
   });
 
-  const rig = memo.query((name: string): Evaluation | undefined => {
+  const rig = memo.query('rig', (name: string): Evaluation | undefined => {
     const found = shelf.find('rig', name);
     return found && asStated(found, `rig ${name}: `, new Derivations([]));
   });
