@@ -58,13 +58,15 @@ export function assemble(
     elements.set(element.mass, PARTS * q + SCALAR_MASS);
     const k = element.whole();
     if (shift !== 0) addShift(k, element.mass, shift, m0, m1, m2);
+    const riding = top.riding.get(q);
+    if (riding && shift !== 0) addShift(k, riding, shift, 1, 0, 0);
     let pair = 10 * q;
     for (let i = 0; i < 4; i++) {
       const p = mesh.quads[4 * q + i]!;
       for (let j = 0; j <= i; j++, pair++) {
         const r = mesh.quads[4 * q + j]!;
         const m = element.mass[4 * i + j]!;
-        addMass(mass, unknowns, p, r, m * m0, m * m1, m * m2);
+        addMass(mass, unknowns, p, r, m * m0 + (riding?.[4 * i + j] ?? 0), m * m1, m * m2);
         const base = quadBase[pair]!;
         if (base < 0) continue;
         const step = quadStep[pair]!;
@@ -112,12 +114,14 @@ export function addMassOf(
       plateMass(px, py, scalar);
     }
     const row = laminateOf[q]! * LAMINATE_SIZE + AT_MASS;
+    const riding = top.riding.get(q);
     for (let i = 0; i < 4; i++) {
       for (let j = 0; j <= i; j++) {
         const m = scalar[4 * i + j]!;
         const p = mesh.quads[4 * q + i]!;
         const r = mesh.quads[4 * q + j]!;
-        addMass(mass, unknowns, p, r, m * laminates[row]!, m * laminates[row + 1]!, m * laminates[row + 2]!);
+        const more = riding?.[4 * i + j] ?? 0;
+        addMass(mass, unknowns, p, r, m * laminates[row]! + more, m * laminates[row + 1]!, m * laminates[row + 2]!);
       }
     }
   }

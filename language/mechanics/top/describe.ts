@@ -2,6 +2,7 @@
 import { quadArea, type DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
 import { loadedPatch, overArea } from './loads.js';
+import { ridingMass } from './riding.js';
 import { RIB_MASS, RIB_SIZE } from './ribSection.js';
 import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from './solution.js';
 
@@ -129,9 +130,9 @@ export function extremes(
   return { dip, belly };
 }
 
-/** kg: plate, braces and patches. */
-export function massOf({ mesh, laminates, laminateOf, ribs, x, y }: DiscreteTop): number {
-  let sum = 0;
+/** kg: plate, braces, patches and what rides on them. */
+export function massOf({ mesh, laminates, laminateOf, ribs, riding, x, y }: DiscreteTop): number {
+  let sum = ridingMass(riding);
   for (let q = 0; q < laminateOf.length; q++) {
     sum += quadArea(mesh, x, y, q) * laminates[laminateOf[q]! * LAMINATE_SIZE + AT_MASS]!;
   }

@@ -7,6 +7,7 @@ import type { TopMesh } from './mesh.js';
 import type { Brace, Point, TopModel } from './model.js';
 import { counterClockwise, crossing, signedArea } from './polygon.js';
 import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
+import { ridingOn, type Riding } from './riding.js';
 import { softenRim } from './rimTwist.js';
 import { stiffenBeside } from './underBrace.js';
 import { thicknessAt } from './thicknessMap.js';
@@ -24,6 +25,8 @@ export interface DiscreteTop {
   readonly laminateOf: Int32Array;
   /** `RIB_SIZE` numbers per brace piece. */
   readonly ribs: Float64Array;
+  /** What rides on the plate, by quadrilateral. */
+  readonly riding: Riding;
   /** N·m/rad per m along the rim */
   readonly rimSpring: number;
 }
@@ -57,7 +60,9 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     let index = alike?.get(h);
     if (index === undefined) {
       index = rows.length / LAMINATE_SIZE;
-      laminate(layersOf(model, bits, h, shares), model.plate.grain, row, 0);
+      const layers = layersOf(model, bits, h, shares);
+      const bare = !(model.patches ?? []).some(({ side }, i) => side === 'over' && bits & (1 << i));
+      laminate(layers, model.plate.grain, row, 0, bare ? model.film : undefined);
       for (const value of row) rows.push(value);
       if (alike) known.set(bits, alike.set(h, index));
     }
@@ -81,6 +86,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     laminates,
     laminateOf,
     ribs: ribRows(model, mesh, x, y, thickness),
+    riding: ridingOn(model, mesh, x, y),
     rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,
   };
 }

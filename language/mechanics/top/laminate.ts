@@ -1,5 +1,5 @@
 /** Stiffness and mass per area of a plate with what is glued on it, from its layers. */
-import type { OrthotropicWood } from './model.js';
+import type { Film, OrthotropicWood } from './model.js';
 
 export interface WoodLayer {
   readonly wood: OrthotropicWood;
@@ -31,9 +31,15 @@ export const AT_MASS = 27;
  * Fills `out[at…]`. (A, B, D) = Σ ∫ Q (1, z, z²) dz; transverse shear by equilibrium in the directions along and across
  * `grain`: 1/S = ∫ F² / (G D*²) dz with F = ∫ Q (z − z_n) dz from the lower face, which is 5/6 G h for one layer
  * (R.M. Jones, Mechanics of Composite Materials, ch. 4; J.M. Whitney, J. Appl. Mech. 40, 1973, 302–304; from memory).
- * `layers` from the lowest to the highest; `grain` is the plate's.
+ * `layers` from the lowest to the highest; `grain` is the plate's. A film lies on the upper face and is as thin as nothing.
  */
-export function laminate(layers: readonly WoodLayer[], grain: number, out: Float64Array, at: number): void {
+export function laminate(
+  layers: readonly WoodLayer[],
+  grain: number,
+  out: Float64Array,
+  at: number,
+  film?: Film,
+): void {
   out.fill(0, at, at + LAMINATE_SIZE);
   const q = new Float64Array(6);
   for (const { wood, grain: angle, from, to, massShare } of layers) {
@@ -51,7 +57,8 @@ export function laminate(layers: readonly WoodLayer[], grain: number, out: Float
     out[at + AT_MASS + 1]! += density * second;
     out[at + AT_MASS + 2]! += density * third;
   }
-  if (layers.length === 1) {
+  if (film) addFilm(film, layers[layers.length - 1]!.to, out, at);
+  if (layers.length === 1 && !film?.stiffness) {
     out.fill(0, at + AT_B, at + AT_B + 6);
     out.copyWithin(at + AT_BENDING, at + AT_D, at + AT_D + 6);
   } else {
@@ -64,6 +71,20 @@ export function laminate(layers: readonly WoodLayer[], grain: number, out: Float
   out[at + AT_SHEAR] = c * c * along + s * s * across;
   out[at + AT_SHEAR + 1] = c * s * (along - across);
   out[at + AT_SHEAR + 2] = s * s * along + c * c * across;
+}
+
+/** Poisson's ratio of a cured coat: 0.35 to 0.4 for glassy polymers (common handbook value, from memory). */
+const FILM_POISSON = 0.35;
+
+function addFilm({ massPerArea, stiffness = 0 }: Film, z: number, out: Float64Array, at: number): void {
+  const shear = (stiffness * (1 - FILM_POISSON)) / 2;
+  const form = [stiffness, FILM_POISSON * stiffness, 0, stiffness, 0, shear];
+  form.forEach((value, i) => {
+    out[at + AT_A + i]! += value;
+    out[at + AT_B + i]! += value * z;
+    out[at + AT_D + i]! += value * z * z;
+  });
+  for (let k = 0; k < 3; k++) out[at + AT_MASS + k]! += massPerArea * z ** k;
 }
 
 /** Plane-stress stiffness of wood with its grain at `angle` from x, into `q`: 11, 12, 16, 22, 26, 66, Pa. */

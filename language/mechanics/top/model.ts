@@ -71,6 +71,26 @@ export interface Patch {
   readonly side: 'over' | 'under';
 }
 
+/** Something small that rides on the plate without stiffening it: a pickup, a preamp, a weight of a test. */
+export interface RidingMass {
+  readonly name?: string;
+  /** m */
+  readonly x: number;
+  readonly y: number;
+  /** kg */
+  readonly mass: number;
+  /** m: spread evenly over a disc of this radius; absent: a point. */
+  readonly radius?: number;
+}
+
+/** A coat on the upper face, everywhere but under what is glued there. */
+export interface Film {
+  /** kg/m² */
+  readonly massPerArea: number;
+  /** N/m: E t / (1 − ν²) of the coat, alike in every direction; absent: unknown, and counted as none. */
+  readonly stiffness?: number;
+}
+
 /** How the rim holds the plate. `hinged` and `elastic` hold the mid-surface against moving up and down. */
 export type Edge =
   | { readonly kind: 'free' }
@@ -103,6 +123,8 @@ export interface TopModel {
   readonly plate: Plate;
   readonly braces?: readonly Brace[];
   readonly patches?: readonly Patch[];
+  readonly masses?: readonly RidingMass[];
+  readonly film?: Film;
   readonly edge: Edge;
   /** Straight lines on which the plate rests: there it cannot move up or down, and turns freely. */
   readonly rests?: readonly { readonly from: Point; readonly to: Point }[];

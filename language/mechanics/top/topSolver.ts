@@ -146,11 +146,11 @@ function unknownsIn(plan: Plan, mesh: TopMesh, support: Support): Unknowns {
   return unknowns;
 }
 
-function supportOf({ edge, plate, braces, patches }: TopModel): Support {
+function supportOf({ edge, plate, braces, patches, film }: TopModel): Support {
   return {
     edge: edge.kind,
     inPlaneHeld: edge.kind === 'clamped' || (edge.kind !== 'free' && edge.inPlane === 'held'),
-    inPlane: plate.dome !== undefined || (braces?.length ?? 0) + (patches?.length ?? 0) > 0,
+    inPlane: plate.dome !== undefined || (braces?.length ?? 0) + (patches?.length ?? 0) > 0 || Boolean(film?.stiffness),
   };
 }
 

@@ -4,6 +4,7 @@ import { holeOutline, onPlate, withoutRepeats } from './layout.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
 import { contains, crossesItself, distanceToRim, signedArea } from './polygon.js';
 import { validateBrace, validateBraceLines } from './validateBraces.js';
+import { validateRiding } from './validateRiding.js';
 import { above, Findings, finitePoints, validateWood } from './validateParts.js';
 
 const MOST_POINTS = 4000;
@@ -51,6 +52,7 @@ export function validateSizes(model: TopModel): readonly TopProblem[] {
   validatePlate(found, model);
   (model.braces ?? []).forEach((brace, i) => validateBrace(found, brace, `braces.${i}`));
   (model.patches ?? []).forEach((patch, i) => validatePatch(found, patch, `patches.${i}`));
+  validateRiding(found, model);
   validateEdge(found, model);
   validateLoad(found, model);
   return found.list;

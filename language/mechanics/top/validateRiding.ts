@@ -1,0 +1,31 @@
+/** Checks of what rides on the plate: small masses and the coat. */
+import { onPlate, holeOutline, withoutRepeats } from './layout.js';
+import { closedCurve } from './curve.js';
+import type { TopModel } from './model.js';
+import { above, finitePoints, type Findings } from './validateParts.js';
+
+export function validateRiding(found: Findings, { outline, holes = [], masses = [], film }: TopModel): void {
+  if (film && !(film.massPerArea >= 0 && film.massPerArea < 50)) {
+    found.error(
+      'film.massPerArea',
+      'The mass of the finish must be a number from zero up, in kilograms per square metre.',
+    );
+  }
+  if (film?.stiffness !== undefined && !(film.stiffness >= 0 && film.stiffness < 1e9)) {
+    found.error('film.stiffness', 'The stiffness of the finish must be a number from zero up.');
+  }
+  if (masses.length === 0) return;
+  const rim = closedCurve(withoutRepeats(outline));
+  const gaps = holes.map((hole) => closedCurve(withoutRepeats(holeOutline(hole))));
+  masses.forEach(({ name, x, y, mass, radius }, i) => {
+    const path = `masses.${i}`;
+    const what = name ?? 'added mass';
+    if (!above(found, `${path}.mass`, `mass of the ${what}`, mass)) return;
+    if (!finitePoints([[x, y]])) found.error(path, `The place of the ${what} is not a number.`);
+    else if (radius !== undefined && !(radius >= 0 && Number.isFinite(radius))) {
+      found.error(`${path}.radius`, `The radius of the ${what} must be a number from zero up.`);
+    } else if (!onPlate(x, y, rim, gaps)) {
+      found.warning(path, `The ${what} lies off the top: what of it rests on no wood is not counted there.`);
+    }
+  });
+}
