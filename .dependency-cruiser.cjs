@@ -48,6 +48,13 @@ module.exports = {
       to: { path: '^language/', pathNot: '^language/(wording|quantities|facts|catalogue|mechanics|recipes|grammar)/' },
     },
     {
+      name: 'statistics-know-no-recipe',
+      comment: 'Numbers in, numbers out: what is known of builds stands beside this folder, not in it.',
+      severity: 'error',
+      from: { path: '^language/recipes/builds/statistics/' },
+      to: { path: '^language/', pathNot: '^language/recipes/builds/statistics/' },
+    },
+    {
       name: 'language-heart-knows-no-editor',
       comment: 'Plain data in, plain data out: no VS Code or language server package, nothing of Node.',
       severity: 'error',

@@ -9,7 +9,7 @@ import { type EvidenceContext, disagreements, pooledScatter } from './evidence.j
 import type { Held } from './instrument.js';
 import { type Fit, leastSquares } from './least-squares.js';
 import { type Separation, separate } from './separation.js';
-import { studentT } from './student-t.js';
+import { studentT } from './builds/statistics/student-t.js';
 import { lastDigitStep } from './values.js';
 
 export interface Response {

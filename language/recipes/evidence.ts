@@ -9,7 +9,7 @@
  */
 import { type BuildRecord, CONDITIONS, type Condition, type Reading } from './builds.js';
 import type { Held } from './instrument.js';
-import { studentT } from './student-t.js';
+import { studentT } from './builds/statistics/student-t.js';
 import { sameValue } from './values.js';
 
 export interface Scatter {

@@ -17,6 +17,7 @@ const HOUSE: Record<string, { imports: readonly string[]; caught?: string }> = {
   'language/facts/facts.ts': { imports: ['../quantities/unit.js'] },
   'language/facts/bad.ts': { imports: ['../recipes/reader.js'], caught: 'facts-leans-only-on-what-lies-below' },
   'language/recipes/reader.ts': { imports: ['../grammar/parse.js', '../facts/facts.js', '../mechanics/beams.js'] },
+  'language/recipes/builds/statistics/ranks.ts': { imports: ['../../reader.js'], caught: 'statistics-know-no-recipe' },
   'language/recipes/bad-editor.ts': {
     imports: ['vscode-languageserver-types'],
     caught: 'language-heart-knows-no-editor',
