@@ -49,7 +49,7 @@ function shareAsFar(a: readonly number[], b: readonly number[]): number {
     for (let i = k; i < order.length; i += 1) {
       [order[k], order[i]] = [order[i]!, order[k]!];
       permute(k + 1);
-      [order[k], order[i]] = [order[i]!, order[k]!];
+      [order[k], order[i]] = [order[i]!, order[k]];
     }
   };
   permute(0);
