@@ -1,0 +1,113 @@
+/** Every note from the open strings to the twelfth fret, what they come to together, and which of them are wolves. */
+import { MechanicsError, positive } from '../error.js';
+import { size } from './complex.js';
+import { checkedBody, coupledBodyModes, type SoundingBody } from './sounding-body.js';
+import {
+  type Instrument,
+  type NoteSplit,
+  type SoundingNote,
+  soundingNote,
+  type SoundingString,
+} from './sounding-note.js';
+
+export const LAST_FRET = 12;
+
+export interface FingerboardInput {
+  readonly body: SoundingBody;
+  /** m */
+  readonly scale: number;
+  /** In the order of the body's `atStrings`. */
+  readonly strings: readonly SoundingString[];
+}
+
+export interface Fingerboard extends Instrument {
+  /** By string and fret; undefined above the band in which anything is told. */
+  readonly notes: readonly (readonly (SoundingNote | undefined)[])[];
+}
+
+/** Throws `MechanicsError` on numbers that are no instrument: a scale, weight or pitch not above zero, a loss below it. */
+export function fingerboard({ body, scale, strings }: FingerboardInput): Fingerboard {
+  if (strings.length === 0) throw new MechanicsError('strings', 'Without strings nothing sounds.');
+  positive('scale', scale);
+  strings.forEach(({ pitch }) => positive('pitch', pitch));
+  const instrument = { body: checkedBody(body), modes: coupledBodyModes(body), scale, strings };
+  const frets = Array.from({ length: LAST_FRET + 1 }, (_, fret) => fret);
+  return { ...instrument, notes: strings.map((_, s) => frets.map((fret) => soundingNote(instrument, s, fret))) };
+}
+
+export interface Summary {
+  /** dB: mean over the notes told. */
+  readonly level: number;
+  /** s: geometric mean of T₆₀. */
+  readonly sustain: number;
+  /** s: T₆₀ of the note that dies first. */
+  readonly shortest: number;
+  /** dB, root mean square: how far a note starts louder or softer than its two neighbours on the string. */
+  readonly unevenness: number;
+  /** How many notes that is. */
+  readonly count: number;
+}
+
+/** Of all strings, or of one. Throws where no note lies in the band. */
+export function summaryOf({ notes }: Fingerboard, string?: number): Summary {
+  const rows = string === undefined ? notes : [notes[string] ?? []];
+  const told = rows.flat().filter((note) => note !== undefined);
+  if (told.length === 0) throw new MechanicsError('strings', 'No note of these strings lies below 400 Hz.');
+  const mean = (of: (note: SoundingNote) => number) => told.reduce((sum, note) => sum + of(note), 0) / told.length;
+  const uneven = rows.flatMap((row) =>
+    row.flatMap((note, fret) => {
+      const [before, after] = [row[fret - 1], row[fret + 1]];
+      return note && before && after ? [(note.level - (before.level + after.level) / 2) ** 2] : [];
+    }),
+  );
+  return {
+    level: mean(({ level }) => level),
+    sustain: Math.exp(mean(({ sustain }) => Math.log(sustain))),
+    shortest: Math.min(...told.map(({ sustain }) => sustain)),
+    unevenness: uneven.length === 0 ? 0 : Math.sqrt(uneven.reduce((sum, square) => sum + square, 0) / uneven.length),
+    count: told.length,
+  };
+}
+
+/** A note that the body takes apart. */
+export interface Wolf {
+  readonly note: SoundingNote;
+  readonly split: NoteSplit;
+  /** Hz between the two tones: how fast it warbles. */
+  readonly beat: number;
+  /** 0 … 1: the second tone beside the first. */
+  readonly evenly: number;
+  /** Hz: resonance of the body behind it, and the nearest place for it midway between two notes. */
+  readonly resonance: number;
+  readonly better: number;
+}
+
+/** A second tone of less than this share of the first is not heard as one of two. */
+const AUDIBLE_SECOND = 0.5;
+
+/**
+ * Notes with strong coupling whose two tones are both heard, the worst first; of several notes split by the same resonance
+ * on the same string only the worst. A second tone counts from half the first; this line is ours.
+ */
+export function wolvesOf({ notes, modes }: Fingerboard): readonly Wolf[] {
+  const worst = new Map<string, Wolf>();
+  for (const note of notes.flat()) {
+    for (const split of note?.splits ?? []) {
+      if (!note || split.coupling <= 1) continue;
+      const evenly = size(split.shares[1]) / size(split.shares[0]);
+      if (evenly < AUDIBLE_SECOND) continue;
+      const resonance = modes[split.with]!.frequency;
+      const beat = Math.abs(split.roots[0].re - split.roots[1].re) / (2 * Math.PI);
+      const better = nearestGap(note.pitch * split.partial, resonance);
+      const key = `${note.string} ${split.with}`;
+      const known = worst.get(key);
+      if (!known || evenly > known.evenly) worst.set(key, { note, split, beat, evenly, resonance, better });
+    }
+  }
+  return [...worst.values()].sort((a, b) => a.note.sustain - b.note.sustain);
+}
+
+/** Hz: midway between this note and the one above or below, whichever the resonance is nearer to. */
+function nearestGap(tone: number, resonance: number): number {
+  return resonance >= tone ? tone * 2 ** (1 / 24) : tone * 2 ** (-1 / 24);
+}

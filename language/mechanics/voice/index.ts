@@ -1,0 +1,23 @@
+/** What is heard: how loud a note starts, how long it lasts, how even the notes are, and which is a wolf. */
+export { energyShare, type LeantOn, lossOfMode, USUAL_LOSS_RATIOS } from './energy-shares.js';
+export {
+  type Fingerboard,
+  fingerboard,
+  type FingerboardInput,
+  LAST_FRET,
+  type Summary,
+  summaryOf,
+  type Wolf,
+  wolvesOf,
+} from './fingerboard.js';
+export {
+  type CoupledBodyMode,
+  coupledBodyModes,
+  type ModeOf,
+  type PartMode,
+  response,
+  type SoundingBody,
+} from './sounding-body.js';
+export { BAND_TOP, type NoteSplit, type SoundingNote, type SoundingString } from './sounding-note.js';
+export { STANDARD_PLUCK } from './standard-pluck.js';
+export { internalLoss } from './string-loss.js';
