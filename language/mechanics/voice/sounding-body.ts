@@ -19,7 +19,7 @@
  */
 import { finite, notNegative, positive } from '../error.js';
 import { symmetricEigen } from '../symmetricEigen.js';
-import { add, type Complex, complex, divide, multiply, power, scale, subtract, ZERO } from './complex.js';
+import { add, type Complex, complex, divide, multiply, power, scale, subtract } from './complex.js';
 
 export type ModeOf = 'top' | 'back' | 'air';
 
@@ -68,14 +68,21 @@ export function radiationResistance({ airDensity, soundSpeed }: SoundingBody, om
 /** What a force at the saddle under a string (counted from 0) does at ω (1/s, above zero). */
 export function response(body: SoundingBody, string: number, omega: number): Response {
   const z = complex(springOf(body), omega * radiationResistance(body, omega));
-  let [own, pushed, mixed] = [ZERO, ZERO, ZERO];
-  for (const mode of body.modes) {
-    const inverse = divide(complex(1), dynamicStiffness(mode, omega));
-    const felt = mode.atStrings[string] ?? 0;
-    own = add(own, scale(inverse, felt * felt));
-    pushed = add(pushed, scale(inverse, mode.volume * mode.volume));
-    mixed = add(mixed, scale(inverse, mode.volume * felt));
+  // In plain numbers: this is asked some ten thousand times for one fingerboard and its slopes.
+  let [ownRe, ownIm, pushedRe, pushedIm, mixedRe, mixedIm] = [0, 0, 0, 0, 0, 0];
+  for (const { frequency, damping, volume, atStrings } of body.modes) {
+    const re = (2 * Math.PI * frequency) ** 2 - omega * omega;
+    const im = omega * damping;
+    const square = re * re + im * im;
+    const felt = atStrings[string] ?? 0;
+    ownRe += (felt * felt * re) / square;
+    ownIm -= (felt * felt * im) / square;
+    pushedRe += (volume * volume * re) / square;
+    pushedIm -= (volume * volume * im) / square;
+    mixedRe += (volume * felt * re) / square;
+    mixedIm -= (volume * felt * im) / square;
   }
+  const [own, pushed, mixed] = [complex(ownRe, ownIm), complex(pushedRe, pushedIm), complex(mixedRe, mixedIm)];
   const net = divide(mixed, add(complex(1), multiply(z, pushed)));
   const movement = subtract(own, multiply(z, multiply(net, mixed)));
   return { mobility: timesI(movement, omega), flow: timesI(net, omega) };
@@ -110,6 +117,8 @@ export interface CoupledBodyMode {
   readonly damping: number;
   /** Of that, by radiation. */
   readonly radiated: number;
+  /** 1/s: ω√(1 − 1/4Q²) + iγ/2. */
+  readonly pole: Complex;
   /** m²/√kg and 1/√kg, as in `PartMode`. */
   readonly volume: number;
   readonly atStrings: readonly number[];
@@ -137,10 +146,12 @@ export function coupledBodyModes(body: SoundingBody): readonly CoupledBodyMode[]
     const radiated = radiationResistance(body, omega) * volume * volume;
     const shares = vector.map((part) => part * part);
     const mostly = shares.indexOf(Math.max(...shares));
+    const damping = sum(shares, (share, i) => share * parts[i]!.damping) + radiated;
     return {
       frequency: omega / (2 * Math.PI),
-      damping: sum(shares, (share, i) => share * parts[i]!.damping) + radiated,
+      damping,
       radiated,
+      pole: complexFrequency(omega, damping),
       volume,
       atStrings: Array.from({ length: strings }, (_, s) =>
         sum(vector, (part, i) => part * (parts[i]!.atStrings[s] ?? 0)),
@@ -149,6 +160,10 @@ export function coupledBodyModes(body: SoundingBody): readonly CoupledBodyMode[]
       share: shares[mostly]!,
     };
   });
+}
+
+function complexFrequency(omega: number, damping: number): Complex {
+  return complex(Math.sqrt(Math.max(0, omega * omega - (damping * damping) / 4)), damping / 2);
 }
 
 /** One mode's part of mobility and flow, as if it were alone. */

@@ -3,21 +3,15 @@
  * moves along the top is hardly heard and lasts longer. SI throughout.
  */
 import { add, type Complex, complex, divide, multiply, power, scale, size, subtract } from './complex.js';
-import { complexFrequency, couplingRate, type Partial, type SplitNote, splitNote } from './coupled-note.js';
+import { type Partial, type SplitNote, splitNote } from './coupled-note.js';
 import { type CoupledBodyMode, modalResponse, response, type SoundingBody } from './sounding-body.js';
 import { pluckForce } from './standard-pluck.js';
-import { stringDecay, timeToFall60 } from './string-loss.js';
+import { type LosingString, stringDecay, timeToFall60 } from './string-loss.js';
 
 /** A string as the body knows it. */
-export interface SoundingString {
+export interface SoundingString extends LosingString {
   /** Hz, open */
   readonly pitch: number;
-  /** kg/m */
-  readonly massPerLength: number;
-  /** m */
-  readonly gauge: number;
-  /** Loss factor inside it. */
-  readonly internal: number;
 }
 
 /** What stays the same from note to note. */
@@ -113,50 +107,72 @@ function partialOf(
   const omega = 2 * Math.PI * partial.pitch * partial.number;
   const at = complex(omega);
   const whole = response(body, string, omega);
-  const strength = (mode: CoupledBodyMode): number =>
-    couplingRate(partial, mode.atStrings[string] ?? 0) / size(subtract(at, complexFrequency(mode)));
-  let chosen = 0;
-  modes.forEach((mode, r) => {
-    if (strength(mode) > strength(modes[chosen]!)) chosen = r;
-  });
+  const chosen = mattersMost(modes, string, omega);
   const mode = modes[chosen]!;
   const alone = modalResponse(mode, string, omega);
-  const under = { frequency: mode.frequency, damping: mode.damping, felt: mode.atStrings[string] ?? 0 };
-  const split = splitNote(partial, under, subtract(whole.mobility, alone.mobility));
+  // With uneven losses the rest may seem to give: it takes at least nothing, and the mode what is left.
+  const other = subtract(whole.mobility, alone.mobility);
+  const beyond = complex(Math.max(0, other.re), other.im);
+  const under = { pole: mode.pole, mobility: subtract(whole.mobility, beyond) };
+  const split = splitNote(partial, under, beyond);
   const apart = keptApart(subtract(split.roots[0], split.roots[1]));
   const rest = subtract(whole.flow, alone.flow);
-  const driven = divide(multiply(alone.flow, subtract(at, split.mode)), apart);
+  const driven = divide(multiply(alone.flow, subtract(at, mode.pole)), apart);
   const flows = [
     add(multiply(rest, split.shares[0]), driven),
     subtract(multiply(rest, split.shares[1]), driven),
   ] as const;
-  let square = meanSquareOfPair(flows, split.roots);
-  // The other modes ring for a moment from being let go.
-  modes.forEach((other, r) => {
-    if (r === chosen) return;
-    const p = complexFrequency(other);
-    const steady = multiply(modalResponse(other, string, omega).flow, subtract(at, p));
-    const begun = add(
-      divide(split.shares[0], subtract(split.roots[0], p)),
-      divide(split.shares[1], subtract(split.roots[1], p)),
-    );
-    square += power(multiply(steady, begun)) * overWindow(scale(complex(0, p.im), 2)).re;
-  });
+  const square = meanSquareOfPair(flows, split.roots) + ringing(modes, chosen, string, split, omega);
   const perFlow = (body.airDensity * omega) / (4 * Math.PI * DISTANCE);
   return { split: { ...split, partial: partial.number, with: chosen }, meanSquare: (square * perFlow * perFlow) / 2 };
+}
+
+/** The mode that a partial at ω leans on most: the greatest φ/|ω − p|. */
+function mattersMost(modes: readonly CoupledBodyMode[], string: number, omega: number): number {
+  let [chosen, most] = [0, -1];
+  modes.forEach(({ pole, atStrings }, r) => {
+    const felt = atStrings[string] ?? 0;
+    const strength = (felt * felt) / ((omega - pole.re) ** 2 + pole.im ** 2);
+    if (strength > most) [chosen, most] = [r, strength];
+  });
+  return chosen;
+}
+
+/** The other modes ring for a moment from being let go: mean square of their flow, (m³/(N·s))². */
+function ringing(
+  modes: readonly CoupledBodyMode[],
+  chosen: number,
+  string: number,
+  { roots, shares }: SplitNote,
+  omega: number,
+): number {
+  let square = 0;
+  modes.forEach((mode, r) => {
+    if (r === chosen) return;
+    const { pole } = mode;
+    const steady = multiply(modalResponse(mode, string, omega).flow, complex(omega - pole.re, -pole.im));
+    const begun = add(divide(shares[0], subtract(roots[0], pole)), divide(shares[1], subtract(roots[1], pole)));
+    square += power(steady) * power(begun) * fallen(2 * pole.im);
+  });
+  return square;
 }
 
 /** Mean of |a e^{iω₁t} + b e^{iω₂t}|² over the window. */
 function meanSquareOfPair([a, b]: readonly [Complex, Complex], [p, q]: readonly [Complex, Complex]): number {
   const cross = overWindow(complex(p.re - q.re, p.im + q.im));
   return (
-    power(a) * overWindow(complex(0, 2 * p.im)).re +
-    power(b) * overWindow(complex(0, 2 * q.im)).re +
+    power(a) * fallen(2 * p.im) +
+    power(b) * fallen(2 * q.im) +
     2 * multiply(multiply(a, complex(b.re, -b.im)), cross).re
   );
 }
 
-/** (1/τ) ∫ e^{iζt} dt over the window. */
+/** Mean of e^{−rt} over the window. */
+function fallen(rate: number): number {
+  return Math.abs(rate) * WINDOW < 1e-9 ? 1 : -Math.expm1(-rate * WINDOW) / (rate * WINDOW);
+}
+
+/** Mean of e^{iζt} over the window. */
 function overWindow(rate: Complex): Complex {
   const turned = scale(complex(-rate.im, rate.re), WINDOW);
   if (size(turned) < 1e-6) return complex(1);
