@@ -2,9 +2,10 @@
  * Recipe facts: what a file says, as plain data, with the place of every word.
  *
  * Invariants
- * - Facts are a pure function of a definition's own source text. Lines in a `Span` count from the definition's first
- *   line, so a definition that merely moved down a file keeps the very same facts object (and every answer computed
- *   from it). `Placement` says where it stands now.
+ * - Facts are a pure function of a definition's own text, the column it starts in, and what the text around it made of
+ *   its braces and quotes (`around`). Lines in a `Span` count from the definition's first line, so a definition that
+ *   merely moved down a file keeps the very same facts object (and every answer computed from it). `Placement` says where
+ *   it stands now.
  * - Nothing here knows a parser, an editor or a unit system beyond `quantities`.
  * - A word the reader could not make sense of stays in the facts as `unreadable`, beside a `Problem`; it is never
  *   dropped and never guessed.
@@ -69,10 +70,20 @@ export interface Definition {
   readonly problems: readonly Problem[];
   /** The definition's own text, from its first word to its closing brace. */
   readonly source: string;
+  /** What the text around it made of it: the problems that came from outside, written out. Empty for nearly all. */
+  readonly around: string;
   /** From the first word up to, not including, the opening brace. */
   readonly head: Span;
   /** The whole definition. */
   readonly span: Span;
+}
+
+/**
+ * Two definitions of one identity have the same facts and the same problems, whatever else their files say: the same text
+ * in the same column, with the same made of it by the text around it.
+ */
+export function identityOf({ source, around, head }: Pick<Definition, 'source' | 'around' | 'head'>): string {
+  return `${head.start.character} ${around} ${source}`;
 }
 
 /** Where a definition stands now. Add `line` to every line of its spans. */

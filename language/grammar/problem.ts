@@ -24,9 +24,9 @@ export function placeOf(first: Token, last: Token): Place {
   };
 }
 
-/** True when a place starts within another. */
+/** True when a place starts within another; what starts where the other has just ended stands outside. */
 export function within(place: Place, whole: Place): boolean {
-  return notBefore(place.start, whole.start) && notBefore(whole.end, place.start);
+  return notBefore(place.start, whole.start) && !notBefore(place.start, whole.end);
 }
 
 function notBefore(a: Place['start'], b: Place['start']): boolean {

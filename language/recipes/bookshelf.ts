@@ -6,12 +6,12 @@
  * stands before it.
  *
  * Invariants
- * - A definition whose text did not change keeps its identity, wherever it moved in its file.
+ * - A definition that is the same by `identityOf` stays the same object, wherever it moved in its file.
  * - The state after any sequence of `put` and `remove` equals a fresh shelf given the last version of each file.
  */
 import { Memo, type Input } from './memo.js';
-import type { Definition, DefinitionKind, FileFacts, Placement, Problem } from '../facts/facts.js';
-import { DEFINITION_KINDS } from '../facts/facts.js';
+import type { Definition, DefinitionKind, FileFacts, Placement } from '../facts/facts.js';
+import { DEFINITION_KINDS, identityOf } from '../facts/facts.js';
 
 export class Bookshelf {
   readonly memo = new Memo();
@@ -142,12 +142,13 @@ export class Bookshelf {
     }
   }
 
-  /** By file, then by line, so that the answer does not depend on the order in which files were opened. */
+  /** By file, then by place, so that the answer does not depend on the order in which files were opened. */
   private inOrder(key: string): Definition[] {
     return [...(this.index.get(key) ?? [])].sort((a, b) => {
       const x = this.places.get(a)!;
       const y = this.places.get(b)!;
-      return x.uri === y.uri ? x.line - y.line : x.uri < y.uri ? -1 : 1;
+      if (x.uri !== y.uri) return x.uri < y.uri ? -1 : 1;
+      return x.line - y.line || a.head.start.character - b.head.start.character;
     });
   }
 
@@ -163,24 +164,18 @@ function keepIdentities(facts: FileFacts, before: FileFacts | undefined): FileFa
   if (!before) return facts;
   const old = new Map<string, Definition[]>();
   for (const { definition } of before.definitions) {
-    const same = old.get(definition.source);
+    const identity = identityOf(definition);
+    const same = old.get(identity);
     if (same) same.push(definition);
-    else old.set(definition.source, [definition]);
+    else old.set(identity, [definition]);
   }
   return {
     ...facts,
-    definitions: facts.definitions.map(({ definition, line }) => {
-      const candidate = old.get(definition.source)?.[0];
-      // Problems can come from outside the definition's own text (a brace closed for it), so they must agree too.
-      if (!candidate || !sameProblems(candidate.problems, definition.problems)) return { definition, line };
-      old.get(definition.source)!.shift();
-      return { definition: candidate, line };
-    }),
+    definitions: facts.definitions.map(({ definition, line }) => ({
+      definition: old.get(identityOf(definition))?.shift() ?? definition,
+      line,
+    })),
   };
-}
-
-function sameProblems(a: readonly Problem[], b: readonly Problem[]): boolean {
-  return a.length === b.length && a.every((problem, i) => problem.message === b[i]!.message);
 }
 
 function touchedBy(before: FileFacts | undefined, after: FileFacts | undefined): readonly Definition[] {
@@ -188,15 +183,20 @@ function touchedBy(before: FileFacts | undefined, after: FileFacts | undefined):
   const now = new Set(after?.definitions.map((d) => d.definition));
   const touched = [...old, ...now].filter((definition) => !(old.has(definition) && now.has(definition)));
   // The order of definitions decides which of two of the same name is in force, so a pure move touches them too.
-  const moved = before && after && touched.length === 0 && !sameOrder(before, after);
-  return moved ? [...now] : touched;
+  return isSameOrder(before, after, (definition) => old.has(definition) && now.has(definition))
+    ? touched
+    : [...new Set([...touched, ...now])];
 }
 
-function sameOrder(before: FileFacts, after: FileFacts): boolean {
-  return (
-    before.definitions.length === after.definitions.length &&
-    before.definitions.every((entry, i) => entry.definition === after.definitions[i]!.definition)
-  );
+/** Whether the definitions that both have stand in the same order. */
+function isSameOrder(
+  before: FileFacts | undefined,
+  after: FileFacts | undefined,
+  isInBoth: (definition: Definition) => boolean,
+): boolean {
+  const kept = (facts: FileFacts | undefined) =>
+    (facts?.definitions ?? []).map(({ definition }) => definition).filter(isInBoth);
+  return sameItems(kept(before), kept(after));
 }
 
 function keysOf(definition: Definition): readonly string[] {

@@ -1,8 +1,8 @@
 /**
  * From text to recipe facts. The one place in `recipes/` that knows the grammar.
  *
- * The facts of a definition depend on its own text (and the column it starts in) and on nothing else, so a definition
- * whose text did not change keeps its facts object: hand in what the file said before, and only what changed is parsed.
+ * The facts of a definition depend on what `identityOf` tells apart and on nothing else, so a definition that is the same
+ * by that keeps its facts object: hand in what the file said before, and only what changed is parsed.
  */
 import type * as Tree from '../grammar/generated/ast.js';
 import { type Lexemes, lexemesOf } from '../grammar/lexemes.js';
@@ -10,7 +10,7 @@ import type { BookmatchParser, ParsedDefinition } from '../grammar/parse.js';
 import type { Place, TextProblem } from '../grammar/problem.js';
 import { relationIndex } from '../grammar/relation.js';
 import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
-import type * as Facts from '../facts/facts.js';
+import * as Facts from '../facts/facts.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
@@ -31,15 +31,19 @@ export function readFile(
   const file = parser.cut(text);
   const known = new Map<string, Facts.Definition[]>();
   for (const { definition } of before?.definitions ?? []) {
-    const key = keyOf(definition.source, definition.span.start.character);
-    known.set(key, [...(known.get(key) ?? []), definition]);
+    const identity = Facts.identityOf(definition);
+    const same = known.get(identity);
+    if (same) same.push(definition);
+    else known.set(identity, [definition]);
   }
   const definitions = file.definitions.map((cut) => {
-    const { place, source } = cut;
+    const firstLine = cut.place.start.line;
+    const given = cut.problems.map((problem) => problemAt(problem, firstLine));
+    const around = given.length === 0 ? '' : JSON.stringify(given);
+    const same = known.get(Facts.identityOf({ source: cut.source, around, head: spanFrom(cut.head, firstLine) }));
     const definition =
-      known.get(keyOf(source, place.start.character))?.shift() ??
-      new DefinitionReader(parser.read(file, cut), parser.wording).definition();
-    return { definition, line: place.start.line };
+      same?.shift() ?? new DefinitionReader(parser.read(file, cut), around, parser.wording).definition();
+    return { definition, line: firstLine };
   });
   return { uri, definitions, problems: file.problems.map((problem) => problemAt(problem, 0)) };
 }
@@ -52,10 +56,6 @@ export function readWords(text: string, parser: BookmatchParser): MarkedWord[] {
 /** The same words without their meaning, for laying a text out: much cheaper, since nothing is parsed. */
 export function readLexemes(text: string, parser: BookmatchParser): Lexemes {
   return lexemesOf(parser.cut(text));
-}
-
-function keyOf(source: string, column: number): string {
-  return `${column} ${source}`;
 }
 
 function problemAt({ code, message, place, suggestions }: TextProblem, firstLine: number): Facts.Problem {
@@ -79,6 +79,7 @@ class DefinitionReader {
 
   constructor(
     private readonly parsed: ParsedDefinition,
+    private readonly around: string,
     private readonly wording: Wording,
   ) {
     this.firstLine = parsed.cut.place.start.line;
@@ -107,6 +108,7 @@ class DefinitionReader {
       statements,
       problems: this.problems.sort(byPlace),
       source: cut.source,
+      around: this.around,
       head: headSpan,
       span: spanFrom(cut.place, this.firstLine),
     };

@@ -13,10 +13,8 @@ import {
   type TextDocumentChangeEvent,
   TextDocumentSyncKind,
   TextDocuments,
-  type TextDocumentsConfiguration,
   type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
-import { TextDocument } from 'vscode-languageserver-textdocument';
 import { type Answer, answering, steadily } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './code-actions.js';
 import { LEGEND, serveColouring } from './colouring.js';
@@ -32,6 +30,7 @@ import { serveInstruments } from './instruments.js';
 import { serveInsight } from './insight.js';
 import { FINISHES_LINE, serveLayout } from './layout.js';
 import { serveNavigation } from './navigation.js';
+import { OpenText } from './open-text.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
 import { Session } from './session.js';
@@ -59,7 +58,7 @@ export function serve(
   worker?: PlateWorker,
   translations?: TranslationsFor,
 ): void {
-  const documents = new TextDocuments(NEWEST);
+  const documents = new TextDocuments<OpenText>(OpenText);
   const delivered = gathered(
     () => {
       publisher.refresh();
@@ -136,13 +135,13 @@ export function serve(
     }),
   );
 
-  const typed = ({ document }: TextDocumentChangeEvent<TextDocument>) => {
+  const typed = ({ document }: TextDocumentChangeEvent<OpenText>) => {
     session.type(document.uri, document.getText());
     publisher.refresh();
   };
   documents.onDidChangeContent(steadily(connection, typed));
   documents.onDidClose(
-    steadily(connection, async ({ document }: TextDocumentChangeEvent<TextDocument>) => {
+    steadily(connection, async ({ document }: TextDocumentChangeEvent<OpenText>) => {
       await session.close(document.uri);
       publisher.refresh();
     }),
@@ -174,13 +173,6 @@ function answerRequests(serving: Serving): void {
   serveAnotherParent(serving);
   serveOneInstrument(serving);
 }
-
-/** Texts as the editor has them. A change made to an older text than the one at hand came too late and is left out. */
-const NEWEST: TextDocumentsConfiguration<TextDocument> = {
-  create: TextDocument.create,
-  update: (document, changes, version) =>
-    version > document.version ? TextDocument.update(document, changes, version) : document,
-};
 
 const CAPABILITIES: InitializeResult = {
   serverInfo: { name: 'bookmatch' },

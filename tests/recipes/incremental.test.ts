@@ -13,6 +13,11 @@ function open(files: ReadonlyMap<string, string>): OpenWorkshop {
   return shop;
 }
 
+/** As the session does it: with what the file said before. */
+function put({ shelf }: OpenWorkshop, uri: string, text: string): void {
+  shelf.put(readFile(uri, text, parser, shelf.file(uri)));
+}
+
 function findingsOf({ shelf, checks }: OpenWorkshop): Record<string, readonly string[]> {
   return Object.fromEntries(
     shelf.uris().map((uri) => [
@@ -44,9 +49,7 @@ describe('edits', () => {
     const shop = open(files);
     const stale = () => shop.checks.file(uri).filter((finding) => finding.code === 'stale-change').length;
     const before = stale();
-    shop.shelf.put(
-      readFile(uri, files.get(uri)!.replace('thickness: 2.80 mm   rig', 'thickness: 2.95 mm   rig'), parser),
-    );
+    put(shop, uri, files.get(uri)!.replace('thickness: 2.80 mm   rig', 'thickness: 2.95 mm   rig'));
     const after = shop.checks.definition(shop.shelf.find('recipe', recipeName(0, 11))!);
     expect(after.map(({ message }) => message).join('\n')).toMatch(/2\.\d+ mm/);
     expect(stale()).toBeGreaterThanOrEqual(before);
@@ -68,7 +71,7 @@ describe('edits', () => {
       const uri = uriOf(name);
       expect(files.get(uri)).toMatch(from);
       files.set(uri, files.get(uri)!.replace(from, to));
-      shop.shelf.put(readFile(uri, files.get(uri)!, parser));
+      put(shop, uri, files.get(uri)!);
       const fresh = open(files);
       expect(findingsOf(shop), to).toEqual(findingsOf(fresh));
       for (const recipe of shop.shelf.names('recipe')) {
@@ -96,7 +99,7 @@ describe('edits', () => {
         shop.shelf.remove(uri);
       } else {
         files.set(uri, text);
-        shop.shelf.put(readFile(uri, text, parser));
+        put(shop, uri, text);
       }
       if (edit % 20 === 19) expect(findingsOf(shop), `after edit ${edit}`).toEqual(findingsOf(open(files)));
     }
