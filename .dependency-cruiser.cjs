@@ -13,10 +13,22 @@ const MAY_USE = {
   grammar: ['wording', 'quantities', 'facts'],
   recipes: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics'],
   checks: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes'],
+  disk: ['wording', 'recipes'],
   editing: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks'],
   sheets: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing'],
-  server: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing', 'sheets'],
-  cli: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing', 'sheets'],
+  server: [
+    'wording',
+    'quantities',
+    'facts',
+    'catalogue',
+    'mechanics',
+    'recipes',
+    'checks',
+    'editing',
+    'sheets',
+    'disk',
+  ],
+  cli: ['wording', 'quantities', 'facts', 'catalogue', 'mechanics', 'recipes', 'checks', 'editing', 'sheets', 'disk'],
 };
 
 /** Who may use grammar/ is a rule of its own, below. */

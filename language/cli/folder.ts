@@ -1,20 +1,22 @@
-/** Recipe files on disk, for the command line: the one place that reads them. */
-import { type Dirent, watch } from 'node:fs';
-import { readdir, readFile, stat, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { type FileText, textOf } from '../recipes/file-text.js';
-import { english } from '../wording/wording.js';
+/** Recipe files on disk, as the command line asks for them. */
+import { watch } from 'node:fs';
+import { stat } from 'node:fs/promises';
+import { readRecipeFile, type StoredText } from '../disk/read-file.js';
+import { ENDING, type FoundFiles, recipeFilesIn } from '../disk/recipe-files.js';
+import { replaceFile } from '../disk/replace-file.js';
+import type { Trouble } from '../disk/troubles.js';
+import { BYTE_ORDER_MARK } from '../recipes/file-text.js';
 
-export const ENDING = '.bookmatch';
+export { ENDING };
 
 export interface Files {
   kindOf(path: string): Promise<'folder' | 'file' | 'nothing'>;
-  /** Paths of every recipe file in a folder and below, sorted. Hidden folders and installed packages are left out. */
-  list(folder: string): Promise<readonly string[]>;
+  /** Every recipe file in a folder and below, and what is named like one and cannot be. */
+  find(folder: string): Promise<FoundFiles>;
   /** The text of a file, or one plain clause saying why it cannot be read. */
-  read(path: string): Promise<FileText | { readonly trouble: string }>;
-  /** Puts a text in place of a file's; answers one plain clause when it could not. */
-  write(path: string, text: string): Promise<string | undefined>;
+  read(path: string): Promise<StoredText | Trouble>;
+  /** Puts a text in place of what was read; answers one plain clause when it could not, and nothing is touched then. */
+  replace(path: string, read: StoredText, text: string): Promise<string | undefined>;
   /** Calls back after recipe files have changed, until the process is asked to stop. */
   watch(folders: readonly string[], changed: () => void): Promise<void>;
 }
@@ -26,29 +28,12 @@ export const DISK: Files = {
     return found.isDirectory() ? 'folder' : 'file';
   },
 
-  async list(folder) {
-    const entries = await readdir(folder, { withFileTypes: true }).catch((): Dirent[] => []);
-    const found = await Promise.all(entries.map((entry) => pathsOf(entry, join(folder, entry.name))));
-    return found.flat().sort();
-  },
+  find: recipeFilesIn,
 
-  async read(path) {
-    try {
-      return textOf(await readFile(path));
-    } catch (error) {
-      const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      return { trouble: TROUBLES.get(code) ?? english('it cannot be read') };
-    }
-  },
+  read: readRecipeFile,
 
-  async write(path, text) {
-    try {
-      await writeFile(path, text);
-      return undefined;
-    } catch (error) {
-      const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-      return code === 'ENOSPC' ? english('the disk is full') : english('it cannot be written to');
-    }
+  replace(path, { bytes, mark }, text) {
+    return replaceFile(path, bytes, Buffer.from(mark ? BYTE_ORDER_MARK + text : text));
   },
 
   watch(folders, changed) {
@@ -69,20 +54,3 @@ export const DISK: Files = {
     });
   },
 };
-
-const TROUBLES: ReadonlyMap<string, string> = new Map(
-  Object.entries<string>({
-    EACCES: english('you are not allowed to read it'),
-    EPERM: english('you are not allowed to read it'),
-    ENOENT: english('it is no longer there'),
-    EISDIR: english('it is a folder'),
-    ERR_STRING_TOO_LONG: english('it is too large'),
-    ERR_FS_FILE_TOO_LARGE: english('it is too large'),
-  }),
-);
-
-async function pathsOf(entry: Dirent, path: string): Promise<readonly string[]> {
-  const skipped = entry.name.startsWith('.') || entry.name === 'node_modules';
-  if (entry.isDirectory()) return skipped ? [] : DISK.list(path);
-  return entry.isFile() && entry.name.endsWith(ENDING) ? [path] : [];
-}

@@ -4,7 +4,8 @@ import { formatted } from '../editing/formatting.js';
 import { createParser } from '../recipes/reader.js';
 import { ENDING } from './folder.js';
 import { EXIT, type Io, WrongUse } from './io.js';
-import { leftOut, shown } from './open-shop.js';
+import { leftOut, shown, tellLeftOut } from './open-shop.js';
+import type { FoundFiles, LeftOut } from '../disk/recipe-files.js';
 import { type Wording } from '../wording/wording.js';
 
 export interface FormatOptions {
@@ -15,7 +16,9 @@ export interface FormatOptions {
 export async function format(paths: readonly string[], { check }: FormatOptions, io: Io): Promise<number> {
   const parser = createParser({ wording: io.wording });
   let [changed, untouched, failed] = [0, 0, 0];
-  for (const path of await filesAt(paths, io)) {
+  const { files, leftOut: unfit } = await filesAt(paths, io);
+  failed += tellLeftOut(unfit, io);
+  for (const path of files) {
     const read = await io.files.read(path);
     if ('trouble' in read) {
       failed++;
@@ -32,7 +35,7 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
       untouched++;
       continue;
     }
-    const trouble = check ? undefined : await io.files.write(path, text);
+    const trouble = check ? undefined : await io.files.replace(path, read, text);
     if (trouble === undefined) {
       changed++;
       io.write(`${shown(path, io)}\n`);
@@ -52,9 +55,10 @@ function notUtf8(path: string, io: Io): string {
     .say`${shown(path, io)} is as it was: it is not saved as UTF-8. Open it in an editor and save it with that encoding.`;
 }
 
-async function filesAt(paths: readonly string[], io: Io): Promise<readonly string[]> {
+async function filesAt(paths: readonly string[], io: Io): Promise<FoundFiles> {
   const { say } = io.wording;
   const files = new Set<string>();
+  const leftOut: LeftOut[] = [];
   for (const path of paths.length > 0 ? paths : ['.']) {
     const full = resolve(io.cwd, path);
     const kind = await io.files.kindOf(full);
@@ -62,13 +66,14 @@ async function filesAt(paths: readonly string[], io: Io): Promise<readonly strin
     if (kind === 'file' && !full.endsWith(ENDING)) {
       throw new WrongUse(say`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
     }
-    const found = kind === 'folder' ? await io.files.list(full) : [full];
-    if (found.length === 0) {
+    const found = kind === 'folder' ? await io.files.find(full) : { files: [full], leftOut: [] };
+    leftOut.push(...found.leftOut);
+    if (found.files.length + found.leftOut.length === 0) {
       throw new WrongUse(say`There are no recipe files in ${shown(full, io)}: their names end in ${ENDING}.`);
     }
-    for (const file of found) files.add(file);
+    for (const file of found.files) files.add(file);
   }
-  return [...files];
+  return { files: [...files], leftOut };
 }
 
 function summary(changed: number, untouched: number, check: boolean, { say }: Wording): string {

@@ -5,6 +5,7 @@ import type { Desk } from '../editing/desk.js';
 import { ImmediateAnalyst } from '../recipes/immediate-analyst.js';
 import { openWorkshop } from '../editing/open-workshop.js';
 import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
+import type { LeftOut } from '../disk/recipe-files.js';
 import { ENDING } from './folder.js';
 import { type Io, WrongUse } from './io.js';
 
@@ -30,20 +31,22 @@ export class Opener {
     const kind = await io.files.kindOf(root);
     if (kind === 'nothing') throw new WrongUse(say`There is no folder ${shown(root, io)}.`);
     if (kind === 'file') throw new WrongUse(say`${shown(root, io)} is a file; name the folder it lies in.`);
-    const paths = [...new Set([...(await io.files.list(root)), ...extra])];
-    if (paths.length === 0) {
+    const found = await io.files.find(root);
+    const paths = [...new Set([...found.files, ...extra])];
+    const unfit = tellLeftOut(found.leftOut, io);
+    if (paths.length + unfit === 0) {
       throw new WrongUse(say`There are no recipe files in ${shown(root, io)}: their names end in ${ENDING}.`);
     }
-    return this.read(root, paths);
+    return this.read(root, paths, unfit);
   }
 
-  private async read(folder: string, paths: readonly string[]): Promise<Shop> {
+  private async read(folder: string, paths: readonly string[], unfit: number): Promise<Shop> {
     this.parser ??= createParser({ wording: this.io.wording });
     const { parser, io } = this;
     const opened = openWorkshop({ wording: io.wording, parser, analyst: () => new ImmediateAnalyst() });
     const texts = new Map<string, string>();
     const names = new Map<string, string>();
-    let unread = 0;
+    let unread = unfit;
     for (const path of paths) {
       const read = await io.files.read(path);
       if ('trouble' in read) {
@@ -79,4 +82,10 @@ export function shown(path: string, { cwd }: Io): string {
 export function leftOut(path: string, trouble: string, io: Io): string {
   const { say, text } = io.wording;
   return say`${shown(path, io)} was left out: ${text(trouble)}.`;
+}
+
+/** Says of each that it was not read, and answers how many there are. */
+export function tellLeftOut(all: readonly LeftOut[], io: Io): number {
+  for (const { path, trouble } of all) io.complain(`${leftOut(path, trouble, io)}\n`);
+  return all.length;
 }

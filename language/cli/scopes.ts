@@ -20,23 +20,24 @@ export async function scopesOf(
   opener: Opener,
   io: Io,
 ): Promise<readonly Scope[]> {
-  const files = new Map<string, string[]>();
+  const single = new Map<string, string[]>();
   const folders: string[] = [];
   for (const path of paths.length > 0 ? paths : [within ?? '.']) {
     const full = resolve(io.cwd, path);
     const kind = await io.files.kindOf(full);
     if (kind === 'nothing') throw new WrongUse(io.wording.say`There is no file or folder ${path}.`);
     if (kind === 'folder') folders.push(full);
-    else if (full.endsWith(ENDING)) add(files, homeOf(full, within, io), full);
+    else if (full.endsWith(ENDING)) add(single, homeOf(full, within, io), full);
     else throw new WrongUse(io.wording.say`${shown(full, io)} is not a recipe file: their names end in ${ENDING}.`);
   }
   const scopes: Scope[] = [];
   for (const folder of new Set(folders)) {
-    const shop = await opener.open(within ?? folder, within === undefined ? [] : await io.files.list(folder));
-    const uris = new Set((await io.files.list(folder)).map(uriOf));
+    const { files } = await io.files.find(folder);
+    const shop = await opener.open(within ?? folder, within === undefined ? [] : files);
+    const uris = new Set(files.map(uriOf));
     scopes.push({ shop, uris: shop.shelf.uris().filter((uri) => uris.has(uri)) });
   }
-  for (const [home, own] of files) {
+  for (const [home, own] of single) {
     scopes.push({ shop: await opener.open(home, own), uris: own.map(uriOf).sort() });
   }
   return scopes;

@@ -1,38 +1,29 @@
-/** Recipe files on disk. Hidden folders and installed packages are not looked into. */
-import { readFile, readdir } from 'node:fs/promises';
-import { join } from 'node:path';
+/** Recipe files on disk, by URI. */
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { textOf } from '../recipes/file-text.js';
+import { readRecipeFile } from '../disk/read-file.js';
+import { recipeFilesIn } from '../disk/recipe-files.js';
 import type { FolderReader } from './folder.js';
-
-const ENDING = '.bookmatch';
 
 export const diskFolder: FolderReader = {
   async list(folders) {
-    const found = await Promise.all(
-      folders.filter((uri) => uri.startsWith('file:')).map((uri) => filesIn(fileURLToPath(uri))),
-    );
-    return found.flat().map((path) => pathToFileURL(path).href);
+    const paths = folders.flatMap((uri) => pathOf(uri) ?? []);
+    const found = await Promise.all(paths.map(recipeFilesIn));
+    return found.flatMap(({ files }) => files).map((path) => pathToFileURL(path).href);
   },
 
   async read(uri) {
-    try {
-      return textOf(await readFile(fileURLToPath(uri))).text;
-    } catch {
-      return undefined; // gone, or not to be read: the caller says what follows
-    }
+    const path = pathOf(uri);
+    const read = path === undefined ? undefined : await readRecipeFile(path);
+    // Gone, or not to be read: the caller says what follows.
+    return read && 'text' in read ? read.text : undefined;
   },
 };
 
-async function filesIn(folder: string): Promise<string[]> {
-  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
-  const found = await Promise.all(
-    entries.map(async (entry) => {
-      const path = join(folder, entry.name);
-      if (entry.isFile()) return entry.name.endsWith(ENDING) ? [path] : [];
-      const skipped = entry.name.startsWith('.') || entry.name === 'node_modules';
-      return entry.isDirectory() && !skipped ? filesIn(path) : [];
-    }),
-  );
-  return found.flat();
+/** Not every address names a place on this machine: another host, a slash within a name. */
+function pathOf(uri: string): string | undefined {
+  try {
+    return fileURLToPath(uri);
+  } catch {
+    return undefined;
+  }
 }

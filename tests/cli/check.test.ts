@@ -187,9 +187,9 @@ describe('check --watch', () => {
     let disk = before;
     const files = {
       kindOf: (path: string) => filesOf(disk).kindOf(path),
-      list: (folder: string) => filesOf(disk).list(folder),
+      find: (folder: string) => filesOf(disk).find(folder),
       read: (path: string) => filesOf(disk).read(path),
-      write: (path: string, text: string) => filesOf(disk).write(path, text),
+      replace: () => Promise.resolve('not here'),
       watch: (folders: readonly string[], changed: () => void) => {
         expect(folders).toEqual(['/bench']);
         disk = SMALL_SHOP;

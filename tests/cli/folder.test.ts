@@ -22,11 +22,15 @@ put('notes.txt', '');
 mkdirSync(join(root, 'folder.bookmatch'));
 
 it('lists recipe files in a folder and below, but not in hidden folders or installed packages', async () => {
-  expect(await DISK.list(root)).toEqual([b, a]);
+  expect(await DISK.find(root)).toEqual({ files: [b, a], leftOut: [] });
 });
 
-it('lists nothing in a folder that is not there', async () => {
-  expect(await DISK.list(join(root, 'nowhere'))).toEqual([]);
+it('finds nothing in a folder that is not there, and says so', async () => {
+  const nowhere = join(root, 'nowhere');
+  expect(await DISK.find(nowhere)).toEqual({
+    files: [],
+    leftOut: [{ path: nowhere, trouble: 'it is no longer there' }],
+  });
 });
 
 it('tells a folder, a file and nothing apart, whatever their names end in', async () => {
@@ -36,15 +40,16 @@ it('tells a folder, a file and nothing apart, whatever their names end in', asyn
 });
 
 it('reads a text without the mark some editors put before it', async () => {
-  expect(await DISK.read(b)).toEqual({ text: 'shop wick { }' });
+  expect(await DISK.read(b)).toMatchObject({ text: 'shop wick { }', mark: true });
 });
 
 it('reads a text another program saved its own way, and says that it did', async () => {
   const utf16 = put('utf16.txt', Buffer.from('\uFEFFnote "höher"', 'utf16le'));
   const latin = put('latin.txt', Buffer.from('note "höher"', 'latin1'));
-  expect(await DISK.read(utf16)).toEqual({ text: 'note "höher"', foreign: true });
-  expect(await DISK.read(latin)).toEqual({ text: 'note "höher"', foreign: true });
-  expect(await DISK.read(put('plain.txt', 'note "höher"'))).toEqual({ text: 'note "höher"' });
+  expect(await DISK.read(utf16)).toMatchObject({ text: 'note "höher"', foreign: true });
+  expect(await DISK.read(latin)).toMatchObject({ text: 'note "höher"', foreign: true });
+  const plain = await DISK.read(put('plain.txt', 'note "höher"'));
+  expect(plain).toEqual({ text: 'note "höher"', bytes: Buffer.from('note "höher"') });
 });
 
 it('says why a file cannot be read', async () => {

@@ -1,5 +1,8 @@
 /** `bookmatch format`: files laid out in place, or told about. */
+import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { DISK as REAL_DISK } from '../../language/cli/folder.js';
+import { aFolder } from '../disk/a-folder.js';
 import { bookmatch, bookmatchIn, filesOf, Trouble } from './terminal.js';
 
 const MESSY = 'shop wick {title: "Wick Lane"  vary at most 1}\n';
@@ -36,7 +39,7 @@ it('says in plain words what it cannot do', async () => {
     code: 2,
     err: 'shop.bookmatch was left out: you are not allowed to read it.\n',
   });
-  const full = { ...filesOf(DISK), write: () => Promise.resolve('the disk is full') };
+  const full = { ...filesOf(DISK), replace: () => Promise.resolve('the disk is full') };
   expect(await bookmatchIn({ files: full }, DISK, 'format')).toMatchObject({
     code: 2,
     err: 'shop.bookmatch is as it was: the disk is full.\n',
@@ -58,4 +61,20 @@ it('leaves alone what is not saved as UTF-8, or is no text', async () => {
     err: 'a.bookmatch is as it was: it is not saved as UTF-8. Open it in an editor and save it with that encoding.\n',
   });
   expect(written.size).toBe(0);
+});
+
+const disk = aFolder('format');
+
+it('keeps the mark before a text and the ends of its lines', async () => {
+  for (const [name, mark, end] of [
+    ['marked', '\uFEFF', '\n'],
+    ['crlf', '', '\r\n'],
+    ['both', '\uFEFF', '\r\n'],
+    ['cr', '', '\r'],
+  ] as const) {
+    const file = disk.put(`${name}.bookmatch`, `${mark}${MESSY.replace('\n', end)}// as it was${end}`);
+    const { code, err } = await bookmatchIn({ files: REAL_DISK, cwd: disk.path }, {}, 'format', `${name}.bookmatch`);
+    expect([code, err], name).toEqual([0, '']);
+    expect(readFileSync(file, 'utf8'), name).toBe(`${mark}${NEAT.replace('\n', end)}// as it was${end}`);
+  }
 });

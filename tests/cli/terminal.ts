@@ -50,16 +50,16 @@ export function filesOf(disk: Disk, written?: Map<string, string>): Files {
   const isFolder = (path: string) => path === HERE || [...full.keys()].some((file) => file.startsWith(`${path}/`));
   return {
     kindOf: (path) => Promise.resolve(full.has(path) ? 'file' : isFolder(path) ? 'folder' : 'nothing'),
-    list: (folder) => {
+    find: (folder) => {
       const within = [...full.keys()].filter((path) => path.startsWith(`${folder}/`) && path.endsWith('.bookmatch'));
-      return Promise.resolve(within.sort());
+      return Promise.resolve({ files: within.sort(), leftOut: [] });
     },
     read: (path) => {
       const text = full.get(path);
       if (text === undefined) return Promise.resolve({ trouble: 'it is no longer there' });
-      return Promise.resolve(text instanceof Trouble ? { trouble: text.why } : { text });
+      return Promise.resolve(text instanceof Trouble ? { trouble: text.why } : { text, bytes: Buffer.from(text) });
     },
-    write: (path, text) => {
+    replace: (path, _, text) => {
       full.set(path, text);
       written?.set(path.slice(HERE.length + 1), text);
       return Promise.resolve(undefined);
