@@ -26,8 +26,8 @@ export async function readBytes(path: string): Promise<{ readonly bytes: Uint8Ar
   try {
     const trouble = unfit(await stat(path));
     if (trouble !== undefined) return { trouble };
-    // Whatever has taken its place since then must not hold us up either.
-    file = await open(path, constants.O_RDONLY | (constants.O_NONBLOCK ?? 0));
+    // Whatever has taken its place since then must not hold us up either. Windows has no such flag, and `|` takes that as 0.
+    file = await open(path, constants.O_RDONLY | constants.O_NONBLOCK);
     const now = unfit(await file.stat());
     return now === undefined ? await upToMost(file) : { trouble: now };
   } catch (error) {

@@ -25,7 +25,7 @@ export interface LeftOut extends Trouble {
 }
 
 /** A path as the disk has it: names need not be UTF-8 there. */
-type Bytes = Buffer<ArrayBufferLike>;
+type Bytes = Buffer;
 
 export async function recipeFilesIn(folder: string): Promise<FoundFiles> {
   const walk: Walk = { files: [], links: [], leftOut: [], folders: [Buffer.from(folder)] };
