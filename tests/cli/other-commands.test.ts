@@ -93,7 +93,7 @@ describe('the command line as a whole', () => {
   });
 
   it('a fault of its own is told in plain words, with exit code 2', async () => {
-    const files = { ...filesOf(SMALL_SHOP), list: () => Promise.reject(new Error('the disk went away')) };
+    const files = { ...filesOf(SMALL_SHOP), find: () => Promise.reject(new Error('the disk went away')) };
     const { err, code, out } = await bookmatchIn({ files }, SMALL_SHOP, 'check');
     expect(err).toMatch(/^Bookmatch has met a fault of its own .*your files are as they were\.\nPlease report it/);
     expect(err).toContain('the disk went away');
