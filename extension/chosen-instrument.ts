@@ -1,6 +1,6 @@
 import { l10n, window } from 'vscode';
 import type { InstrumentEntry } from '../language/server/protocol.js';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 import { pickInstrument } from './pick-instrument.js';
 
 /** The instrument a command is about: the one named, else the one at the cursor, else whichever the maker picks. */

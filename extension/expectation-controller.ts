@@ -13,7 +13,7 @@ import {
   tests,
 } from 'vscode';
 import { type ExpectationTest, ListExpectations, type RecipeTests } from '../language/server/protocol.js';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 import type { LanguageClient } from './language-client.js';
 import { Answered } from './trees/answered.js';
 

@@ -1,26 +1,26 @@
 import type { ExtensionContext } from 'vscode';
-import { showChangeCount } from './change-count.js';
+import { showChangeCount } from './change-count-status.js';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
 import { registerSetOnAnotherParent } from './commands/set-on-another-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
-import { registerExpectationTests } from './expectation-tests.js';
-import { Instruments } from './instruments.js';
+import { registerExpectationTests } from './expectation-controller.js';
+import { Instruments } from './folder-instruments.js';
 import { serveEditorFiles } from './editor-files.js';
 import type { LanguageClient } from './language-client.js';
 import { LibraryTexts } from './library-texts.js';
-import { registerDrawing } from './panels/drawing.js';
+import { registerDrawing } from './panels/drawing-panel.js';
 import { removeOldPrintables } from './panels/open-printable.js';
-import { registerEffects } from './panels/effects.js';
-import { registerSheets } from './panels/sheet.js';
-import { registerSideBySide } from './panels/side-by-side.js';
+import { registerEffects } from './panels/effects-panel.js';
+import { registerSheets } from './panels/sheet-panel.js';
+import { registerSideBySide } from './panels/side-by-side-panel.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { showServerState } from './server-state.js';
 import { registerStartAShop } from './start-a-shop.js';
-import { registerLineage } from './trees/lineage.js';
-import { registerValues } from './trees/values.js';
-import { registerWoods } from './trees/woods.js';
+import { registerLineage } from './trees/lineage-view.js';
+import { registerValues } from './trees/values-view.js';
+import { registerWoods } from './trees/woods-view.js';
 
 /**
  * Called when a folder holds recipes or one is opened, with a client not yet started. The server starts beside; nothing

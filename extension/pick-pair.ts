@@ -1,5 +1,5 @@
 import { l10n, window } from 'vscode';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 import { pickInstrument } from './pick-instrument.js';
 
 /** Ask for two instruments, the one at the cursor and its parent offered first. `undefined` when the maker thinks better of it. */

@@ -1,6 +1,6 @@
 import { type Event, Disposable, EventEmitter, window } from 'vscode';
 import type { InstrumentEntry } from '../language/server/protocol.js';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 
 /**
  * The instrument the maker is working on: the one the cursor is in, and after the cursor has gone elsewhere (to a wood

@@ -1,7 +1,7 @@
 import { type Event, type TextDocumentContentProvider, Disposable, EventEmitter, Uri, l10n, workspace } from 'vscode';
 import type { LanguageClient } from './language-client.js';
 import { GetResolvedText } from '../language/server/protocol.js';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 
 const SCHEME = 'bookmatch-resolved';
 

@@ -13,7 +13,7 @@ import {
 import { COMMANDS, GetStarterShop, type StarterAnswers, type StarterFile } from '../language/server/protocol.js';
 import { makerCommand } from './commands/maker-command.js';
 import { recipesIn } from './editor-files.js';
-import type { Instruments } from './instruments.js';
+import type { Instruments } from './folder-instruments.js';
 import type { LanguageClient } from './language-client.js';
 
 /** "Start a Shop": a few questions, then a few files in which every line is valid. Nothing that is there is touched. */

@@ -1,13 +1,13 @@
 /** A workshop ready for work: parser, shelf with the species library on it, questions and checks. One per folder. */
-import { catalogue } from '../catalogue/catalogue.js';
-import species from '../catalogue/species.bookmatch?raw';
-import { Checks } from '../checks/check.js';
-import type { Analyst } from '../recipes/analyst.js';
-import { Bookshelf } from '../recipes/bookshelf.js';
-import type { Memo } from '../recipes/memo.js';
-import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
-import { Workshop } from '../recipes/workshop.js';
-import { ENGLISH, type Wording } from '../wording/wording.js';
+import { catalogue } from './catalogue/catalogue.js';
+import species from './catalogue/species.bookmatch?raw';
+import { Checks } from './checks/check.js';
+import type { Analyst } from './recipes/evaluation/analyst.js';
+import { Bookshelf } from './recipes/shelf/bookshelf.js';
+import type { Memo } from './recipes/shelf/memo.js';
+import { type BookmatchParser, createParser, readFile } from './recipes/shelf/reader.js';
+import { Workshop } from './recipes/workshop.js';
+import { ENGLISH, type Wording } from './wording/wording.js';
 
 export interface OpenWorkshop {
   readonly parser: BookmatchParser;

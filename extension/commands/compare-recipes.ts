@@ -1,6 +1,6 @@
 import type { Disposable } from 'vscode';
 import { COMMANDS } from '../../language/server/protocol.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import { makerCommand } from './maker-command.js';
 import { openComparison } from '../open-comparison.js';
 import { pickPair } from '../pick-pair.js';

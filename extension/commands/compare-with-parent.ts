@@ -1,7 +1,7 @@
 import { type Disposable, l10n, window } from 'vscode';
 import { COMMANDS } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import { makerCommand } from './maker-command.js';
 import { openComparison } from '../open-comparison.js';
 

@@ -1,7 +1,7 @@
 import { type Disposable, type QuickPickItem, QuickPickItemKind, l10n, window, workspace } from 'vscode';
 import { COMMANDS, GetRebase, ListParents, type PossibleParent } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
 import { makerCommand } from './maker-command.js';
 

@@ -3,7 +3,7 @@ import type { LanguageClient } from '../language-client.js';
 import { COMMANDS, GetDrawing, GetModeShapes, type ModeShapes } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import { makerCommand } from '../commands/maker-command.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
 import type { DrawingAction, DrawingContent, DrawingSubject, DrawingWords } from './drawing-messages.js';
 import { drawingWords } from './drawing-words.js';

@@ -1,7 +1,7 @@
 import { type ExtensionContext, Disposable, l10n, window } from 'vscode';
 import { COMMANDS, GetModelEffects, type InstrumentEntry } from '../../language/server/protocol.js';
 import { makerCommand } from '../commands/maker-command.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
 import { pickInstrument } from '../pick-instrument.js';
 import type { EffectsAction, EffectsContent, EffectsSubject } from './effects-messages.js';

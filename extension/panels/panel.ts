@@ -1,5 +1,5 @@
 import { type Uri, type WebviewPanel, Disposable, ViewColumn, window } from 'vscode';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import type { FromPage, Kept, ToPage, Words } from './messages.js';
 import { pagesFolder, panelPage } from './panel-page.js';
 

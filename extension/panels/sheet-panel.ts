@@ -7,7 +7,7 @@ import {
   type PrintableEntry,
 } from '../../language/server/protocol.js';
 import { makerCommand } from '../commands/maker-command.js';
-import { type Instruments, entryAt } from '../instruments.js';
+import { type Instruments, entryAt } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
 import { pickInstrument } from '../pick-instrument.js';
 import type { Words } from './messages.js';

@@ -9,7 +9,7 @@ import {
   type LineageEntry,
 } from '../../language/server/protocol.js';
 import { makerCommand } from '../commands/maker-command.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import { openComparison } from '../open-comparison.js';
 import { pickPair } from '../pick-pair.js';
 import type { Words } from './messages.js';

@@ -13,7 +13,7 @@ import {
 } from 'vscode';
 import type { LanguageClient } from '../language-client.js';
 import { COMMANDS, type LineageEntry, ListLineage } from '../../language/server/protocol.js';
-import type { Instruments } from '../instruments.js';
+import type { Instruments } from '../folder-instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
 import { Answered } from './answered.js';
 

@@ -3,9 +3,9 @@ import { plausible } from '../catalogue/plausible.js';
 import type { PlausibleRange } from '../catalogue/property.js';
 import { type Dimension, sameDimension } from '../quantities/dimension.js';
 import type { Definition, QuantityValue, Value } from '../facts/facts.js';
-import type { Instrument } from '../recipes/instrument.js';
+import type { Instrument } from '../recipes/instrument/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
+import type { Written } from '../recipes/instrument/written.js';
 import { tagsFor } from './in-force.js';
 
 export interface Amount {

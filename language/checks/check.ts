@@ -3,7 +3,7 @@
  * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
  */
 import type { AcceptStatement, Definition, Position, Problem, Span } from '../facts/facts.js';
-import type { Query } from '../recipes/memo.js';
+import type { Query } from '../recipes/shelf/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Place, Severity } from './finding.js';
 import { run } from './rule.js';

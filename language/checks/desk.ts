@@ -4,7 +4,7 @@
  */
 import type { Checks } from '../checks/check.js';
 import type { Definition, Position, Span } from '../facts/facts.js';
-import type { Bookshelf } from '../recipes/bookshelf.js';
+import type { Bookshelf } from '../recipes/shelf/bookshelf.js';
 import type { Workshop } from '../recipes/workshop.js';
 
 export interface Desk {

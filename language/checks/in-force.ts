@@ -1,6 +1,6 @@
 /** The recipe a definition stands for. Of two of the same name only the first is one; the other has its own finding. */
 import type { Definition } from '../facts/facts.js';
-import type { Instrument } from '../recipes/instrument.js';
+import type { Instrument } from '../recipes/instrument/instrument.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
 
 export function isInForce(definition: Definition, workshop: Workshop): boolean {

@@ -1,6 +1,6 @@
 /** The edits fixes are made of. Every text inserted keeps the indentation of the lines around it. */
 import type { Definition, Position, Span, Statement } from '../facts/facts.js';
-import type { Provenance } from '../recipes/instrument.js';
+import type { Provenance } from '../recipes/instrument/instrument.js';
 import type { Edit, Place } from './finding.js';
 
 export function replace(definition: Definition, span: Span, text: string): Edit {

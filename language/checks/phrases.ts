@@ -1,10 +1,10 @@
 /** Values and lists in a maker's words, for messages and for text a fix writes. */
 import { isNumber } from '../quantities/dimension.js';
 import { writeAsText, writeQuantity } from '../quantities/write.js';
-import type { Effect } from '../recipes/effects.js';
-import type { DerivedQuantity } from '../recipes/evaluation.js';
+import type { Effect } from '../recipes/evaluation/effects.js';
+import type { DerivedQuantity } from '../recipes/evaluation/evaluation.js';
 import type { DefinitionKind, QuantityValue, Value } from '../facts/facts.js';
-import { valueText } from '../recipes/value-text.js';
+import { valueText } from '../recipes/instrument/value-text.js';
 import { english, type Wording } from '../wording/wording.js';
 
 /** A value as recipe text: what was written, or for a computed one the figure with the digits it deserves. */

@@ -1,32 +1,32 @@
 /** Every rule, in the order in which findings are best read. To add one, write it in its family's file and list it here. */
 import { ACCEPTANCE_WITHOUT_REASON, acceptanceOfUnknownCode, STALE_ACCEPTANCE } from './acceptance.js';
-import * as asBuilt from './as-built.js';
-import * as cautions from './cautions.js';
-import * as changes from './changes.js';
-import * as counting from './counting.js';
-import * as expectations from './expectations.js';
-import { HYGROMETER_OFF } from './hygrometers.js';
-import * as holds from './holds.js';
-import * as kinds from './kinds-of-value.js';
-import * as layout from './layout.js';
-import * as members from './members.js';
-import * as names from './names.js';
-import * as parents from './parents.js';
-import * as paths from './paths.js';
-import * as plausible from './plausible-values.js';
-import * as readings from './readings.js';
-import * as requests from './requests.js';
+import * as asBuilt from './builds/as-built.js';
+import * as cautions from './cautions/caution-rules.js';
+import * as changes from './changes/change-rules.js';
+import * as counting from './changes/counting-rules.js';
+import * as expectations from './changes/expectation-rules.js';
+import { HYGROMETER_OFF } from './builds/hygrometers.js';
+import * as holds from './changes/hold-rules.js';
+import * as kinds from './values/kinds-of-value.js';
+import * as layout from './values/lay-out-rules.js';
+import * as members from './changes/member-rules.js';
+import * as names from './names/name-rules.js';
+import * as parents from './changes/parent-rules.js';
+import * as paths from './names/path-rules.js';
+import * as plausible from './values/plausible-values.js';
+import * as readings from './builds/reading-rules.js';
+import * as requests from './builds/request-rules.js';
 import type { Rule } from './rule.js';
-import { PROBLEM_RULES } from './text-rules.js';
-import { UNKNOWN_PART } from './unknown-part.js';
-import * as units from './units.js';
-import * as unknowns from './unknowns.js';
-import { VALUE_ON_PART } from './value-on-part.js';
-import * as variables from './variables.js';
-import * as woods from './wood-sense.js';
+import { PROBLEM_RULES } from './text/text-rules.js';
+import { UNKNOWN_PART } from './names/unknown-part.js';
+import * as units from './values/unit-rules.js';
+import * as unknowns from './values/unknowns.js';
+import { VALUE_ON_PART } from './names/value-on-part.js';
+import * as variables from './changes/variables.js';
+import * as woods from './values/wood-sense.js';
 
 export { STALE_ACCEPTANCE } from './acceptance.js';
-export { PROBLEM_RULES } from './text-rules.js';
+export { PROBLEM_RULES } from './text/text-rules.js';
 
 export const RULES: readonly Rule[] = [
   names.DUPLICATE_NAME,

@@ -2,7 +2,7 @@
 import type { Property } from '../catalogue/property.js';
 import { isNumber, sameDimension } from '../quantities/dimension.js';
 import type { Value } from '../facts/facts.js';
-import { KINDS_OF_VALUE } from '../recipes/mentions.js';
+import { KINDS_OF_VALUE } from '../recipes/shelf/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { numbersIn } from './amounts.js';
 

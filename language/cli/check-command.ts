@@ -3,11 +3,11 @@ import { resolve } from 'node:path';
 import { atLeast, type Severity } from '../checks/finding.js';
 import { findingsForGitHub } from './github.js';
 import { EXIT, type Io } from './io.js';
-import { findingsAsJson } from './json/findings.js';
+import { findingsAsJson } from './json/findings-json.js';
 import { Opener } from './open-shop.js';
 import { findingsAsSarif } from './sarif.js';
 import { scopesOf } from './scopes.js';
-import { findingsAsText } from './text/findings.js';
+import { findingsAsText } from './text/findings-text.js';
 import { type Style, styleFor } from './text/style.js';
 import { type CheckReport, findingsOfFiles } from './told-findings.js';
 

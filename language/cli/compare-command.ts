@@ -1,11 +1,11 @@
 /** `bookmatch compare`: two recipes, builds or models side by side. */
-import { sideOf } from '../recipes/sides.js';
+import { sideOf } from '../recipes/instrument/sides.js';
 import { EXIT, type Io } from './io.js';
-import { comparisonAsJson } from './json/comparison.js';
-import { noSuchName } from './names.js';
+import { comparisonAsJson } from './json/comparison-json.js';
+import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
-import { comparisonAsText } from './text/comparison.js';
+import { comparisonAsText } from './text/comparison-text.js';
 import { styleFor } from './text/style.js';
 
 const COMPARED = ['recipe', 'build', 'model'] as const;

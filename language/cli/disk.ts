@@ -5,7 +5,7 @@ import { readRecipeFile, type StoredText } from '../disk/read-file.js';
 import { ENDING, type FoundFiles, recipeFilesIn } from '../disk/recipe-files.js';
 import { replaceFile } from '../disk/replace-file.js';
 import type { Trouble } from '../disk/troubles.js';
-import { BYTE_ORDER_MARK } from '../recipes/file-text.js';
+import { BYTE_ORDER_MARK } from '../recipes/shelf/file-text.js';
 
 export { ENDING };
 

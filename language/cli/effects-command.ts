@@ -1,15 +1,15 @@
 /** `bookmatch effects`: what each change did, as far as the builds can say. */
-import { effectsOf } from '../editing/effects-table.js';
-import { writtenOut } from '../editing/model-effects-table.js';
-import { modelEffects } from '../recipes/model-effects.js';
+import { effectsOf } from '../reports/effects/effects-table.js';
+import { writtenOut } from '../reports/effects/model-effects-table.js';
+import { modelEffects } from '../recipes/builds/model-effects.js';
 import { EXIT, type Io, WrongUse } from './io.js';
-import { asJson } from './json/findings.js';
-import { modelEffectsAsJson } from './json/model-effects.js';
-import { noSuchName } from './names.js';
+import { asJson } from './json/findings-json.js';
+import { modelEffectsAsJson } from './json/model-effects-json.js';
+import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
-import { effectsAsText } from './text/effects.js';
-import { modelEffectsAsText } from './text/model-effects.js';
+import { effectsAsText } from './text/effects-text.js';
+import { modelEffectsAsText } from './text/model-effects-text.js';
 import { styleFor } from './text/style.js';
 
 const ASKED = ['build', 'recipe', 'model'] as const;

@@ -1,8 +1,8 @@
 /** `bookmatch format`: lays out recipe files, or tells which are not. */
 import { resolve } from 'node:path';
-import { formatted } from '../editing/formatting.js';
-import { createParser } from '../recipes/reader.js';
-import { ENDING } from './folder.js';
+import { formatted } from '../editing/formatting/formatting.js';
+import { createParser } from '../recipes/shelf/reader.js';
+import { ENDING } from './disk.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { leftOut, shown, tellLeftOut } from './open-shop.js';
 import type { FoundFiles, LeftOut } from '../disk/recipe-files.js';

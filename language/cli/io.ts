@@ -1,6 +1,6 @@
 /** What a command may touch of the world outside: handed in, so that a test can stand in for a terminal and a disk. */
 import type { Translations, Wording } from '../wording/wording.js';
-import type { Files } from './folder.js';
+import type { Files } from './disk.js';
 
 export interface Io {
   /** Results, to standard output. */

@@ -1,11 +1,11 @@
 /** `bookmatch lineage`: recipes by model as a tree, with the changes counted and the builds. */
 import { familiesOf, type FamilyMember } from './family.js';
 import { EXIT, type Io } from './io.js';
-import { asJson } from './json/findings.js';
-import { noSuchName } from './names.js';
+import { asJson } from './json/findings-json.js';
+import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
-import { table } from './text/layout.js';
+import { table } from './text/columns.js';
 import { type Style, styleFor } from './text/style.js';
 import { type Wording } from '../wording/wording.js';
 

@@ -1,10 +1,10 @@
 /** Values as numbers for another program: in a unit, and in SI. */
-import { unitFor } from '../editing/shop-values.js';
+import { unitFor } from '../reports/shop-values.js';
 import { sameDimension } from '../quantities/dimension.js';
 import type { Unit } from '../quantities/unit.js';
 import { differenceFromSi, fromSi, unit as unitNamed } from '../quantities/units.js';
 import type { DefinitionKind, QuantityValue, Value } from '../facts/facts.js';
-import { quantitiesIn } from '../recipes/values.js';
+import { quantitiesIn } from '../recipes/instrument/values.js';
 
 /** Plain data: a number, a text, `null` for unknown, a list, or the ends of a range. */
 export type Plain = number | string | null | readonly Plain[] | { readonly [key: string]: Plain };

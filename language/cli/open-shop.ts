@@ -1,12 +1,12 @@
 /** A folder of recipes opened for one command: its texts read, its definitions on the shelf. */
 import { relative, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Desk } from '../editing/desk.js';
-import { ImmediateAnalyst } from '../recipes/immediate-analyst.js';
-import { openWorkshop } from '../editing/open-workshop.js';
-import { type BookmatchParser, createParser, readFile } from '../recipes/reader.js';
+import type { Desk } from '../checks/desk.js';
+import { ImmediateAnalyst } from '../recipes/evaluation/immediate-analyst.js';
+import { openWorkshop } from '../shop.js';
+import { type BookmatchParser, createParser, readFile } from '../recipes/shelf/reader.js';
 import type { LeftOut } from '../disk/recipe-files.js';
-import { ENDING } from './folder.js';
+import { ENDING } from './disk.js';
 import { type Io, WrongUse } from './io.js';
 
 export interface Shop extends Desk {

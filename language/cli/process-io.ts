@@ -1,6 +1,6 @@
 /** The terminal and disk of this process. */
 import { join } from 'node:path';
-import { DISK } from './folder.js';
+import { DISK } from './disk.js';
 import type { Surroundings } from './io.js';
 import { translationsIn } from '../wording/translation-files.js';
 

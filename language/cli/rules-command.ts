@@ -2,7 +2,7 @@
 import { rulePage, rulePages } from '../checks/manual.js';
 import { didYouMean } from '../quantities/suggest.js';
 import { EXIT, type Io, WrongUse } from './io.js';
-import { table } from './text/layout.js';
+import { table } from './text/columns.js';
 import { styleFor } from './text/style.js';
 import { sentences } from '../wording/wording.js';
 

@@ -2,7 +2,7 @@
 import { version } from '../../package.json';
 import type { Severity } from '../checks/finding.js';
 import { rulePages } from '../checks/manual.js';
-import { asJson } from './json/findings.js';
+import { asJson } from './json/findings-json.js';
 import type { CheckReport, ToldRange } from './told-findings.js';
 import { type Style } from './text/style.js';
 

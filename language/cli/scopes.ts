@@ -3,7 +3,7 @@
  * itself is checked as part of the folder the maker is in, and only its own findings are told.
  */
 import { dirname, relative, resolve } from 'node:path';
-import { ENDING } from './folder.js';
+import { ENDING } from './disk.js';
 import { type Io, WrongUse } from './io.js';
 import { type Opener, type Shop, shown, uriOf } from './open-shop.js';
 

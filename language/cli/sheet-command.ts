@@ -3,8 +3,8 @@ import { sheetAsHtml } from '../sheets/html.js';
 import type { SheetKind } from '../sheets/sheet.js';
 import { sheetOf } from '../sheets/sheets.js';
 import { EXIT, type Io } from './io.js';
-import { asJson } from './json/findings.js';
-import { noSuchName } from './names.js';
+import { asJson } from './json/findings-json.js';
+import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 
 export const SHEET_FORMATS = ['html', 'json'] as const;

@@ -1,10 +1,10 @@
 /** `bookmatch show`: everything about one recipe, build, model, wood set, string set or species. */
 import { type Io, EXIT } from './io.js';
-import { shownAsJson } from './json/show.js';
-import { noSuchName } from './names.js';
+import { shownAsJson } from './json/show-json.js';
+import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 import { SHOWN_KINDS, shownOf } from './shown.js';
-import { shownAsText } from './text/show.js';
+import { shownAsText } from './text/show-text.js';
 import { styleFor } from './text/style.js';
 
 export interface PlaceOptions {

@@ -1,12 +1,12 @@
 /** Everything `show` tells of one definition, before it is put into words or JSON. */
-import { byPart, partsInOrder, type PartBlock } from '../editing/parts-in-order.js';
-import { concretePaths } from '../recipes/effects.js';
-import type { Basis, Derived, Evaluation } from '../recipes/evaluation.js';
+import { byPart, partsInOrder, type PartBlock } from '../reports/parts-in-order.js';
+import { concretePaths } from '../recipes/evaluation/effects.js';
+import type { Basis, Derived, Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { Definition, DefinitionKind } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Reading } from '../recipes/builds.js';
-import { sideOf } from '../recipes/sides.js';
-import { allStatements } from '../recipes/values.js';
+import type { Held } from '../recipes/instrument/instrument.js';
+import type { Reading } from '../recipes/builds/builds.js';
+import { sideOf } from '../recipes/instrument/sides.js';
+import { allStatements } from '../recipes/instrument/values.js';
 import type { Shop } from './open-shop.js';
 import { findingsOfDefinition, type ToldFinding } from './told-findings.js';
 

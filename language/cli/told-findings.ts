@@ -1,6 +1,6 @@
 /** Findings as they are told outside an editor: with the file's name, lines and columns counted from one. */
 import { type Finding, type Place, SEVERITIES, type Severity } from '../checks/finding.js';
-import { shifted } from '../editing/desk.js';
+import { shifted } from '../checks/desk.js';
 import type { Definition, Span } from '../facts/facts.js';
 import type { Shop } from './open-shop.js';
 

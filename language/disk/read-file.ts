@@ -1,7 +1,7 @@
 /** Reading one recipe file: asked what it is before it is opened, so that no pipe, device or giant holds anybody up. */
 import { constants } from 'node:fs';
 import { type FileHandle, open, stat } from 'node:fs/promises';
-import { type FileText, textOf } from '../recipes/file-text.js';
+import { type FileText, textOf } from '../recipes/shelf/file-text.js';
 import { english } from '../wording/wording.js';
 import { NO_FILE, type Trouble, whyUnread } from './troubles.js';
 

@@ -1,6 +1,6 @@
 /** How many changes one recipe makes, and how many it may: what the status bar shows. */
 import { type LineageCount, countOf } from './lineage-overview.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../checks/desk.js';
 
 export interface ChangeCount extends LineageCount {
   readonly parent: string;

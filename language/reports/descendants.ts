@@ -1,6 +1,6 @@
 /** How many recipes and builds descend from a model, by following names down; nothing else is looked at. */
 import type { Definition } from '../facts/facts.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../checks/desk.js';
 import { type Wording } from '../wording/wording.js';
 
 export interface Family {

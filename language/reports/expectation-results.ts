@@ -2,8 +2,8 @@
 import { shown, writeValue } from '../checks/phrases.js';
 import type { Finding } from '../checks/finding.js';
 import type { Definition, Span } from '../facts/facts.js';
-import type { Expectation } from '../recipes/expectations.js';
-import { contains, type Desk, shifted } from './desk.js';
+import type { Expectation } from '../recipes/instrument/expectations.js';
+import { contains, type Desk, shifted } from '../checks/desk.js';
 
 export interface RecipeTests {
   readonly recipe: string;

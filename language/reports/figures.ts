@@ -3,7 +3,7 @@ import type { Catalogue } from '../catalogue/catalogue.js';
 import { percent } from '../checks/phrases.js';
 import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Basis, Evaluation } from '../recipes/evaluation.js';
+import type { Basis, Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { DefinitionKind } from '../facts/facts.js';
 import { english, type Wording } from '../wording/wording.js';
 

@@ -1,7 +1,7 @@
 /** Effects in the fewest words that still say what moved: `top −9 g`, `x-bass and x-treble stiffness −18 %`. */
 import { percent, shownDifference } from '../checks/phrases.js';
 import { DIMENSION, sameDimension } from '../quantities/dimension.js';
-import type { Effect } from '../recipes/effects.js';
+import type { Effect } from '../recipes/evaluation/effects.js';
 import { type Wording } from '../wording/wording.js';
 
 /** The effects, those of like name and size told together; at most `most` phrases. */

@@ -1,6 +1,6 @@
 /** Everything in the folder that can be written out in full and laid beside another, each after its parent. */
 import type { Definition, DefinitionKind, Span } from '../facts/facts.js';
-import { type Desk, locationOf } from './desk.js';
+import { type Desk, locationOf } from '../checks/desk.js';
 
 export interface InstrumentEntry {
   readonly name: string;

@@ -1,6 +1,6 @@
 /** The family tree of a folder: models, the recipes that descend from them with their changes counted, their builds. */
 import type { Definition, Span } from '../facts/facts.js';
-import { type Desk, locationOf } from './desk.js';
+import { type Desk, locationOf } from '../checks/desk.js';
 
 export interface LineageEntry {
   readonly kind: 'model' | 'recipe' | 'build';

@@ -4,7 +4,7 @@ import { DIMENSION } from '../quantities/dimension.js';
 import { unit } from '../quantities/units.js';
 import { writeQuantity } from '../quantities/write.js';
 import type { Value } from '../facts/facts.js';
-import type { ShopSettings } from '../recipes/settings.js';
+import type { ShopSettings } from '../recipes/instrument/shop-settings.js';
 
 /** A size written in inches, or in a shop that prints inches, has them first; everything else is in the catalogue's unit. */
 export function writeOnPaper(path: string, value: Value, { units }: Pick<ShopSettings, 'units'>): string {

@@ -1,7 +1,7 @@
 /** Paths gathered into the blocks of their parts, parts and properties in the order of the catalogue. */
 import { catalogue } from '../catalogue/catalogue.js';
 import type { DefinitionKind } from '../facts/facts.js';
-import { remembered } from '../recipes/remembered.js';
+import { remembered } from '../recipes/shelf/remembered.js';
 
 export interface PartBlock<T> {
   /** Full path; empty for the outermost. */

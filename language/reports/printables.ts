@@ -1,6 +1,6 @@
 /** Everything in the folder that a sheet can be made of: recipes, builds, and orders for one of them. */
 import type { Definition, Span } from '../facts/facts.js';
-import { type Desk, locationOf } from './desk.js';
+import { type Desk, locationOf } from '../checks/desk.js';
 
 export interface PrintableEntry {
   readonly name: string;

@@ -1,7 +1,7 @@
 /** The conditions of a reading as a maker would jot them down: `strung, strings damped, day 30, 44 %RH`. */
-import type { Condition, Reading } from '../recipes/builds.js';
-import { daysStrung } from '../recipes/evidence.js';
-import type { Held } from '../recipes/instrument.js';
+import type { Condition, Reading } from '../recipes/builds/builds.js';
+import { daysStrung } from '../recipes/builds/evidence.js';
+import type { Held } from '../recipes/instrument/instrument.js';
 import type { Wording } from '../wording/wording.js';
 import { writeInShopUnit } from './shop-values.js';
 

@@ -4,10 +4,10 @@
  * text leaves out who said what, keeps one order and one unit for each path, and one value on each line.
  */
 import { writeQuantity } from '../quantities/write.js';
-import { concretePaths } from '../recipes/effects.js';
-import type { Evaluation } from '../recipes/evaluation.js';
+import { concretePaths } from '../recipes/evaluation/effects.js';
+import type { Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { DefinitionKind, Value } from '../facts/facts.js';
-import { sideOf } from '../recipes/sides.js';
+import { sideOf } from '../recipes/instrument/sides.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { blockFor, type PartBlock, partsInOrder } from './parts-in-order.js';
 import { writeInShopUnit } from './shop-values.js';

@@ -8,7 +8,7 @@ import { writeQuantity } from '../quantities/write.js';
 import type { Unit } from '../quantities/unit.js';
 import { unit as unitNamed } from '../quantities/units.js';
 import type { DefinitionKind, QuantityValue, Value } from '../facts/facts.js';
-import { valueText } from '../recipes/value-text.js';
+import { valueText } from '../recipes/instrument/value-text.js';
 
 /** What was written keeps six digits; what was computed has those that mean something at the bench. */
 const WRITTEN_DIGITS = 6;

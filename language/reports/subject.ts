@@ -1,9 +1,9 @@
 /** What a definition speaks of: the values in force for it, what can be computed from them, and which ranges fit. */
 import type { Property } from '../catalogue/property.js';
-import type { Evaluation } from '../recipes/evaluation.js';
+import type { Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { Definition } from '../facts/facts.js';
-import type { Held, Instrument } from '../recipes/instrument.js';
-import type { Desk } from './desk.js';
+import type { Held, Instrument } from '../recipes/instrument/instrument.js';
+import type { Desk } from '../checks/desk.js';
 
 export interface Subject {
   readonly definition: Definition;

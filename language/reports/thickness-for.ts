@@ -3,9 +3,9 @@ import { shown } from '../checks/phrases.js';
 import { writeQuantity } from '../quantities/write.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import type { Path, Value } from '../facts/facts.js';
-import { solveHolds } from '../recipes/hold.js';
-import type { Held, HoldRequest } from '../recipes/instrument.js';
-import type { Desk } from './desk.js';
+import { solveHolds } from '../recipes/instrument/hold.js';
+import type { Held, HoldRequest } from '../recipes/instrument/instrument.js';
+import type { Desk } from '../checks/desk.js';
 import type { Subject } from './subject.js';
 
 export interface Fitting {

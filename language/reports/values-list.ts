@@ -3,14 +3,14 @@
  * with how well it is known, and what is not known with what would make it so.
  */
 import { shown } from '../checks/phrases.js';
-import { concretePaths } from '../recipes/effects.js';
-import type { Derived } from '../recipes/evaluation.js';
+import { concretePaths } from '../recipes/evaluation/effects.js';
+import type { Derived } from '../recipes/evaluation/evaluation.js';
 import type { Definition } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import { type Side } from '../recipes/comparison.js';
-import { sideOf } from '../recipes/sides.js';
+import type { Held } from '../recipes/instrument/instrument.js';
+import { type Side } from '../recipes/instrument/comparison.js';
+import { sideOf } from '../recipes/instrument/sides.js';
 import { english, type Wording } from '../wording/wording.js';
-import { type Desk, type Location, locationOf } from './desk.js';
+import { type Desk, type Location, locationOf } from '../checks/desk.js';
 import { basisOf, inPlainWords } from './figures.js';
 import { type PartBlock, byPart, partsInOrder } from './parts-in-order.js';
 import { partOf, partTitle, withinPart } from './part-of.js';

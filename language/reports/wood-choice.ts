@@ -6,11 +6,11 @@
 import { percent, shown } from '../checks/phrases.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Evaluation } from '../recipes/evaluation.js';
+import type { Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { Path, Value } from '../facts/facts.js';
-import { solveHolds } from '../recipes/hold.js';
-import type { Held, HoldRequest } from '../recipes/instrument.js';
-import type { Desk } from './desk.js';
+import { solveHolds } from '../recipes/instrument/hold.js';
+import type { Held, HoldRequest } from '../recipes/instrument/instrument.js';
+import type { Desk } from '../checks/desk.js';
 import { basisOf } from './figures.js';
 
 export interface WoodChoice {

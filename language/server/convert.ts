@@ -10,10 +10,10 @@ import {
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
 import type { Edit, Finding, Place, Severity } from '../checks/finding.js';
-import { type Desk, type Location, shifted } from '../editing/desk.js';
-import type { Symbol } from '../editing/symbols.js';
+import { type Desk, type Location, shifted } from '../checks/desk.js';
+import type { Symbol } from '../editing/navigation/symbols.js';
 import { pageUri } from './library-pages.js';
-import { withReasonToType } from './reason-snippet.js';
+import { withReasonToType } from './requests/reason-snippet.js';
 
 /** Where a place stands now; undefined once its definition has left the shelf. */
 export function toLocation(desk: Desk, place: Place): Location | undefined {

@@ -2,7 +2,7 @@
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { readRecipeFile } from '../disk/read-file.js';
 import { recipeFilesIn } from '../disk/recipe-files.js';
-import type { FolderReader } from './folder.js';
+import type { FolderReader } from './recipe-folder.js';
 
 export const diskFolder: FolderReader = {
   async list(folders) {

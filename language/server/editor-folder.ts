@@ -1,6 +1,6 @@
 /** Recipe files as the editor sees them, on a disk or not: it is asked for each by a request. */
 import type { Connection } from 'vscode-languageserver';
-import type { FolderReader } from './folder.js';
+import type { FolderReader } from './recipe-folder.js';
 import { ListFiles, ReadFile } from './protocol.js';
 
 /** An editor that does not answer such requests has no files to give. */

@@ -1,6 +1,6 @@
 /** What the library holds to be read and never changed: the species, and the page of every finding. */
 import { rulePage } from '../checks/manual.js';
-import { SPECIES_TEXT, SPECIES_URI } from '../editing/open-workshop.js';
+import { SPECIES_TEXT, SPECIES_URI } from '../shop.js';
 import { LIBRARY_SCHEME } from './protocol.js';
 import { type Wording } from '../wording/wording.js';
 

@@ -2,8 +2,8 @@
  * A solver in a browser, a worker of the server's own. Browsers share no memory between workers unless the page is set up
  * for it, so that one is told to stop by ending it; the next plate gets a new one.
  */
-import type { SolverAnswer, SolverTask } from '../recipes/analyst.js';
-import type { PlateWorker } from '../recipes/deferred-analyst.js';
+import type { SolverAnswer, SolverTask } from '../recipes/evaluation/analyst.js';
+import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
 
 export class NestedWorker implements PlateWorker {
   private worker: Promise<Worker> | undefined;

@@ -5,18 +5,18 @@
  */
 import type { Range, WorkspaceEdit } from 'vscode-languageserver-protocol';
 import { NotificationType0, RequestType, RequestType0 } from 'vscode-languageserver-protocol';
-import type { ComparisonTable } from '../editing/comparison-table.js';
-import type { ChangeCount } from '../editing/change-count.js';
-import type { ComparedModes } from '../editing/compared-modes.js';
-import type { Drawing } from '../editing/drawing.js';
-import type { ModelEffectsTable } from '../editing/model-effects-table.js';
-import type { ModeShapes } from '../editing/mode-shapes.js';
-import type { RecipeTests } from '../editing/expectation-tests.js';
+import type { ComparisonTable } from '../reports/comparison/comparison-table.js';
+import type { ChangeCount } from '../reports/change-count.js';
+import type { ComparedModes } from '../reports/comparison/compared-modes.js';
+import type { Drawing } from '../reports/plan/drawing.js';
+import type { ModelEffectsTable } from '../reports/effects/model-effects-table.js';
+import type { ModeShapes } from '../reports/plan/mode-shapes.js';
+import type { RecipeTests } from '../reports/expectation-results.js';
 import type { PossibleParent } from '../editing/refactoring/rebase.js';
-import type { ResolvedText } from '../editing/resolved-text.js';
-import type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
-import type { ValuesList } from '../editing/values-list.js';
-import type { WoodChoice } from '../editing/wood-choice.js';
+import type { ResolvedText } from '../reports/resolved-text.js';
+import type { StarterAnswers, StarterFile } from '../editing/starter/starter-shop.js';
+import type { ValuesList } from '../reports/values-list.js';
+import type { WoodChoice } from '../reports/wood-choice.js';
 import type { SheetKind } from '../sheets/sheet.js';
 
 // Answers that are plain data already go over the wire as they are.
@@ -28,19 +28,19 @@ export type {
   DerivedRow,
   EvidenceRow,
   ReadingRow,
-} from '../editing/comparison-table.js';
-export type { ComparedModes, ModePair } from '../editing/compared-modes.js';
-export type { Drawing, DrawnPart, PlanPoint } from '../editing/drawing.js';
-export type { EffectRow, ModelEffectsTable, ResponseTable, VariableRow } from '../editing/model-effects-table.js';
-export type { DrawnMode, ModeShapes } from '../editing/mode-shapes.js';
-export type { MovingArea } from '../editing/moving-areas.js';
-export type { ExpectationTest, RecipeTests } from '../editing/expectation-tests.js';
-export type { ChangeCount } from '../editing/change-count.js';
-export type { ListedValue, PartOfValues, ValuesList } from '../editing/values-list.js';
+} from '../reports/comparison/comparison-table.js';
+export type { ComparedModes, ModePair } from '../reports/comparison/compared-modes.js';
+export type { Drawing, DrawnPart, PlanPoint } from '../reports/plan/drawing.js';
+export type { EffectRow, ModelEffectsTable, ResponseTable, VariableRow } from '../reports/effects/model-effects-table.js';
+export type { DrawnMode, ModeShapes } from '../reports/plan/mode-shapes.js';
+export type { MovingArea } from '../reports/plan/moving-areas.js';
+export type { ExpectationTest, RecipeTests } from '../reports/expectation-results.js';
+export type { ChangeCount } from '../reports/change-count.js';
+export type { ListedValue, PartOfValues, ValuesList } from '../reports/values-list.js';
 export type { PossibleParent } from '../editing/refactoring/rebase.js';
-export type { ResolvedText } from '../editing/resolved-text.js';
-export type { StarterAnswers, StarterFile } from '../editing/starter-shop.js';
-export type { RankedSet, WoodChoice } from '../editing/wood-choice.js';
+export type { ResolvedText } from '../reports/resolved-text.js';
+export type { StarterAnswers, StarterFile } from '../editing/starter/starter-shop.js';
+export type { RankedSet, WoodChoice } from '../reports/wood-choice.js';
 
 /** Whatever can be resolved and laid beside another: something with a value for every path of its line. */
 export interface InstrumentEntry {

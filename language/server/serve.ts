@@ -16,25 +16,25 @@ import {
   type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
 import { type Answer, answering, steadily } from './answering.js';
-import { CODE_ACTION_KINDS, serveCodeActions } from './code-actions.js';
-import { LEGEND, serveColouring } from './colouring.js';
-import { serveAnotherParent } from './another-parent.js';
-import { serveBesideTheText } from './beside-the-text.js';
-import { serveOneInstrument } from './one-instrument.js';
-import { serveHelpWhileTyping } from './help-while-typing.js';
-import type { PlateWorker } from '../recipes/deferred-analyst.js';
+import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js';
+import { LEGEND, serveColouring } from './requests/semantic-tokens-requests.js';
+import { serveAnotherParent } from './requests/another-parent-requests.js';
+import { serveBesideTheText } from './requests/panel-requests.js';
+import { serveOneInstrument } from './requests/one-instrument-requests.js';
+import { serveHelpWhileTyping } from './requests/completion-requests.js';
+import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
 import { languageOf, type Translations, Wording } from '../wording/wording.js';
-import type { FolderReader } from './folder.js';
-import { gathered } from './gathered.js';
-import { serveInstruments } from './instruments.js';
-import { serveInsight } from './insight.js';
-import { FINISHES_LINE, serveLayout } from './layout.js';
-import { serveNavigation } from './navigation.js';
+import type { FolderReader } from './recipe-folder.js';
+import { gathered } from './portions.js';
+import { serveInstruments } from './requests/instrument-requests.js';
+import { serveInsight } from './requests/hover-requests.js';
+import { FINISHES_LINE, serveLayout } from './requests/formatting-requests.js';
+import { serveNavigation } from './requests/navigation-requests.js';
 import { OpenText } from './open-text.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
 import { Session } from './session.js';
-import { type Settings, settingsOf } from './settings.js';
+import { type Settings, settingsOf } from './client-settings.js';
 
 /** What a group of handlers works with. */
 export interface Serving {

@@ -7,12 +7,12 @@
  * - A file closed without saving goes back to what is on disk.
  */
 import type { Finding } from '../checks/finding.js';
-import type { Desk } from '../editing/desk.js';
-import { DeferredAnalyst, type PlateWorker } from '../recipes/deferred-analyst.js';
-import { type OpenWorkshop, openWorkshop } from '../editing/open-workshop.js';
-import { type BookmatchParser, readFile } from '../recipes/reader.js';
+import type { Desk } from '../checks/desk.js';
+import { DeferredAnalyst, type PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
+import { type OpenWorkshop, openWorkshop } from '../shop.js';
+import { type BookmatchParser, readFile } from '../recipes/shelf/reader.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
-import type { FolderReader } from './folder.js';
+import type { FolderReader } from './recipe-folder.js';
 import { graded, type Severities } from './severity-setting.js';
 
 export class Session {

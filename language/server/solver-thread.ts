@@ -1,7 +1,7 @@
 /** The solver on a thread of its own, so that typing never waits for it. Runs in `dist/solver.cjs`. */
 import { parentPort } from 'node:worker_threads';
-import { TopSolver } from '../mechanics/top/index.js';
-import { solveTask } from '../recipes/solving.js';
+import { TopSolver } from '../mechanics/plate/index.js';
+import { solveTask } from '../recipes/evaluation/solving.js';
 import type { SolverMessage, SolverReply } from './thread-worker.js';
 
 const solver = new TopSolver();

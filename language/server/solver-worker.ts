@@ -1,7 +1,7 @@
 /** The solver in a browser's worker, so that typing never waits for it. Runs in `dist/web/solver.js`. */
-import { TopSolver } from '../mechanics/top/index.js';
-import type { SolverTask } from '../recipes/analyst.js';
-import { solveTask } from '../recipes/solving.js';
+import { TopSolver } from '../mechanics/plate/index.js';
+import type { SolverTask } from '../recipes/evaluation/analyst.js';
+import { solveTask } from '../recipes/evaluation/solving.js';
 
 const solver = new TopSolver();
 

@@ -1,8 +1,8 @@
 /** A solver thread as the analyst sees it. It is started with the first plate and ends with the server. */
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import type { SolverAnswer, SolverTask } from '../recipes/analyst.js';
-import type { PlateWorker } from '../recipes/deferred-analyst.js';
+import type { SolverAnswer, SolverTask } from '../recipes/evaluation/analyst.js';
+import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
 
 export interface SolverMessage {
   readonly task: SolverTask;

@@ -5,17 +5,17 @@
 import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '../catalogue/cautions.js';
 import { type Property, type Stage, STAGES } from '../catalogue/property.js';
 import { shown } from '../checks/phrases.js';
-import { writeInShopUnit } from '../editing/shop-values.js';
+import { writeInShopUnit } from '../reports/shop-values.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Held } from '../recipes/instrument.js';
-import { halfWidth } from '../recipes/tolerances.js';
+import type { Held } from '../recipes/instrument/instrument.js';
+import { halfWidth } from '../recipes/instrument/tolerances.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetCell, type SheetSection, WRITE } from './sheet.js';
-import { reasonOf, type SheetSubject } from './subject.js';
-import { speciesSaying } from './woods.js';
-import { unitOnPaper, writeOnPaper } from '../editing/on-paper.js';
+import { reasonOf, type SheetSubject } from './sheet-subject.js';
+import { speciesSaying } from './sheet-woods.js';
+import { unitOnPaper, writeOnPaper } from '../reports/on-paper.js';
 
 export function benchSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

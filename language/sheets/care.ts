@@ -1,16 +1,16 @@
 /** The setup and care card: how the instrument left the shop, what to keep it at, what to look at. */
 import { cautionsOnQuantity, cautionsOnSheet, DEFERRAL } from '../catalogue/cautions.js';
 import { shown } from '../checks/phrases.js';
-import { unitFor, writeInShopUnit } from '../editing/shop-values.js';
+import { unitFor, writeInShopUnit } from '../reports/shop-values.js';
 import { writeQuantity } from '../quantities/write.js';
 import { DIMENSION } from '../quantities/dimension.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
 import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
-import type { SheetSubject } from './subject.js';
-import { inWords } from './words.js';
-import { writeOnPaper } from '../editing/on-paper.js';
+import type { SheetSubject } from './sheet-subject.js';
+import { inWords } from './sheet-words.js';
+import { writeOnPaper } from '../reports/on-paper.js';
 
 export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

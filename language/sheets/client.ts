@@ -1,15 +1,15 @@
 /** The client sheet: woods, appointments, options and setup, and of an order what was agreed. No voicing numbers. */
 import { DEFERRAL } from '../catalogue/cautions.js';
 import type { Property } from '../catalogue/property.js';
-import { writeInShopUnit } from '../editing/shop-values.js';
-import { partOf, partTitle, withinPart } from '../editing/part-of.js';
+import { writeInShopUnit } from '../reports/shop-values.js';
+import { partOf, partTitle, withinPart } from '../reports/part-of.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { english } from '../wording/wording.js';
 import type { Sheet, SheetSection } from './sheet.js';
-import type { SheetSubject } from './subject.js';
-import { asTitle, inWords } from './words.js';
-import { woodsOf } from './woods.js';
-import { writeOnPaper } from '../editing/on-paper.js';
+import type { SheetSubject } from './sheet-subject.js';
+import { asTitle, inWords } from './sheet-words.js';
+import { woodsOf } from './sheet-woods.js';
+import { writeOnPaper } from '../reports/on-paper.js';
 
 export function clientSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

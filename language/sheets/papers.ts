@@ -1,13 +1,13 @@
 /** Species by part with Latin name, country and papers, as border authorities ask for them. */
 import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '../catalogue/cautions.js';
 import { shown } from '../checks/phrases.js';
-import { writeInShopUnit } from '../editing/shop-values.js';
+import { writeInShopUnit } from '../reports/shop-values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
 import { onceEach, type Sheet, type SheetCell, WRITE } from './sheet.js';
-import type { SheetSubject } from './subject.js';
-import { asTitle } from './words.js';
-import { speciesSaying, woodsOf } from './woods.js';
+import type { SheetSubject } from './sheet-subject.js';
+import { asTitle } from './sheet-words.js';
+import { speciesSaying, woodsOf } from './sheet-woods.js';
 
 export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;

@@ -1,12 +1,12 @@
 /** What a sheet is about: a recipe, a build of one, or an order for one. */
-import type { Evaluation } from '../recipes/evaluation.js';
+import type { Evaluation } from '../recipes/evaluation/evaluation.js';
 import type { Definition } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Side } from '../recipes/comparison.js';
-import { sideOf } from '../recipes/sides.js';
+import type { Held } from '../recipes/instrument/instrument.js';
+import type { Side } from '../recipes/instrument/comparison.js';
+import { sideOf } from '../recipes/instrument/sides.js';
 import type { Workshop } from '../recipes/workshop.js';
-import { allStatements } from '../recipes/values.js';
-import { partsInOrder, type PartBlock } from '../editing/parts-in-order.js';
+import { allStatements } from '../recipes/instrument/values.js';
+import { partsInOrder, type PartBlock } from '../reports/parts-in-order.js';
 
 export interface SheetSubject {
   readonly name: string;

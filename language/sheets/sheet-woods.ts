@@ -1,8 +1,8 @@
 /** The woods of an instrument: which part is of which set, and what the library says of the species. */
 import type { Value } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
-import type { SheetSubject } from './subject.js';
-import { asTitle } from './words.js';
+import type { SheetSubject } from './sheet-subject.js';
+import { asTitle } from './sheet-words.js';
 
 export interface PartWood {
   /** `top`, `bridge.plate`. */

@@ -5,7 +5,7 @@ import { careCard } from './care.js';
 import { clientSheet } from './client.js';
 import { papersSheet } from './papers.js';
 import type { Sheet, SheetKind } from './sheet.js';
-import { type SheetSubject, subjectOf } from './subject.js';
+import { type SheetSubject, subjectOf } from './sheet-subject.js';
 
 type Maker = (workshop: Workshop, subject: SheetSubject) => Sheet;
 

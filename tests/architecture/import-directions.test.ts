@@ -8,16 +8,21 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 const HOUSE: Record<string, { imports: readonly string[]; caught?: string }> = {
   'language/quantities/unit.ts': { imports: [] },
   'language/quantities/bad.ts': {
-    imports: ['../mechanics/beams.js'],
+    imports: ['../mechanics/braces/beams.js'],
     caught: 'quantities-leans-only-on-what-lies-below',
   },
-  'language/mechanics/beams.ts': { imports: ['../quantities/unit.js'] },
+  'language/mechanics/braces/beams.ts': { imports: ['../../quantities/unit.js'] },
   'language/mechanics/bad.ts': { imports: ['../facts/facts.js'], caught: 'mechanics-leans-only-on-what-lies-below' },
   'language/grammar/parse.ts': { imports: ['../quantities/unit.js'] },
   'language/facts/facts.ts': { imports: ['../quantities/unit.js'] },
-  'language/facts/bad.ts': { imports: ['../recipes/reader.js'], caught: 'facts-leans-only-on-what-lies-below' },
-  'language/recipes/reader.ts': { imports: ['../grammar/parse.js', '../facts/facts.js', '../mechanics/beams.js'] },
-  'language/recipes/builds/statistics/ranks.ts': { imports: ['../../reader.js'], caught: 'statistics-know-no-recipe' },
+  'language/facts/bad.ts': { imports: ['../recipes/shelf/reader.js'], caught: 'facts-leans-only-on-what-lies-below' },
+  'language/recipes/shelf/reader.ts': {
+    imports: ['../../grammar/parse.js', '../../facts/facts.js', '../../mechanics/braces/beams.js'],
+  },
+  'language/recipes/builds/statistics/ranks.ts': {
+    imports: ['../../shelf/reader.js'],
+    caught: 'statistics-know-no-recipe',
+  },
   'language/recipes/bad-editor.ts': {
     imports: ['vscode-languageserver-types'],
     caught: 'language-heart-knows-no-editor',
@@ -27,20 +32,29 @@ const HOUSE: Record<string, { imports: readonly string[]; caught?: string }> = {
     imports: ['../grammar/parse.js'],
     caught: 'reader-is-the-narrow-way-to-the-grammar',
   },
-  'language/catalogue/wood.ts': { imports: ['../quantities/unit.js', '../facts/facts.js'] },
-  'language/catalogue/bad.ts': { imports: ['../recipes/reader.js'], caught: 'catalogue-leans-only-on-what-lies-below' },
-  'language/editing/hover.ts': { imports: ['../facts/facts.js'] },
+  'language/catalogue/wood-entries.ts': { imports: ['../quantities/unit.js', '../facts/facts.js'] },
+  'language/catalogue/bad.ts': {
+    imports: ['../recipes/shelf/reader.js'],
+    caught: 'catalogue-leans-only-on-what-lies-below',
+  },
+  'language/editing/hover/hover.ts': { imports: ['../../facts/facts.js'] },
+  'language/reports/values-list.ts': { imports: ['../facts/facts.js'] },
+  'language/reports/bad.ts': {
+    imports: ['../editing/hover/hover.js'],
+    caught: 'reports-leans-only-on-what-lies-below',
+  },
+  'language/shop.ts': { imports: ['./facts/facts.js'] },
   'language/editing/bad-tree.ts': { imports: ['langium'], caught: 'syntax-tree-stays-in-the-grammar' },
   'language/editing/bad-upward.ts': {
     imports: ['../server/serve.js'],
     caught: 'editing-leans-only-on-what-lies-below',
   },
   'language/server/protocol.ts': { imports: ['vscode-languageserver-types'] },
-  'language/server/serve.ts': { imports: ['../editing/hover.js', './protocol.js', 'node:path'] },
+  'language/server/serve.ts': { imports: ['../editing/hover/hover.js', '../shop.js', './protocol.js', 'node:path'] },
   'language/cli/ring-a.ts': { imports: ['./ring-b.js'], caught: 'no-cycles' },
   'language/cli/ring-b.ts': { imports: ['./ring-a.js'] }, // a ring is told once
   'extension/extension.ts': { imports: ['../language/server/protocol.js'] },
-  'extension/bad.ts': { imports: ['../language/editing/hover.js'], caught: 'extension-knows-the-protocol-only' },
+  'extension/bad.ts': { imports: ['../language/editing/hover/hover.js'], caught: 'extension-knows-the-protocol-only' },
 };
 
 const folder = mkdtempSync(join(tmpdir(), 'bookmatch-house-'));

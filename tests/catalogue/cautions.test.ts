@@ -9,7 +9,7 @@ import {
   cautionsOnValue,
   DEFERRAL,
 } from '../../language/catalogue/cautions.js';
-import { FINISH_SYSTEMS } from '../../language/catalogue/finish.js';
+import { FINISH_SYSTEMS } from '../../language/catalogue/finish-entries.js';
 
 const keysOf = (cautions: readonly { readonly key: string }[]) => cautions.map((caution) => caution.key);
 

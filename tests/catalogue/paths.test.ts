@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { sameDimension } from '../../language/quantities/dimension.js';
 import type { Definition, Path, Statement, Value } from '../../language/facts/facts.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 
 const parser = createParser();
 

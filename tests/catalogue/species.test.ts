@@ -3,10 +3,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { plausible } from '../../language/catalogue/plausible.js';
-import { densityFromSpecificGravity } from '../../language/mechanics/wood.js';
+import { densityFromSpecificGravity } from '../../language/mechanics/wood/measured-wood.js';
 import { sameDimension } from '../../language/quantities/dimension.js';
 import type { Definition, PropertyStatement, Statement } from '../../language/facts/facts.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 
 const TEXT = readFileSync(new URL('../../language/catalogue/species.bookmatch', import.meta.url), 'utf8');
 const FILE = readFile('species.bookmatch', TEXT, createParser());

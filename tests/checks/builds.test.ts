@@ -1,6 +1,6 @@
 /** Twelve instruments, one change each: what may be said of them, and what may not. */
 import { describe, expect, it } from 'vitest';
-import { pooledScatter } from '../../language/recipes/evidence.js';
+import { pooledScatter } from '../../language/recipes/builds/evidence.js';
 import { studentT } from '../../language/recipes/builds/statistics/student-t.js';
 import { TOPS, VENNICK } from '../recipes/shop-of.js';
 import { check, codesOf, finding } from './marked-text.js';

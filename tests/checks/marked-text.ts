@@ -12,8 +12,8 @@ import { expect } from 'vitest';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { Checks } from '../../language/checks/check.js';
 import type { Edit, Finding } from '../../language/checks/finding.js';
-import { Bookshelf } from '../../language/recipes/bookshelf.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { Bookshelf } from '../../language/recipes/shelf/bookshelf.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 import { Workshop } from '../../language/recipes/workshop.js';
 
 const parser = createParser();

@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, realpathSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
-import { DISK } from '../../language/cli/folder.js';
+import { DISK } from '../../language/cli/disk.js';
 
 const root = realpathSync(mkdtempSync(join(tmpdir(), 'recipes-')));
 afterAll(() => rmSync(root, { recursive: true }));

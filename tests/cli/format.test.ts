@@ -1,7 +1,7 @@
 /** `bookmatch format`: files laid out in place, or told about. */
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { DISK as REAL_DISK } from '../../language/cli/folder.js';
+import { DISK as REAL_DISK } from '../../language/cli/disk.js';
 import { aFolder } from '../disk/a-folder.js';
 import { bookmatch, bookmatchIn, filesOf, Trouble } from './terminal.js';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { table, wrapped } from '../../language/cli/text/layout.js';
+import { table, wrapped } from '../../language/cli/text/columns.js';
 
 describe('wrapping', () => {
   it('breaks between words, never inside one', () => {

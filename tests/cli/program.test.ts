@@ -4,7 +4,7 @@ import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demonstrate, EXAMPLE_SHOP } from '../../language/cli/demo.js';
 import { ENGLISH } from '../../language/wording/wording.js';
-import { DISK } from '../../language/cli/folder.js';
+import { DISK } from '../../language/cli/disk.js';
 
 const ROOT = new URL('../../', import.meta.url).pathname.replace(/\/$/, '');
 

@@ -1,5 +1,5 @@
 /** A terminal and a disk made of strings: `await bookmatch(files, 'check')` answers with exit code and output. */
-import type { Files } from '../../language/cli/folder.js';
+import type { Files } from '../../language/cli/disk.js';
 import type { Surroundings } from '../../language/cli/io.js';
 import { run } from '../../language/cli/run.js';
 import { translationsOf } from '../wording/translations.js';

@@ -1,8 +1,8 @@
 /** Completion, one line each: a text with the cursor in it, and what is offered there or what accepting it makes. */
 import { describe, expect, it, test } from 'vitest';
-import { completionsAt } from '../../language/editing/completion.js';
-import type { Completion } from '../../language/editing/offer.js';
-import { filledIn } from '../../language/editing/snippet.js';
+import { completionsAt } from '../../language/editing/completion/completion.js';
+import type { Completion } from '../../language/editing/completion/offer.js';
+import { filledIn } from '../../language/editing/completion/snippet.js';
 import { VENNICK, deskAt } from './desk-of.js';
 
 const SHOP = `${VENNICK}

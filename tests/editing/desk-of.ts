@@ -1,9 +1,9 @@
 /** A desk from texts, for tests. `deskAt('recipe … ch|ange …')`: the place meant is marked by a bar, which is taken out. */
-import type { Desk } from '../../language/editing/desk.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { openWorkshop } from '../../language/shop.js';
 import { createParser } from '../../language/grammar/parse.js';
 import type { Position } from '../../language/facts/facts.js';
-import { readFile } from '../../language/recipes/reader.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 
 const parser = createParser();
 

@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatted, formattingEdits, formattingEditsWithin } from '../../language/editing/formatting.js';
+import { formatted, formattingEdits, formattingEditsWithin } from '../../language/editing/formatting/formatting.js';
 import type { LineEdit } from '../../language/editing/line-edits.js';
 import type { FileFacts } from '../../language/facts/facts.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 
 const parser = createParser();
 const format = (text: string) => formatted(text, parser);

@@ -1,11 +1,11 @@
 /** The example shop in German: what its findings, hovers and lenses say, read over by somebody who builds guitars. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Desk } from '../../language/editing/desk.js';
-import { hoverAt } from '../../language/editing/hover.js';
-import { lensesOf } from '../../language/editing/lenses.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { readFile } from '../../language/recipes/reader.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { hoverAt } from '../../language/editing/hover/hover.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
+import { openWorkshop } from '../../language/shop.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 import { Wording } from '../../language/wording/wording.js';
 import { translationsOf } from '../wording/translations.js';
 

@@ -3,11 +3,11 @@
  * had to spell out itself. What the editor does with the answers (filtering by the letters typed, showing so many at a
  * time, filling in a snippet) is done here as VS Code does it.
  */
-import { completionsAt } from '../../language/editing/completion.js';
-import type { Completion } from '../../language/editing/offer.js';
-import type { Desk } from '../../language/editing/desk.js';
-import { filledIn } from '../../language/editing/snippet.js';
-import { type BookmatchParser, type Lexeme, readLexemes } from '../../language/recipes/reader.js';
+import { completionsAt } from '../../language/editing/completion/completion.js';
+import type { Completion } from '../../language/editing/completion/offer.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { filledIn } from '../../language/editing/completion/snippet.js';
+import { type BookmatchParser, type Lexeme, readLexemes } from '../../language/recipes/shelf/reader.js';
 
 /** How VS Code shows a list: so many rows without scrolling. */
 const ROWS = 12;

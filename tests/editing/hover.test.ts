@@ -1,6 +1,6 @@
 /** What a maker reads when pointing at a word. The place pointed at is marked by a bar. */
 import { describe, expect, it } from 'vitest';
-import { hoverAt } from '../../language/editing/hover.js';
+import { hoverAt } from '../../language/editing/hover/hover.js';
 import { KEYWORDS } from '../../language/editing/keywords.js';
 import { deskAt, deskOf, VENNICK } from './desk-of.js';
 

@@ -1,6 +1,6 @@
 /** What is shown behind the lines: each hint beside the line it stands on. */
 import { describe, expect, it } from 'vitest';
-import { inlayHints, type InlayOptions } from '../../language/editing/inlay-hints.js';
+import { inlayHints, type InlayOptions } from '../../language/editing/hints/inlay-hints.js';
 import { deskOf, VENNICK } from './desk-of.js';
 
 const EVERYWHERE = { start: { line: 0, character: 0 }, end: { line: 1000, character: 0 } };

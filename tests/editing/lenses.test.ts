@@ -1,6 +1,6 @@
 /** The line above each recipe and model. */
 import { describe, expect, it } from 'vitest';
-import { lensesOf } from '../../language/editing/lenses.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
 import { deskOf, VENNICK } from './desk-of.js';
 
 const lenses = (text: string) => lensesOf(deskOf(text, VENNICK), 'file:0').map((lens) => lens.text);

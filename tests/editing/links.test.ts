@@ -1,6 +1,6 @@
 /** Web addresses and DOIs in the text become links; nothing else does. */
 import { expect, it } from 'vitest';
-import { linksIn } from '../../language/editing/links.js';
+import { linksIn } from '../../language/editing/navigation/links.js';
 import { deskOf } from './desk-of.js';
 
 function links(text: string): readonly (readonly [written: string, target: string])[] {

@@ -1,8 +1,8 @@
 /** Who changes a path, where a name or path is set and read, what folds. */
 import { describe, expect, it } from 'vitest';
-import { foldingRanges } from '../../language/editing/folding.js';
-import { highlights } from '../../language/editing/highlights.js';
-import { changesOfPathAt } from '../../language/editing/lineage-tree.js';
+import { foldingRanges } from '../../language/editing/navigation/folding.js';
+import { highlights } from '../../language/editing/navigation/highlights.js';
+import { changesOfPathAt } from '../../language/editing/navigation/lineage-tree.js';
 import { createParser } from '../../language/grammar/parse.js';
 import type { Span } from '../../language/facts/facts.js';
 import { deskAt, deskOf, VENNICK } from './desk-of.js';

@@ -1,6 +1,6 @@
 /** Renaming: every place that names the thing, and no name that would make another thing of any place. */
 import { describe, expect, it } from 'vitest';
-import { rename, renameRange } from '../../language/editing/references.js';
+import { rename, renameRange } from '../../language/editing/navigation/references.js';
 import { deskAt } from './desk-of.js';
 
 const SHOP = `wood spruce-1 is sitka-spruce { use: top }

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type SemanticToken, semanticTokens } from '../../language/editing/semantic-tokens.js';
+import { type SemanticToken, semanticTokens } from '../../language/editing/tokens/semantic-tokens.js';
 import { createParser } from '../../language/grammar/parse.js';
 import { deskOf, VENNICK } from './desk-of.js';
 

@@ -1,7 +1,7 @@
 /** A shop to start from: whatever is answered, every line is valid, finds nothing to complain of, and is laid out. */
 import { describe, expect, it } from 'vitest';
-import { formatted } from '../../language/editing/formatting.js';
-import { nameFor, type StarterAnswers, starterShop } from '../../language/editing/starter-shop.js';
+import { formatted } from '../../language/editing/formatting/formatting.js';
+import { nameFor, type StarterAnswers, starterShop } from '../../language/editing/starter/starter-shop.js';
 import { createParser } from '../../language/grammar/parse.js';
 import { deskOf } from './desk-of.js';
 

@@ -2,10 +2,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
-import { modelEffectsAsText } from '../../language/cli/text/model-effects.js';
+import { modelEffectsAsText } from '../../language/cli/text/model-effects-text.js';
 import { styleFor } from '../../language/cli/text/style.js';
-import { modelEffectsTable } from '../../language/editing/model-effects-table.js';
-import { modelEffects } from '../../language/recipes/model-effects.js';
+import { modelEffectsTable } from '../../language/reports/effects/model-effects-table.js';
+import { modelEffects } from '../../language/recipes/builds/model-effects.js';
 import { ENGLISH } from '../../language/wording/wording.js';
 import { deskOf } from '../editing/desk-of.js';
 

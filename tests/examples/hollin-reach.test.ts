@@ -1,7 +1,7 @@
 /** The example shop does what its story says: twelve Vennicks, six tops for one target. All names and numbers invented. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { isCounted } from '../../language/recipes/counting.js';
+import { isCounted } from '../../language/recipes/instrument/counting.js';
 import { shopOf } from '../recipes/shop-of.js';
 
 const folder = new URL('../../examples/hollin-reach/', import.meta.url);

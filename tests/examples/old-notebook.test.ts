@@ -1,8 +1,8 @@
 /** The dirty notebook: every entry gets a question or a warning that names the sensible readings; nothing is guessed. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { readFile } from '../../language/recipes/reader.js';
+import { openWorkshop } from '../../language/shop.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 
 const folder = new URL('../../examples/hollin-reach/', import.meta.url);
 const { parser, shelf, checks, workshop } = openWorkshop();

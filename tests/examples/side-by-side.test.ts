@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { comparisonTable, type ComparisonTable } from '../../language/editing/comparison-table.js';
+import { comparisonTable, type ComparisonTable } from '../../language/reports/comparison/comparison-table.js';
 import { deskOf } from '../editing/desk-of.js';
 
 const FOLDER = 'examples/hollin-reach';

@@ -5,8 +5,8 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { openWorkshop } from '../../language/shop.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 import { type Keyboard, type WordWritten, writeLine } from '../editing/hand.js';
 
 const root = new URL('../../examples/', import.meta.url);

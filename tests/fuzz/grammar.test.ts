@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { FileFacts, Problem, Span } from '../../language/facts/facts.js';
-import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
+import { createParser, readFile, readWords } from '../../language/recipes/shelf/reader.js';
 
 const parser = createParser();
 const TOUR = readFileSync(new URL('../grammar/tour.bookmatch', import.meta.url), 'utf8');

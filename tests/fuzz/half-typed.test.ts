@@ -5,15 +5,15 @@
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { completionsAt } from '../../language/editing/completion.js';
-import type { Desk } from '../../language/editing/desk.js';
-import { hoverAt } from '../../language/editing/hover.js';
-import { inlayHints } from '../../language/editing/inlay-hints.js';
-import { lensesOf } from '../../language/editing/lenses.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { documentSymbols } from '../../language/editing/symbols.js';
+import { completionsAt } from '../../language/editing/completion/completion.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { hoverAt } from '../../language/editing/hover/hover.js';
+import { inlayHints } from '../../language/editing/hints/inlay-hints.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
+import { openWorkshop } from '../../language/shop.js';
+import { documentSymbols } from '../../language/editing/navigation/symbols.js';
 import type { Position } from '../../language/facts/facts.js';
-import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
+import { createParser, readFile, readWords } from '../../language/recipes/shelf/reader.js';
 import { THOROUGH } from '../thorough.js';
 
 /** Every beginning and every word; or every seventh, which over the lines comes to all kinds of places. */

@@ -1,6 +1,6 @@
 /** Facts told in one line each, so that a test reads as "this text says that". */
 import type { Definition, FileFacts, Problem, QuantityValue, Statement, Value } from '../../language/facts/facts.js';
-import { type BookmatchParser, createParser, readFile } from '../../language/recipes/reader.js';
+import { type BookmatchParser, createParser, readFile } from '../../language/recipes/shelf/reader.js';
 
 export interface Reader {
   readonly file: (text: string) => FileFacts;

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { Span } from '../../language/facts/facts.js';
-import { createParser, readFile, readWords } from '../../language/recipes/reader.js';
+import { createParser, readFile, readWords } from '../../language/recipes/shelf/reader.js';
 
 const parser = createParser();
 const read = (text: string) => readFile('a.bookmatch', text, parser);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test, vi } from 'vitest';
-import { createParser } from '../../language/recipes/reader.js';
+import { createParser } from '../../language/recipes/shelf/reader.js';
 import { allProblems, reader, tellStatement } from './facts-in-words.js';
 
 const TOUR = readFileSync(new URL('tour.bookmatch', import.meta.url), 'utf8');

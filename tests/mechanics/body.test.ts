@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import * as air from '../../language/mechanics/air.js';
-import * as body from '../../language/mechanics/body.js';
+import * as air from '../../language/mechanics/body/air.js';
+import * as body from '../../language/mechanics/body/coupled-body.js';
 
 const mass = fc.double({ min: 0.02, max: 0.4, noNaN: true });
 const frequency = fc.double({ min: 80, max: 400, noNaN: true });

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { braceHeight } from '../../language/mechanics/braceHeight.js';
-import * as braces from '../../language/mechanics/braces.js';
-import { braceSection, compositeSection, type Profile } from '../../language/mechanics/sections.js';
+import { braceHeight } from '../../language/mechanics/braces/brace-height.js';
+import * as braces from '../../language/mechanics/braces/carved-brace.js';
+import { braceSection, compositeSection, type Profile } from '../../language/mechanics/braces/sections.js';
 
 const PROFILES: Profile[] = ['rectangular', 'triangular', 'parabolic', 'gabled'];
 const E = 11.5e9;

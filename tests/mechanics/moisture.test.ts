@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { climateChange } from '../../language/mechanics/climate.js';
-import { domeRise, domeRiseChange, swellingCurvature } from '../../language/mechanics/dome.js';
-import * as moisture from '../../language/mechanics/moisture.js';
+import { climateChange } from '../../language/mechanics/wood/climate.js';
+import { domeRise, domeRiseChange, swellingCurvature } from '../../language/mechanics/wood/dome-movement.js';
+import * as moisture from '../../language/mechanics/wood/moisture.js';
 
 const celsius = fc.double({ min: -5, max: 45, noNaN: true });
 const humidity = fc.double({ min: 0.02, max: 0.95, noNaN: true });

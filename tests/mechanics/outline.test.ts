@@ -1,17 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { airVolume } from '../../language/mechanics/airSpace.js';
-import { boutOutline, type Bouts } from '../../language/mechanics/boutOutline.js';
-import { bodyArea, bodyPerimeter, bodyWithCutaway } from '../../language/mechanics/cutaway.js';
-import { naturalSpline } from '../../language/mechanics/naturalSpline.js';
+import { airVolume } from '../../language/mechanics/body/air-space.js';
+import { boutOutline, type Bouts } from '../../language/mechanics/body/bout-outline.js';
+import { bodyArea, bodyPerimeter, bodyWithCutaway } from '../../language/mechanics/body/cutaway-outline.js';
+import { naturalSpline } from '../../language/mechanics/body/natural-spline.js';
 import {
   outlineArea,
   outlineCentroid,
   outlinePerimeter,
   outlinePolyline,
   outlineThrough,
-} from '../../language/mechanics/outline.js';
-import { taperedPlate } from '../../language/mechanics/thickness.js';
+} from '../../language/mechanics/body/half-widths.js';
+import { taperedPlate } from '../../language/mechanics/wood/uneven-plate.js';
 
 /** Sizes as makers use them, by generic name (common practice). */
 const SIZES: Record<string, Bouts> = {

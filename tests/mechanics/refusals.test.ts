@@ -1,27 +1,27 @@
 /** Whatever goes in, what comes out is a finite number or one kind of error that names the quantity in plain words. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import * as air from '../../language/mechanics/air.js';
-import * as beams from '../../language/mechanics/beams.js';
-import * as body from '../../language/mechanics/body.js';
-import * as bridge from '../../language/mechanics/bridge.js';
-import { braceMass, effectiveStiffness, gluedStiffnessAt } from '../../language/mechanics/braces.js';
-import { domeRise, swellingCurvature } from '../../language/mechanics/dome.js';
+import * as air from '../../language/mechanics/body/air.js';
+import * as beams from '../../language/mechanics/braces/beams.js';
+import * as body from '../../language/mechanics/body/coupled-body.js';
+import * as bridge from '../../language/mechanics/strings/bridge-statics.js';
+import { braceMass, effectiveStiffness, gluedStiffnessAt } from '../../language/mechanics/braces/carved-brace.js';
+import { domeRise, swellingCurvature } from '../../language/mechanics/wood/dome-movement.js';
 import { MechanicsError } from '../../language/mechanics/error.js';
-import { finishMass } from '../../language/mechanics/finish.js';
-import { fretPlace, nutSpacing } from '../../language/mechanics/frets.js';
-import { handbookElasticity } from '../../language/mechanics/handbook.js';
-import { hingedFrequency } from '../../language/mechanics/hingedRectangle.js';
-import * as moisture from '../../language/mechanics/moisture.js';
-import { modulusFromPlank } from '../../language/mechanics/plank.js';
-import { plateBending } from '../../language/mechanics/plate.js';
-import { braceSection } from '../../language/mechanics/sections.js';
-import { actionAt, saddleHeightForAction } from '../../language/mechanics/setup.js';
-import { stringWeight } from '../../language/mechanics/stringWeight.js';
-import * as strings from '../../language/mechanics/strings.js';
-import { tapsFromModes } from '../../language/mechanics/tapModes.js';
-import { taperedPlate } from '../../language/mechanics/thickness.js';
-import * as wood from '../../language/mechanics/wood.js';
+import { finishMass } from '../../language/mechanics/wood/finish-film.js';
+import { fretPlace, nutSpacing } from '../../language/mechanics/strings/frets.js';
+import { handbookElasticity } from '../../language/mechanics/wood/handbook.js';
+import { hingedFrequency } from '../../language/mechanics/wood/hinged-rectangle.js';
+import * as moisture from '../../language/mechanics/wood/moisture.js';
+import { modulusFromPlank } from '../../language/mechanics/wood/plank.js';
+import { plateBending } from '../../language/mechanics/wood/orthotropic-plate.js';
+import { braceSection } from '../../language/mechanics/braces/sections.js';
+import { actionAt, saddleHeightForAction } from '../../language/mechanics/strings/neck-angle.js';
+import { stringWeight } from '../../language/mechanics/strings/string-weight.js';
+import * as strings from '../../language/mechanics/strings/string-tension.js';
+import { tapsFromModes } from '../../language/mechanics/wood/tap-modes.js';
+import { taperedPlate } from '../../language/mechanics/wood/uneven-plate.js';
+import * as wood from '../../language/mechanics/wood/measured-wood.js';
 
 type Numbers = [number, number, number, number, number];
 

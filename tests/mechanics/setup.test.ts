@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { balance } from '../../language/mechanics/balance.js';
-import { finishMass, sidesArea } from '../../language/mechanics/finish.js';
-import { fretPlaces, nutSpacing } from '../../language/mechanics/frets.js';
-import * as setup from '../../language/mechanics/setup.js';
+import { balance } from '../../language/mechanics/body/balance.js';
+import { finishMass, sidesArea } from '../../language/mechanics/wood/finish-film.js';
+import { fretPlaces, nutSpacing } from '../../language/mechanics/strings/frets.js';
+import * as setup from '../../language/mechanics/strings/neck-angle.js';
 
 test('frets close up towards the bridge, the twelfth halfway', () => {
   const places = fretPlaces(0.645, 20);

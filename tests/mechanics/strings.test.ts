@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import * as bridge from '../../language/mechanics/bridge.js';
-import { STRING_KINDS, stringWeight, woundMassPerLength } from '../../language/mechanics/stringWeight.js';
-import * as strings from '../../language/mechanics/strings.js';
+import * as bridge from '../../language/mechanics/strings/bridge-statics.js';
+import { STRING_KINDS, stringWeight, woundMassPerLength } from '../../language/mechanics/strings/string-weight.js';
+import * as strings from '../../language/mechanics/strings/string-tension.js';
 
 const steel = stringWeight('plain steel', 0.0003048);
 const plain = {

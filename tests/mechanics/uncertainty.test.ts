@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rigidAirFrequency, roundHole } from '../../language/mechanics/air.js';
-import { coupledModes, effectiveMassFromAddedMass } from '../../language/mechanics/body.js';
+import { rigidAirFrequency, roundHole } from '../../language/mechanics/body/air.js';
+import { coupledModes, effectiveMassFromAddedMass } from '../../language/mechanics/body/coupled-body.js';
 import { propagate, sample, type Input } from '../../language/mechanics/gum.js';
-import { modulusFromPlank } from '../../language/mechanics/plank.js';
-import { stringTension } from '../../language/mechanics/strings.js';
-import { elasticityFromTaps } from '../../language/mechanics/wood.js';
+import { modulusFromPlank } from '../../language/mechanics/wood/plank.js';
+import { stringTension } from '../../language/mechanics/strings/string-tension.js';
+import { elasticityFromTaps } from '../../language/mechanics/wood/measured-wood.js';
 
 type Model = (values: readonly number[]) => number;
 

@@ -5,10 +5,10 @@ import {
   guessedShear,
   handbookElasticity,
   reciprocalPoisson,
-} from '../../language/mechanics/handbook.js';
-import { modulusFromPlank, plankDeflection } from '../../language/mechanics/plank.js';
-import { plateBending, reducedStiffness, thicknessForBending } from '../../language/mechanics/plate.js';
-import * as wood from '../../language/mechanics/wood.js';
+} from '../../language/mechanics/wood/handbook.js';
+import { modulusFromPlank, plankDeflection } from '../../language/mechanics/wood/plank.js';
+import { plateBending, reducedStiffness, thicknessForBending } from '../../language/mechanics/wood/orthotropic-plate.js';
+import * as wood from '../../language/mechanics/wood/measured-wood.js';
 
 const blank = fc.record({
   length: fc.double({ min: 0.3, max: 0.7, noNaN: true }),

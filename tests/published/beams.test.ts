@@ -1,10 +1,10 @@
 /** Bars, beams and glued sections against textbook and benchmark values. */
 import { EigenvalueDecomposition, CholeskyDecomposition, Matrix, inverse } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
-import * as beams from '../../language/mechanics/beams.js';
-import { CANTILEVER_ROOTS, FREE_BAR_COEFFICIENT, FREE_BEAM_ROOTS } from '../../language/mechanics/freeBeam.js';
-import { plankFlexibility, shearShareOfDeflection } from '../../language/mechanics/plank.js';
-import { bendingStress, braceSection, compositeSection, type Layer } from '../../language/mechanics/sections.js';
+import * as beams from '../../language/mechanics/braces/beams.js';
+import { CANTILEVER_ROOTS, FREE_BAR_COEFFICIENT, FREE_BEAM_ROOTS } from '../../language/mechanics/braces/free-beam.js';
+import { plankFlexibility, shearShareOfDeflection } from '../../language/mechanics/wood/plank.js';
+import { bendingStress, braceSection, compositeSection, type Layer } from '../../language/mechanics/braces/sections.js';
 import { number, off, readTable } from './table.js';
 
 const rows = readTable('beam-cases.csv');

@@ -6,8 +6,8 @@ import {
   effectiveLength,
   rigidAirFrequency,
   roundHole,
-} from '../../language/mechanics/air.js';
-import { coupledModes, pistonFrequency } from '../../language/mechanics/body.js';
+} from '../../language/mechanics/body/air.js';
+import { coupledModes, pistonFrequency } from '../../language/mechanics/body/coupled-body.js';
 import { off } from './table.js';
 
 describe('air at 20 °C, 101 325 Pa (standard values, from memory)', () => {

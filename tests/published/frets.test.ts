@@ -1,6 +1,6 @@
 /** Fret places against published tables. */
 import { expect, test } from 'vitest';
-import { fretPlace, scaleFromFret } from '../../language/mechanics/frets.js';
+import { fretPlace, scaleFromFret } from '../../language/mechanics/strings/frets.js';
 import { number, readTable } from './table.js';
 
 const rows = readTable('frets.csv');

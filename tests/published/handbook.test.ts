@@ -5,9 +5,9 @@ import {
   TYPICAL_RATIOS,
   handbookElasticity,
   reciprocalPoisson,
-} from '../../language/mechanics/handbook.js';
-import { basicSpecificGravity, densityFromSpecificGravity, specificGravityAt } from '../../language/mechanics/wood.js';
-import { reducedStiffness } from '../../language/mechanics/plate.js';
+} from '../../language/mechanics/wood/handbook.js';
+import { basicSpecificGravity, densityFromSpecificGravity, specificGravityAt } from '../../language/mechanics/wood/measured-wood.js';
+import { reducedStiffness } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
 
 const ratios = readTable('wood-elastic-ratios.csv');

@@ -4,8 +4,8 @@
  */
 import { Matrix, solve } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
-import { leastSquares } from '../../language/recipes/least-squares.js';
-import { separate } from '../../language/recipes/separation.js';
+import { leastSquares } from '../../language/recipes/builds/least-squares.js';
+import { separate } from '../../language/recipes/builds/separation.js';
 
 const NORRIS: readonly (readonly [y: number, x: number])[] = [
   [0.1, 0.2], [338.8, 337.4], [118.1, 118.2], [888.0, 884.6], [9.2, 10.1], [228.1, 226.5], [668.5, 666.3],

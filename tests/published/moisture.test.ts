@@ -7,7 +7,7 @@ import {
   humidityForMoisture,
   movementCoefficient,
   propertyAtMoisture,
-} from '../../language/mechanics/moisture.js';
+} from '../../language/mechanics/wood/moisture.js';
 import { number, off, readTable } from './table.js';
 
 describe('equilibrium moisture content, Wood Handbook FPL-GTR-190 (2010) Table 4-2', () => {

@@ -1,7 +1,7 @@
 /** The outline rule against a reference outline computed elsewhere (twelve stations, polyline, area). */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { outlineArea, outlinePolyline, outlineThrough } from '../../language/mechanics/outline.js';
+import { outlineArea, outlinePolyline, outlineThrough } from '../../language/mechanics/body/half-widths.js';
 
 interface Reference {
   length_mm: number;

@@ -13,18 +13,18 @@ import {
   alongFromSecondBending,
   tapsFromModes,
   type TapMode,
-} from '../../language/mechanics/tapModes.js';
+} from '../../language/mechanics/wood/tap-modes.js';
 import {
   TWIST_TAP_SCATTER,
   TWIST_TAP_SHARE,
   elasticityFromTaps,
   modulusFromBendingTap,
   shearFromTwistTap,
-} from '../../language/mechanics/wood.js';
-import { fitTaps, labelledModes, TopSolver } from '../../language/mechanics/top/index.js';
+} from '../../language/mechanics/wood/measured-wood.js';
+import { fitTaps, labelledModes, TopSolver } from '../../language/mechanics/plate/index.js';
 import { number, off, readTable } from './table.js';
-import { freePlate, labelOf } from './top/freePlates.js';
-import { solved } from './top/solved.js';
+import { freePlate, labelOf } from './plate/free-plates.js';
+import { solved } from './plate/solved.js';
 
 const simulated = readTable('spruce-plates-fe.csv');
 

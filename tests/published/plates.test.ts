@@ -4,8 +4,8 @@ import {
   hingedFrequency,
   hingedPointDeflection,
   hingedUniformDeflection,
-} from '../../language/mechanics/hingedRectangle.js';
-import { plateBending } from '../../language/mechanics/plate.js';
+} from '../../language/mechanics/wood/hinged-rectangle.js';
+import { plateBending } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
 
 /** An isotropic plate is the orthotropic one with E across = E along and G = E / 2(1 + ν). */

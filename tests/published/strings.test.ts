@@ -1,7 +1,7 @@
 /** String weights and tensions against published charts. */
 import { describe, expect, test } from 'vitest';
-import { STEEL_WIRE_DENSITY, stringWeight, type StringKind } from '../../language/mechanics/stringWeight.js';
-import { pitchFrequency, stringTension } from '../../language/mechanics/strings.js';
+import { STEEL_WIRE_DENSITY, stringWeight, type StringKind } from '../../language/mechanics/strings/string-weight.js';
+import { pitchFrequency, stringTension } from '../../language/mechanics/strings/string-tension.js';
 import { number, off, readTable } from './table.js';
 
 const INCH = 0.0254;

@@ -1,6 +1,6 @@
 /** A port, a cutaway and a mass at the bridge move the body's resonances, through the recipe, the way and as far as the closed forms say. */
 import { describe, expect, it } from 'vitest';
-import { rigidAirFrequency } from '../../language/mechanics/air.js';
+import { rigidAirFrequency } from '../../language/mechanics/body/air.js';
 import { bracedShop } from './braced-shop.js';
 
 function after(change: string) {

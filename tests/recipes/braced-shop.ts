@@ -1,9 +1,9 @@
 /** A braced instrument with a solver at hand, for tests of what takes one. */
-import { openWorkshop, type OpenWorkshop } from '../../language/editing/open-workshop.js';
-import type { Analyst } from '../../language/recipes/analyst.js';
-import { ImmediateAnalyst } from '../../language/recipes/immediate-analyst.js';
-import type { Memo } from '../../language/recipes/memo.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { openWorkshop, type OpenWorkshop } from '../../language/shop.js';
+import type { Analyst } from '../../language/recipes/evaluation/analyst.js';
+import { ImmediateAnalyst } from '../../language/recipes/evaluation/immediate-analyst.js';
+import type { Memo } from '../../language/recipes/shelf/memo.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 import { TOPS, VENNICK } from './shop-of.js';
 
 const parser = createParser();

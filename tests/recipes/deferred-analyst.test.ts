@@ -1,11 +1,11 @@
 /** An analyst that answers later: what is pending is asked for once, and everything that leaned on it once more when it has come. */
 import { expect, test } from 'vitest';
-import { TopSolver } from '../../language/mechanics/top/index.js';
-import type { PlateTask } from '../../language/recipes/analyst.js';
-import { DeferredAnalyst } from '../../language/recipes/deferred-analyst.js';
-import { concretePaths } from '../../language/recipes/effects.js';
-import type { Evaluation } from '../../language/recipes/evaluation.js';
-import { solveTask } from '../../language/recipes/solving.js';
+import { TopSolver } from '../../language/mechanics/plate/index.js';
+import type { PlateTask } from '../../language/recipes/evaluation/analyst.js';
+import { DeferredAnalyst } from '../../language/recipes/evaluation/deferred-analyst.js';
+import { concretePaths } from '../../language/recipes/evaluation/effects.js';
+import type { Evaluation } from '../../language/recipes/evaluation/evaluation.js';
+import { solveTask } from '../../language/recipes/evaluation/solving.js';
 import { bracedShop } from './braced-shop.js';
 
 function waitingShop() {

@@ -1,9 +1,9 @@
-/** Wood from its taps, from the text of a `wood` to the moduli the solver fits to them; published plates as in tests/published/top. */
+/** Wood from its taps, from the text of a `wood` to the moduli the solver fits to them; published plates as in tests/published/plate. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { hoverAt } from '../../language/editing/hover.js';
-import { plankDeflection } from '../../language/mechanics/plank.js';
-import { NO_ANALYST } from '../../language/recipes/analyst.js';
+import { hoverAt } from '../../language/editing/hover/hover.js';
+import { plankDeflection } from '../../language/mechanics/wood/plank.js';
+import { NO_ANALYST } from '../../language/recipes/evaluation/analyst.js';
 import { bracedShop, OWN } from './braced-shop.js';
 
 const [head, ...rows] = readFileSync('tests/published/data/spruce-plates-fe.csv', 'utf8')

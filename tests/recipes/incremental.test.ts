@@ -1,8 +1,8 @@
 /** However a shop came to be as it is, it answers as if it had been read afresh. */
 import { describe, expect, it } from 'vitest';
 import { createParser } from '../../language/grammar/parse.js';
-import { openWorkshop, type OpenWorkshop } from '../../language/editing/open-workshop.js';
-import { readFile } from '../../language/recipes/reader.js';
+import { openWorkshop, type OpenWorkshop } from '../../language/shop.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 import { madeShop, recipeName, uriOf } from '../scale/made-shop.js';
 
 const parser = createParser();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CycleError, Memo } from '../../language/recipes/memo.js';
+import { CycleError, Memo } from '../../language/recipes/shelf/memo.js';
 import { THOROUGH } from '../thorough.js';
 
 describe('remembered answers', () => {

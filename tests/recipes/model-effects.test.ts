@@ -1,6 +1,6 @@
 /** All builds of a model together, in shops made so that the right answer is known. */
 import { describe, expect, it } from 'vitest';
-import { modelEffects } from '../../language/recipes/model-effects.js';
+import { modelEffects } from '../../language/recipes/builds/model-effects.js';
 import { shopOf } from './shop-of.js';
 
 const HEAD = `shop wick { title: "Wick Lane"  vary at most 3 }

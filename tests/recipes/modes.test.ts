@@ -1,11 +1,11 @@
 /** What takes the solver, from the text of a recipe on. */
 import { describe, expect, it } from 'vitest';
-import { lensesOf } from '../../language/editing/lenses.js';
-import { TopSolver } from '../../language/mechanics/top/index.js';
-import { NO_ANALYST, type PlateTask } from '../../language/recipes/analyst.js';
-import { DeferredAnalyst } from '../../language/recipes/deferred-analyst.js';
-import { concretePaths } from '../../language/recipes/effects.js';
-import { solveTask } from '../../language/recipes/solving.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
+import { TopSolver } from '../../language/mechanics/plate/index.js';
+import { NO_ANALYST, type PlateTask } from '../../language/recipes/evaluation/analyst.js';
+import { DeferredAnalyst } from '../../language/recipes/evaluation/deferred-analyst.js';
+import { concretePaths } from '../../language/recipes/evaluation/effects.js';
+import { solveTask } from '../../language/recipes/evaluation/solving.js';
 import { bracedShop, OWN } from './braced-shop.js';
 
 describe('a plate', () => {

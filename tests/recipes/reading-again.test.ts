@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { FileFacts } from '../../language/facts/facts.js';
-import { Bookshelf } from '../../language/recipes/bookshelf.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { Bookshelf } from '../../language/recipes/shelf/bookshelf.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 import { madeShop, uriOf } from '../scale/made-shop.js';
 import { THOROUGH } from '../thorough.js';
 

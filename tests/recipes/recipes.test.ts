@@ -1,6 +1,6 @@
 /** The main job on a small shop: values along the chain, holds, counting, expectations, missing inputs. */
 import { describe, expect, it } from 'vitest';
-import type { Verdict } from '../../language/recipes/counting.js';
+import type { Verdict } from '../../language/recipes/instrument/counting.js';
 import { shopOf, TOPS, VENNICK } from './shop-of.js';
 
 const BASE = `

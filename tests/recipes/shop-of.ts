@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import { createParser } from '../../language/grammar/parse.js';
-import { Bookshelf } from '../../language/recipes/bookshelf.js';
+import { Bookshelf } from '../../language/recipes/shelf/bookshelf.js';
 import type { Problem } from '../../language/facts/facts.js';
-import { readFile } from '../../language/recipes/reader.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 import { Workshop } from '../../language/recipes/workshop.js';
 
 const parser = createParser();

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { MechanicsError } from '../../language/mechanics/error.js';
 import { DIMENSION } from '../../language/quantities/dimension.js';
-import type { DerivedQuantity } from '../../language/recipes/derived-quantity.js';
+import type { DerivedQuantity } from '../../language/recipes/evaluation/derived-quantity.js';
 import { shopOf } from './shop-of.js';
-import { differenceTo } from '../../language/recipes/slopes.js';
+import { differenceTo } from '../../language/recipes/evaluation/slopes.js';
 
 const quantity = (compute: DerivedQuantity['compute']): DerivedQuantity => ({
   path: 'top.mass',

@@ -1,8 +1,8 @@
 /** A plate whose thickness is told point by point: its mass, its stiffness and its resonances follow the map. */
 import { describe, expect, it } from 'vitest';
-import { boutOutline } from '../../language/mechanics/boutOutline.js';
-import { bodyWithCutaway } from '../../language/mechanics/cutaway.js';
-import { mappedPlate, thicknessBetween } from '../../language/mechanics/thickness.js';
+import { boutOutline } from '../../language/mechanics/body/bout-outline.js';
+import { bodyWithCutaway } from '../../language/mechanics/body/cutaway-outline.js';
+import { mappedPlate, thicknessBetween } from '../../language/mechanics/wood/uneven-plate.js';
 import { bracedShop } from './braced-shop.js';
 
 function top(map: string) {

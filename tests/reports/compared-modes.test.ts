@@ -1,13 +1,13 @@
 /** Modes of two instruments beside each other: like with like, whatever their order and the size of the body. */
 import { describe, expect, it } from 'vitest';
-import { comparedModes, modePairs } from '../../language/editing/compared-modes.js';
-import type { Desk } from '../../language/editing/desk.js';
-import type { DrawnMode, ModeShapes } from '../../language/editing/mode-shapes.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
+import { comparedModes, modePairs } from '../../language/reports/comparison/compared-modes.js';
+import type { Desk } from '../../language/checks/desk.js';
+import type { DrawnMode, ModeShapes } from '../../language/reports/plan/mode-shapes.js';
+import { openWorkshop } from '../../language/shop.js';
 import { createParser } from '../../language/grammar/parse.js';
-import { type Analyst, NO_ANALYST } from '../../language/recipes/analyst.js';
-import { ImmediateAnalyst } from '../../language/recipes/immediate-analyst.js';
-import { readFile } from '../../language/recipes/reader.js';
+import { type Analyst, NO_ANALYST } from '../../language/recipes/evaluation/analyst.js';
+import { ImmediateAnalyst } from '../../language/recipes/evaluation/immediate-analyst.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 import { BRACED } from '../recipes/braced-shop.js';
 
 const parser = createParser();

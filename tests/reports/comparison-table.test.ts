@@ -1,8 +1,8 @@
 /** Two instruments side by side, written out for reading. */
 import { describe, expect, it } from 'vitest';
-import { comparisonTable } from '../../language/editing/comparison-table.js';
-import { instrumentsOf } from '../../language/editing/instruments.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { comparisonTable } from '../../language/reports/comparison/comparison-table.js';
+import { instrumentsOf } from '../../language/reports/instrument-list.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 const table = (text: string, a: string, b: string) => comparisonTable(deskOf(text, VENNICK).workshop, a, b);
 

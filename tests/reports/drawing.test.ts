@@ -1,7 +1,7 @@
 /** The plan of an instrument. */
 import { describe, expect, it } from 'vitest';
-import { type DrawnPart, type PlanPoint, drawingOf } from '../../language/editing/drawing.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { type DrawnPart, type PlanPoint, drawingOf } from '../../language/reports/plan/drawing.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 const text = `
 recipe v-32 from v-31 {

@@ -1,7 +1,7 @@
 /** `expect` lines as tests: passed, failed, not to be told yet, or wrong in themselves. */
 import { describe, expect, it } from 'vitest';
-import { expectationTests } from '../../language/editing/expectation-tests.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { expectationTests } from '../../language/reports/expectation-results.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 /** Outcome and message of each `expect` of a recipe after v-31. */
 function testsOf(statements: string, others = ''): readonly (readonly [string, string])[] {

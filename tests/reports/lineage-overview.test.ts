@@ -1,7 +1,7 @@
 /** The family tree of a folder. */
 import { describe, expect, it } from 'vitest';
-import { type LineageEntry, lineageOverview } from '../../language/editing/lineage-overview.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { type LineageEntry, lineageOverview } from '../../language/reports/lineage-overview.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 /** One line for each entry, as a maker would read the tree. */
 function drawn(entries: readonly LineageEntry[], depth = 0): readonly string[] {

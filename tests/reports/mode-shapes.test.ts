@@ -1,15 +1,15 @@
 /** Modes as they are drawn: the same as the solver's, in the plan's own places. */
 import { describe, expect, it } from 'vitest';
-import type { Desk } from '../../language/editing/desk.js';
-import { modeShapes } from '../../language/editing/mode-shapes.js';
-import { areasOf } from '../../language/editing/moving-areas.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { modeShapes } from '../../language/reports/plan/mode-shapes.js';
+import { areasOf } from '../../language/reports/plan/moving-areas.js';
+import { openWorkshop } from '../../language/shop.js';
 import { createParser } from '../../language/grammar/parse.js';
-import { type Analyst, NO_ANALYST } from '../../language/recipes/analyst.js';
-import { ImmediateAnalyst } from '../../language/recipes/immediate-analyst.js';
-import { sideOf } from '../../language/recipes/sides.js';
-import { readFile } from '../../language/recipes/reader.js';
-import { VENNICK } from './desk-of.js';
+import { type Analyst, NO_ANALYST } from '../../language/recipes/evaluation/analyst.js';
+import { ImmediateAnalyst } from '../../language/recipes/evaluation/immediate-analyst.js';
+import { sideOf } from '../../language/recipes/instrument/sides.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
+import { VENNICK } from '../editing/desk-of.js';
 
 const parser = createParser();
 

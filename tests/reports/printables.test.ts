@@ -1,9 +1,9 @@
 /** What a sheet can be made of, wherever it stands. */
 import { describe, expect, it } from 'vitest';
-import { printablesOf } from '../../language/editing/printables.js';
+import { printablesOf } from '../../language/reports/printables.js';
 import { SHEET_KINDS } from '../../language/sheets/sheet.js';
 import { sheetOf } from '../../language/sheets/sheets.js';
-import { deskOf } from './desk-of.js';
+import { deskOf } from '../editing/desk-of.js';
 
 const desk = deskOf(
   `model w { form: om }

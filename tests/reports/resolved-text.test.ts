@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { resolvedText } from '../../language/editing/resolved-text.js';
-import { concretePaths } from '../../language/recipes/effects.js';
+import { resolvedText } from '../../language/reports/resolved-text.js';
+import { concretePaths } from '../../language/recipes/evaluation/effects.js';
 import { shopOf, TOPS, VENNICK } from '../recipes/shop-of.js';
 
 const RECIPES = `

@@ -1,8 +1,8 @@
 /** The values of one instrument, listed with where each comes from; and the count of its changes. */
 import { describe, expect, it } from 'vitest';
-import { changeCount } from '../../language/editing/change-count.js';
-import { type ListedValue, valuesOf } from '../../language/editing/values-list.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { changeCount } from '../../language/reports/change-count.js';
+import { type ListedValue, valuesOf } from '../../language/reports/values-list.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 const RECIPES = `recipe v-37 from v-31 {
   change top.wood: sitka-31 -> engelmann-37

@@ -1,13 +1,13 @@
 /** The measured sets ranked for a recipe, and one of them taken into it. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { readFile } from '../../language/recipes/reader.js';
+import { readFile } from '../../language/recipes/shelf/reader.js';
 import { createParser } from '../../language/grammar/parse.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { locationOf } from '../../language/editing/desk.js';
-import { useWood } from '../../language/editing/use-wood.js';
-import { type RankedSet, woodChoice } from '../../language/editing/wood-choice.js';
-import { deskOf, VENNICK } from './desk-of.js';
+import { openWorkshop } from '../../language/shop.js';
+import { locationOf } from '../../language/checks/desk.js';
+import { useWood } from '../../language/editing/refactoring/use-wood.js';
+import { type RankedSet, woodChoice } from '../../language/reports/wood-choice.js';
+import { deskOf, VENNICK } from '../editing/desk-of.js';
 
 const folder = new URL('../../examples/hollin-reach/', import.meta.url);
 const example = deskOf(

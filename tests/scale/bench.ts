@@ -6,7 +6,7 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
-import { lensesOf } from '../../language/editing/lenses.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
 import { Publisher } from '../../language/server/publisher.js';
 import { Session } from '../../language/server/session.js';
 import { ThreadWorker } from '../../language/server/thread-worker.js';

@@ -2,21 +2,21 @@
  * How long an editor waits for each answer while somebody types in a root recipe of a big folder. Every answer is worked
  * out from the desk as the server does, after a keystroke that changed a number a dozen recipes depend on.
  */
-import type { PlateTask } from '../../language/recipes/analyst.js';
-import { comparedModes } from '../../language/editing/compared-modes.js';
-import { comparisonTable } from '../../language/editing/comparison-table.js';
-import { completionsAt } from '../../language/editing/completion.js';
-import type { Desk } from '../../language/editing/desk.js';
-import { drawingOf } from '../../language/editing/drawing.js';
-import { formattingEdits } from '../../language/editing/formatting.js';
-import { hoverAt } from '../../language/editing/hover.js';
-import { inlayHints } from '../../language/editing/inlay-hints.js';
-import { lensesOf } from '../../language/editing/lenses.js';
-import { semanticTokens } from '../../language/editing/semantic-tokens.js';
-import { TopSolver } from '../../language/mechanics/top/index.js';
-import { solveTask } from '../../language/recipes/solving.js';
+import type { PlateTask } from '../../language/recipes/evaluation/analyst.js';
+import { comparedModes } from '../../language/reports/comparison/compared-modes.js';
+import { comparisonTable } from '../../language/reports/comparison/comparison-table.js';
+import { completionsAt } from '../../language/editing/completion/completion.js';
+import type { Desk } from '../../language/checks/desk.js';
+import { drawingOf } from '../../language/reports/plan/drawing.js';
+import { formattingEdits } from '../../language/editing/formatting/formatting.js';
+import { hoverAt } from '../../language/editing/hover/hover.js';
+import { inlayHints } from '../../language/editing/hints/inlay-hints.js';
+import { lensesOf } from '../../language/editing/hints/lenses.js';
+import { semanticTokens } from '../../language/editing/tokens/semantic-tokens.js';
+import { TopSolver } from '../../language/mechanics/plate/index.js';
+import { solveTask } from '../../language/recipes/evaluation/solving.js';
 import { Session } from '../../language/server/session.js';
-import type { FolderReader } from '../../language/server/folder.js';
+import type { FolderReader } from '../../language/server/recipe-folder.js';
 import { recipeName, uriOf } from './made-shop.js';
 import { now, type Row } from './row.js';
 

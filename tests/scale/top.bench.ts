@@ -5,8 +5,8 @@ import {
   TopSolver,
   type TopModel,
   type TopSolution,
-} from '../../language/mechanics/top/index.js';
-import { guitarCases } from '../published/top/referenceTops.js';
+} from '../../language/mechanics/plate/index.js';
+import { guitarCases } from '../published/plate/reference-tops.js';
 
 export interface Timing {
   readonly name: string;

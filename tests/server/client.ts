@@ -29,7 +29,7 @@ import {
   StreamMessageWriter,
   type TextDocumentPositionParams,
 } from 'vscode-languageserver/node';
-import type { PlateWorker } from '../../language/recipes/deferred-analyst.js';
+import type { PlateWorker } from '../../language/recipes/evaluation/deferred-analyst.js';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 import { serve } from '../../language/server/serve.js';
 import type { Translations } from '../../language/wording/wording.js';

@@ -1,6 +1,6 @@
 /** The species library is shown like a file and is none: opening and closing it leaves the shop as it was. */
 import { expect, it } from 'vitest';
-import { SPECIES_TEXT, SPECIES_URI } from '../../language/editing/open-workshop.js';
+import { SPECIES_TEXT, SPECIES_URI } from '../../language/shop.js';
 import { Session } from '../../language/server/session.js';
 import { madeShop, uriOf } from '../scale/made-shop.js';
 

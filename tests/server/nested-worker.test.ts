@@ -1,7 +1,7 @@
 /** The solver in a browser's worker: answers, a plate given up, and a worker that never comes up. */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { NestedWorker } from '../../language/server/nested-worker.js';
-import type { PlateAnalysis, PlateTask } from '../../language/recipes/analyst.js';
+import type { PlateAnalysis, PlateTask } from '../../language/recipes/evaluation/analyst.js';
 
 class FakeWorker {
   static readonly all: FakeWorker[] = [];

@@ -8,7 +8,7 @@ import {
   SemanticTokensRangeRequest,
   SemanticTokensRequest,
 } from 'vscode-languageserver/node';
-import { difference, LEGEND } from '../../language/server/colouring.js';
+import { difference, LEGEND } from '../../language/server/requests/semantic-tokens-requests.js';
 import { openEditor, type OpenEditor, placeOf } from './client.js';
 import { LINE, LINE_URI, MODEL, MODEL_URI, SHOP } from './shop.js';
 

@@ -13,8 +13,8 @@ export function messagesInCode(): Sentences {
       isNamed(node, 'name') ? inWords(node.initializer).flatMap(bareAndWithArticle) : [],
     ),
     // The key of a size, told as its name.
-    ['force', 'language/mechanics/top/fitDeflection.ts'],
-    ['the force', 'language/mechanics/top/fitDeflection.ts'],
+    ['force', 'language/mechanics/plate/fit/deflection-fit.ts'],
+    ['the force', 'language/mechanics/plate/fit/deflection-fit.ts'],
     // Names of names: of a part, and what of it.
     ['the {0} of the {1}', 'language/mechanics'],
     ...collected('language/server', (node) => (isNamed(node, 'message') ? sentencesOf(node.initializer) : [])),

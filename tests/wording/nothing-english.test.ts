@@ -2,8 +2,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { rulePages } from '../../language/checks/manual.js';
-import { openWorkshop } from '../../language/editing/open-workshop.js';
-import { createParser, readFile } from '../../language/recipes/reader.js';
+import { openWorkshop } from '../../language/shop.js';
+import { createParser, readFile } from '../../language/recipes/shelf/reader.js';
 import { Wording } from '../../language/wording/wording.js';
 import { THOROUGH } from '../thorough.js';
 import { filesIn, type Said, saidInEditor, saidInTerminal, type Texts } from './everything-said.js';

@@ -1,20 +1,20 @@
 /** What was made against what was meant: the difference, what it does, and what can still be done about it. */
-import { type Stage, STAGES } from '../catalogue/property.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { BuildRecord } from '../recipes/builds.js';
-import { effectsBetween } from '../recipes/effects.js';
-import type { Definition } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import { standardUncertainty } from '../recipes/tolerances.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { BOX } from './example-box.js';
-import { isInForce } from './in-force.js';
-import { placeOf } from './mending.js';
-import { percent, shown, shownEffect, writeValue } from './phrases.js';
-import { mayBeAnotherUnit } from './plausible-values.js';
-import type { Rule } from './rule.js';
-import { isSound } from './sound-value.js';
-import { sentences } from '../wording/wording.js';
+import { type Stage, STAGES } from '../../catalogue/property.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { BuildRecord } from '../../recipes/builds/builds.js';
+import { effectsBetween } from '../../recipes/evaluation/effects.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import { standardUncertainty } from '../../recipes/instrument/tolerances.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { BOX } from '../example-box.js';
+import { isInForce } from '../in-force.js';
+import { placeOf } from '../mending.js';
+import { percent, shown, shownEffect, writeValue } from '../phrases.js';
+import { mayBeAnotherUnit } from '../values/plausible-values.js';
+import type { Rule } from '../rule.js';
+import { isSound } from '../sound-value.js';
+import { sentences } from '../../wording/wording.js';
 
 export const AS_BUILT_DIFFERS: Rule = {
   code: 'as-built-differs',

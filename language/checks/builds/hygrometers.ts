@@ -1,12 +1,12 @@
 /** Humidity read on a hygrometer that the shop knows to be wrong. */
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue, Statement, Value } from '../facts/facts.js';
-import { propertiesOf } from '../recipes/values.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { replace } from './mending.js';
-import type { Rule } from './rule.js';
-import { type Wording } from '../wording/wording.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, QuantityValue, Statement, Value } from '../../facts/facts.js';
+import { propertiesOf } from '../../recipes/instrument/values.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { replace } from '../mending.js';
+import type { Rule } from '../rule.js';
+import { type Wording } from '../../wording/wording.js';
 
 const SHOP = 'shop marram-lane { hygrometer.a.reads-high: 12 %RH }\n';
 

@@ -1,23 +1,23 @@
 /** What a build's readings may say against the builds it descends from, and what differs that nobody declared. */
-import { writeQuantity } from '../quantities/write.js';
-import type { BuildRecord, Reading } from '../recipes/builds.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { BuildRecord, Reading } from '../../recipes/builds/builds.js';
 import {
   type Compared,
   daysStrung,
   type Disagreement,
   type Evidence,
   type NotComparable,
-} from '../recipes/evidence.js';
-import type { Definition } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import { sameValue } from '../recipes/values.js';
-import type { Workshop } from '../recipes/workshop.js';
+} from '../../recipes/builds/evidence.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import { sameValue } from '../../recipes/instrument/values.js';
+import type { Workshop } from '../../recipes/workshop.js';
 import { recordOf } from './as-built.js';
-import { isInForce } from './in-force.js';
-import { placeOf } from './mending.js';
-import { writeValue } from './phrases.js';
-import type { Rule } from './rule.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import { isInForce } from '../in-force.js';
+import { placeOf } from '../mending.js';
+import { writeValue } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { english, sentences, type Wording } from '../../wording/wording.js';
 
 const LINE = `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }

@@ -1,12 +1,12 @@
 /** Requests of a client in the middle of a build: what is still free, costly or impossible, and what it does to the trial. */
-import { type Freeze, type Property, STAGES } from '../catalogue/property.js';
-import { effectsBetween, isDiscernible } from '../recipes/effects.js';
-import type { Definition, RequestStatement, Span, Value, WithStatement } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
-import type { Wording } from '../wording/wording.js';
-import type { Rule } from './rule.js';
+import { type Freeze, type Property, STAGES } from '../../catalogue/property.js';
+import { effectsBetween, isDiscernible } from '../../recipes/evaluation/effects.js';
+import type { Definition, RequestStatement, Span, Value, WithStatement } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import type { Wording } from '../../wording/wording.js';
+import type { Rule } from '../rule.js';
 
 const ORDER = `model tarn { scale: 645 mm  nut.width: 44.5 mm  top.thickness: 2.85 mm }
 recipe tarn-1 for tarn { }

@@ -1,8 +1,8 @@
 /** Cautions, each once at the place it matters: what can hurt someone or break a law. They advise; they certify nothing. */
-import { cautionsOnQuantity, cautionsOnValue } from '../catalogue/cautions.js';
-import type { Definition, Span, Value } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { EVERY_KIND, type Rule } from './rule.js';
+import { cautionsOnQuantity, cautionsOnValue } from '../../catalogue/cautions.js';
+import type { Definition, Span, Value } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
 
 export const SENSITISED: Rule = {
   code: 'sensitised',

@@ -1,14 +1,14 @@
 /** Changes held against the parent: that they start from what the parent says, and that they change something. */
-import type { Value } from '../facts/facts.js';
-import { agrees, sameValue } from '../recipes/values.js';
-import type { Fix } from './finding.js';
-import { recipeOf } from './in-force.js';
-import { placeOf, remove, replace, textAt } from './mending.js';
-import { writeValue } from './phrases.js';
-import type { Rule } from './rule.js';
-import { isSound } from './sound-value.js';
-import { misnamedBrace } from './unknown-part.js';
-import { startOf } from './start.js';
+import type { Value } from '../../facts/facts.js';
+import { agrees, sameValue } from '../../recipes/instrument/values.js';
+import type { Fix } from '../finding.js';
+import { recipeOf } from '../in-force.js';
+import { placeOf, remove, replace, textAt } from '../mending.js';
+import { writeValue } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { isSound } from '../sound-value.js';
+import { misnamedBrace } from '../names/unknown-part.js';
+import { startOf } from '../start.js';
 
 const TARN = `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }

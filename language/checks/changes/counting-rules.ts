@@ -1,15 +1,15 @@
 /** One change an instrument: how many things a recipe varies, against its parent and against what was last built. */
-import { differencesBetween } from '../recipes/comparison.js';
-import { type Count, isCounted, type Variable } from '../recipes/counting.js';
-import type { Definition, Span } from '../facts/facts.js';
-import { BOX } from './example-box.js';
+import { differencesBetween } from '../../recipes/instrument/comparison.js';
+import { type Count, isCounted, type Variable } from '../../recipes/instrument/counting.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import { BOX } from '../example-box.js';
 import { groupAsOne, splitIntoChain } from './fewer-changes.js';
-import type { Fix } from './finding.js';
-import { diffOf } from './in-force.js';
-import { insertLine, placeOf, replace, textAt } from './mending.js';
-import type { Rule } from './rule.js';
+import type { Fix } from '../finding.js';
+import { diffOf } from '../in-force.js';
+import { insertLine, placeOf, replace, textAt } from '../mending.js';
+import type { Rule } from '../rule.js';
 import { doing } from './variables.js';
-import { sentences, type Wording } from '../wording/wording.js';
+import { sentences, type Wording } from '../../wording/wording.js';
 
 export const TOO_MANY_CHANGES: Rule = {
   code: 'too-many-changes',

@@ -1,16 +1,16 @@
 /** Expectations: a recipe's own tests, missed or impossible to hold. */
-import { DIMENSION, sameDimension } from '../quantities/dimension.js';
-import { didYouMean } from '../quantities/suggest.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition } from '../facts/facts.js';
-import type { Expectation } from '../recipes/expectations.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { isInForce } from './in-force.js';
-import { replace } from './mending.js';
-import { whatIsMissing, whyUnknown } from './missing.js';
-import { shown, writeValue, suggestion } from './phrases.js';
-import type { Rule } from './rule.js';
-import { sentences } from '../wording/wording.js';
+import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Expectation } from '../../recipes/instrument/expectations.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { isInForce } from '../in-force.js';
+import { replace } from '../mending.js';
+import { whatIsMissing, whyUnknown } from '../values/missing.js';
+import { shown, writeValue, suggestion } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { sentences } from '../../wording/wording.js';
 
 const RECIPE = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
 model tarn { scale: 645 mm }

@@ -1,11 +1,11 @@
 /** Two ways to make fewer changes of many: one tweak in several places, or a chain of recipes that change one thing each. */
-import type { Variable } from '../recipes/counting.js';
-import type { BlockStatement, Definition, Statement } from '../facts/facts.js';
-import { isWithin } from '../recipes/instrument.js';
-import type { Solved, Workshop } from '../recipes/workshop.js';
-import type { Edit, Fix } from './finding.js';
-import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } from './mending.js';
-import { type Wording } from '../wording/wording.js';
+import type { Variable } from '../../recipes/instrument/counting.js';
+import type { BlockStatement, Definition, Statement } from '../../facts/facts.js';
+import { isWithin } from '../../recipes/instrument/instrument.js';
+import type { Solved, Workshop } from '../../recipes/workshop.js';
+import type { Edit, Fix } from '../finding.js';
+import { indentOf, insertAt, insertLine, remove, replace, restated, textAt } from '../mending.js';
+import { type Wording } from '../../wording/wording.js';
 
 /** Wraps the changes in `together`, where the first of them stands. */
 export function groupAsOne(definition: Definition, counted: readonly Variable[], { say }: Wording): readonly Fix[] {

@@ -1,14 +1,14 @@
 /** Holds: that they can be solved, and what to do when they cannot. */
-import type { Dimension } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition } from '../facts/facts.js';
-import type { HoldOutcome, SolvedHold } from '../recipes/hold.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { recipeOf } from './in-force.js';
-import { insertAt } from './mending.js';
-import { whatIsMissing, whyUnknown } from './missing.js';
-import { percent, shown } from './phrases.js';
-import type { Rule } from './rule.js';
+import type { Dimension } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition } from '../../facts/facts.js';
+import type { HoldOutcome, SolvedHold } from '../../recipes/instrument/hold.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { recipeOf } from '../in-force.js';
+import { insertAt } from '../mending.js';
+import { whatIsMissing, whyUnknown } from '../values/missing.js';
+import { percent, shown } from '../phrases.js';
+import type { Rule } from '../rule.js';
 
 const WOODS = `wood spruce-12 is sitka-spruce { density: 421 kg/m³  modulus.along: 10.8 GPa  modulus.across: 0.82 GPa  modulus.twist: 0.7 GPa }
 wood stiff-7 is sitka-spruce { density: 430 kg/m³  modulus.along: 12.2 GPa  modulus.across: 0.9 GPa  modulus.twist: 0.7 GPa }

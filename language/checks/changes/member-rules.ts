@@ -1,11 +1,11 @@
 /** Additions, omissions and groups, and the reason for it all. */
-import type { Definition } from '../facts/facts.js';
-import { type Change, isWithin } from '../recipes/instrument.js';
-import { recipeOf } from './in-force.js';
-import { insertLine, placeOf, remove, replace, textAt } from './mending.js';
-import type { Rule } from './rule.js';
-import { startOf } from './start.js';
-import { sentences } from '../wording/wording.js';
+import type { Definition } from '../../facts/facts.js';
+import { type Change, isWithin } from '../../recipes/instrument/instrument.js';
+import { recipeOf } from '../in-force.js';
+import { insertLine, placeOf, remove, replace, textAt } from '../mending.js';
+import type { Rule } from '../rule.js';
+import { startOf } from '../start.js';
+import { sentences } from '../../wording/wording.js';
 
 const TARN = `model tarn { scale: 645 mm }
 recipe tarn-1 for tarn { top.thickness: 2.85 mm }

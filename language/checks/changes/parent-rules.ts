@@ -1,13 +1,13 @@
 /** Parents: that each recipe and build descends from something, and that no recipe descends from itself. */
-import { didYouMean } from '../quantities/suggest.js';
-import type { Definition, DefinitionKind } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Fix } from './finding.js';
-import { isInForce } from './in-force.js';
-import { insertAt, replace } from './mending.js';
-import type { Rule } from './rule.js';
-import { sentences } from '../wording/wording.js';
-import { suggestion } from './phrases.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import type { Definition, DefinitionKind } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Fix } from '../finding.js';
+import { isInForce } from '../in-force.js';
+import { insertAt, replace } from '../mending.js';
+import type { Rule } from '../rule.js';
+import { sentences } from '../../wording/wording.js';
+import { suggestion } from '../phrases.js';
 
 export const MISSING_PARENT: Rule = {
   code: 'missing-parent',

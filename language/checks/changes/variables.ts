@@ -1,16 +1,16 @@
 /** What each thing a recipe varies does, and whether that could be told apart. */
-import type { Quantity } from '../quantities/quantity.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Variable, Verdict } from '../recipes/counting.js';
-import type { Effect } from '../recipes/effects.js';
-import type { Definition, Span } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { BOX } from './example-box.js';
-import { diffOf } from './in-force.js';
-import { insertLine } from './mending.js';
-import { shown, shownEffect } from './phrases.js';
-import type { Rule } from './rule.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import type { Quantity } from '../../quantities/quantity.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Variable, Verdict } from '../../recipes/instrument/counting.js';
+import type { Effect } from '../../recipes/evaluation/effects.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { BOX } from '../example-box.js';
+import { diffOf } from '../in-force.js';
+import { insertLine } from '../mending.js';
+import { shown, shownEffect } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { english, sentences, type Wording } from '../../wording/wording.js';
 
 export const COUNTED_AFTER_ALL: Rule = {
   code: 'counted-after-all',

@@ -1,7 +1,7 @@
 /** What a name nobody has may stand for: a slip of the pen, or one of the other names a wood goes by. */
-import { didYouMean } from '../quantities/suggest.js';
-import type { Definition, DefinitionKind } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import type { Definition, DefinitionKind } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
 
 /** Names of these kinds, best first; never that of the definition that asks, which cannot lean on itself. */
 export function meantNames(

@@ -1,13 +1,13 @@
 /** Names: that they are known, of the right kind, and given once. */
-import type { Property } from '../catalogue/property.js';
-import type { Definition, DefinitionKind, Span, Value, Word } from '../facts/facts.js';
-import { KINDS_OF_VALUE, wantedKinds } from '../recipes/mentions.js';
-import type { Workshop } from '../recipes/workshop.js';
+import type { Property } from '../../catalogue/property.js';
+import type { Definition, DefinitionKind, Span, Value, Word } from '../../facts/facts.js';
+import { KINDS_OF_VALUE, wantedKinds } from '../../recipes/shelf/mentions.js';
+import type { Workshop } from '../../recipes/workshop.js';
 import { meantNames } from './meant-names.js';
-import { textAt, replace } from './mending.js';
-import { aKind, suggestion } from './phrases.js';
-import { EVERY_KIND, type Rule } from './rule.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import { textAt, replace } from '../mending.js';
+import { aKind, suggestion } from '../phrases.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
+import { english, sentences, type Wording } from '../../wording/wording.js';
 
 interface Naming {
   readonly name: string;

@@ -1,9 +1,9 @@
 /** What may have been meant by a path the catalogue does not know, and what it knows in that place. */
 import { distance } from 'fastest-levenshtein';
-import { didYouMean } from '../quantities/suggest.js';
-import type { Definition } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
 
 export interface Near {
   readonly path: string;

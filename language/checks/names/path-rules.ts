@@ -1,13 +1,13 @@
 /** Paths: that the catalogue knows them, in this kind of definition, in its own words, and once. */
-import type { Definition, DefinitionKind, Span } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
-import type { Fix } from './finding.js';
-import { remove, replace, textAt } from './mending.js';
+import type { Definition, DefinitionKind, Span } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import type { Fix } from '../finding.js';
+import { remove, replace, textAt } from '../mending.js';
 import { asWritten, nearPaths, whatThereIs } from './near-paths.js';
-import { aKind, writeValue, suggestion } from './phrases.js';
-import { EVERY_KIND, type Rule } from './rule.js';
-import { sentences } from '../wording/wording.js';
+import { aKind, writeValue, suggestion } from '../phrases.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
+import { sentences } from '../../wording/wording.js';
 
 export const UNKNOWN_PATH: Rule = {
   code: 'unknown-path',

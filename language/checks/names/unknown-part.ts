@@ -1,12 +1,12 @@
 /** Parts that a line names or means, and that the instrument does not have. */
-import { didYouMean } from '../quantities/suggest.js';
-import type { Definition, Span } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Fix } from './finding.js';
-import { replace } from './mending.js';
-import { suggestion } from './phrases.js';
-import type { Rule } from './rule.js';
-import { sentences } from '../wording/wording.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Fix } from '../finding.js';
+import { replace } from '../mending.js';
+import { suggestion } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { sentences } from '../../wording/wording.js';
 
 export const UNKNOWN_PART: Rule = {
   code: 'unknown-part',

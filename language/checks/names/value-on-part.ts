@@ -1,14 +1,14 @@
 /** A value written on a part, `bridge: ebony`, where only one of the part's properties could take it. */
-import type { Property } from '../catalogue/property.js';
-import type { Definition, Value } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
-import { numbersIn, rangeFor } from './amounts.js';
-import { replace } from './mending.js';
-import { suggestion } from './phrases.js';
-import { EVERY_KIND, type Rule } from './rule.js';
-import { isSound } from './sound-value.js';
-import { sentences } from '../wording/wording.js';
+import type { Property } from '../../catalogue/property.js';
+import type { Definition, Value } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import { numbersIn, rangeFor } from '../amounts.js';
+import { replace } from '../mending.js';
+import { suggestion } from '../phrases.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
+import { isSound } from '../sound-value.js';
+import { sentences } from '../../wording/wording.js';
 
 export const VALUE_ON_PART: Rule = {
   code: 'value-on-a-part',

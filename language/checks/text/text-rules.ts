@@ -1,6 +1,6 @@
 /** What can be wrong with the text itself; found while it is read, explained here. */
-import type { ProblemCode } from '../facts/facts.js';
-import type { Severity } from './finding.js';
+import type { ProblemCode } from '../../facts/facts.js';
+import type { Severity } from '../finding.js';
 
 export interface TextRule {
   readonly severity: Severity;

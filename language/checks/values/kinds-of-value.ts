@@ -1,21 +1,21 @@
 /** Values of the wrong sort: text where a number belongs, a word that is not a choice, a note for a frequency. */
-import type { Property } from '../catalogue/property.js';
-import { DIMENSION, sameDimension } from '../quantities/dimension.js';
-import { readNote } from '../quantities/pitch.js';
-import { didYouMean } from '../quantities/suggest.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, Value } from '../facts/facts.js';
-import { KINDS_OF_VALUE } from '../recipes/mentions.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
-import { rangeFor } from './amounts.js';
-import type { Fix } from './finding.js';
-import { meantNames } from './meant-names.js';
-import { replace, textAt } from './mending.js';
-import { EVERY_KIND, type Rule } from './rule.js';
-import { english, sentences } from '../wording/wording.js';
-import { suggestion } from './phrases.js';
-import { fits } from './sound-value.js';
+import type { Property } from '../../catalogue/property.js';
+import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
+import { readNote } from '../../quantities/pitch.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, Value } from '../../facts/facts.js';
+import { KINDS_OF_VALUE } from '../../recipes/shelf/mentions.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import { rangeFor } from '../amounts.js';
+import type { Fix } from '../finding.js';
+import { meantNames } from '../names/meant-names.js';
+import { replace, textAt } from '../mending.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
+import { english, sentences } from '../../wording/wording.js';
+import { suggestion } from '../phrases.js';
+import { fits } from '../sound-value.js';
 
 export const WRONG_KIND_OF_VALUE: Rule = {
   code: 'wrong-kind-of-value',

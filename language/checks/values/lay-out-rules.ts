@@ -1,16 +1,16 @@
 /** Lay-out: parts that lie where there is no plate, and sizes that contradict each other. */
-import { boutOutline } from '../mechanics/boutOutline.js';
-import { MechanicsError } from '../mechanics/error.js';
-import type { Outline } from '../mechanics/outline.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, Span } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { isInForce } from './in-force.js';
-import { placeOf } from './mending.js';
-import type { Rule } from './rule.js';
-import { type Wording } from '../wording/wording.js';
+import { boutOutline } from '../../mechanics/body/bout-outline.js';
+import { MechanicsError } from '../../mechanics/error.js';
+import type { Outline } from '../../mechanics/body/half-widths.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { isInForce } from '../in-force.js';
+import { placeOf } from '../mending.js';
+import type { Rule } from '../rule.js';
+import { type Wording } from '../../wording/wording.js';
 
 const BODY = `body {
     length: 495 mm

@@ -1,7 +1,7 @@
 /** What is missing, told as the one thing to give: the wood, not each of its moduli. */
-import type { Evaluation } from '../recipes/evaluation.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { type Wording } from '../wording/wording.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { type Wording } from '../../wording/wording.js';
 
 /** Paths that would make something known, those inside an unnamed wood or string set drawn together into it. */
 export function whatIsMissing(

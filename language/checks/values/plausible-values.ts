@@ -1,18 +1,18 @@
 /** Values no guitar has, or few: a question with the usual range beside it, never a verdict. */
-import type { PlausibleRange } from '../catalogue/property.js';
-import { isNumber } from '../quantities/dimension.js';
-import { sensibleReadings } from '../quantities/readings.js';
-import { numberOf } from '../quantities/units.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { type Amount, amountsIn, hasItsDimension, isWorthAsking, rangeFor } from './amounts.js';
-import { replace } from './mending.js';
-import { EVERY_KIND, type Rule } from './rule.js';
-import { sentences, type Wording } from '../wording/wording.js';
-import { suggestion } from './phrases.js';
-import { fits } from './sound-value.js';
-import { cited } from '../wording/cited.js';
+import type { PlausibleRange } from '../../catalogue/property.js';
+import { isNumber } from '../../quantities/dimension.js';
+import { sensibleReadings } from '../../quantities/readings.js';
+import { numberOf } from '../../quantities/units.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, QuantityValue } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { type Amount, amountsIn, hasItsDimension, isWorthAsking, rangeFor } from '../amounts.js';
+import { replace } from '../mending.js';
+import { EVERY_KIND, type Rule } from '../rule.js';
+import { sentences, type Wording } from '../../wording/wording.js';
+import { suggestion } from '../phrases.js';
+import { fits } from '../sound-value.js';
+import { cited } from '../../wording/cited.js';
 
 export const IMPLAUSIBLE: Rule = {
   code: 'implausible',

@@ -1,15 +1,15 @@
 /** Units: that a number has one where it needs one, and one of the right kind. Nothing is guessed; it is asked. */
-import { sensibleReadings, type SensibleReading } from '../quantities/readings.js';
-import { type Dimension, isNumber } from '../quantities/dimension.js';
-import { mismatch } from '../quantities/mismatch.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, ListValue, Value } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { type Amount, amountsIn, hasItsDimension, rangeFor } from './amounts.js';
-import type { Fix } from './finding.js';
-import { replace, textAt } from './mending.js';
-import { EVERY_KIND, type Report, type Rule } from './rule.js';
-import { sentences, type Wording } from '../wording/wording.js';
+import { sensibleReadings, type SensibleReading } from '../../quantities/readings.js';
+import { type Dimension, isNumber } from '../../quantities/dimension.js';
+import { mismatch } from '../../quantities/mismatch.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, ListValue, Value } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { type Amount, amountsIn, hasItsDimension, rangeFor } from '../amounts.js';
+import type { Fix } from '../finding.js';
+import { replace, textAt } from '../mending.js';
+import { EVERY_KIND, type Report, type Rule } from '../rule.js';
+import { sentences, type Wording } from '../../wording/wording.js';
 
 export const MISSING_UNIT: Rule = {
   code: 'missing-unit',

@@ -1,17 +1,17 @@
 /** What a recipe leaves unknown, takes from a handbook, or makes impossible to compute. */
-import { concretePaths } from '../recipes/effects.js';
-import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition, Span } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { isInForce, recipeOf } from './in-force.js';
-import { placeOf } from './mending.js';
+import { concretePaths } from '../../recipes/evaluation/effects.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { isInForce, recipeOf } from '../in-force.js';
+import { placeOf } from '../mending.js';
 import { whatIsMissing } from './missing.js';
-import { shown } from './phrases.js';
-import type { Rule } from './rule.js';
-import { isSound } from './sound-value.js';
-import { misnamedBrace } from './unknown-part.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import { shown } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { isSound } from '../sound-value.js';
+import { misnamedBrace } from '../names/unknown-part.js';
+import { english, sentences, type Wording } from '../../wording/wording.js';
 
 export const MISSING_INPUT: Rule = {
   code: 'missing-input',

@@ -1,19 +1,19 @@
 /** Measurements of wood that do not go together, or that no such wood has. */
-import { plausible } from '../catalogue/plausible.js';
-import { MechanicsError } from '../mechanics/error.js';
-import { equilibriumMoisture, humidityForMoisture } from '../mechanics/moisture.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Definition, QuantityValue } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Written } from '../recipes/written.js';
-import { tagsOfWood } from './amounts.js';
-import { isInForce } from './in-force.js';
-import { insertLine } from './mending.js';
-import { shown } from './phrases.js';
-import type { Rule } from './rule.js';
-import { english, sentences } from '../wording/wording.js';
-import { cited } from '../wording/cited.js';
+import { plausible } from '../../catalogue/plausible.js';
+import { MechanicsError } from '../../mechanics/error.js';
+import { equilibriumMoisture, humidityForMoisture } from '../../mechanics/wood/moisture.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Definition, QuantityValue } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import { tagsOfWood } from '../amounts.js';
+import { isInForce } from '../in-force.js';
+import { insertLine } from '../mending.js';
+import { shown } from '../phrases.js';
+import type { Rule } from '../rule.js';
+import { english, sentences } from '../../wording/wording.js';
+import { cited } from '../../wording/cited.js';
 
 export const IMPOSSIBLE_WOOD: Rule = {
   code: 'impossible-wood',

@@ -1,8 +1,8 @@
 /** Two instruments side by side for another program. */
-import type { Comparison, DerivedDifference } from '../../recipes/comparison.js';
-import { byPart } from '../../editing/parts-in-order.js';
+import type { Comparison, DerivedDifference } from '../../recipes/instrument/comparison.js';
+import { byPart } from '../../reports/parts-in-order.js';
 import { inUnit, plainValue, tidy } from '../numbers.js';
-import { asJson } from './findings.js';
+import { asJson } from './findings-json.js';
 
 export function comparisonAsJson({ a, b, ancestor, differences, derived }: Comparison): string {
   return asJson({

@@ -1,8 +1,8 @@
 /** What the builds of a model say all together, for another program. Numbers are SI; builds and variables by index. */
-import type { Fitted, ResponseEffects } from '../../recipes/estimated-effects.js';
-import type { ModelEffects } from '../../recipes/model-effects.js';
+import type { Fitted, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
+import type { ModelEffects } from '../../recipes/builds/model-effects.js';
 import { tidy } from '../numbers.js';
-import { asJson } from './findings.js';
+import { asJson } from './findings-json.js';
 
 export function modelEffectsAsJson(found: ModelEffects): string {
   const { design, separation, responses, next } = found;

@@ -1,7 +1,7 @@
 /** One definition for another program. */
 import { inUnit, plainValue, tidy } from '../numbers.js';
 import { basesInOrder, type Shown, type ShownDerived, type ShownValue } from '../shown.js';
-import { asJson, plainFinding } from './findings.js';
+import { asJson, plainFinding } from './findings-json.js';
 
 export function shownAsJson({ definition, values, derived, readings, findings }: Shown): string {
   const { kind, name } = definition;

@@ -1,11 +1,11 @@
 /** Two instruments side by side for somebody at the bench. */
 import { shownDifference } from '../../checks/phrases.js';
-import { byPart } from '../../editing/parts-in-order.js';
-import { writeInShopUnit } from '../../editing/shop-values.js';
+import { byPart } from '../../reports/parts-in-order.js';
+import { writeInShopUnit } from '../../reports/shop-values.js';
 import { writeQuantity } from '../../quantities/write.js';
-import type { Comparison, DerivedDifference, Difference } from '../../recipes/comparison.js';
-import type { Held } from '../../recipes/instrument.js';
-import { table, wrapped } from './layout.js';
+import type { Comparison, DerivedDifference, Difference } from '../../recipes/instrument/comparison.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import { table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 import { type Wording } from '../../wording/wording.js';
 

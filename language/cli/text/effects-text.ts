@@ -1,8 +1,8 @@
 /** What each change did, for somebody at the bench: a table for each build, with the noise floor beside each difference. */
-import type { BuildEffect } from '../../editing/effects-table.js';
-import type { EvidenceRow } from '../../editing/comparison-table.js';
+import type { BuildEffect } from '../../reports/effects/effects-table.js';
+import type { EvidenceRow } from '../../reports/comparison/comparison-table.js';
 import type { Wording } from '../../wording/wording.js';
-import { type Cell, table, wrapped } from './layout.js';
+import { type Cell, table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 
 export function effectsAsText(effects: readonly BuildEffect[], wording: Wording, style: Style): string {

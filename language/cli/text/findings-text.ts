@@ -1,6 +1,6 @@
 /** Findings for somebody at the bench: where, the line itself with the place marked, what is wrong, what to do. */
 import type { CheckReport, ToldFinding } from '../told-findings.js';
-import { lengthOf, wrapped } from './layout.js';
+import { lengthOf, wrapped } from './columns.js';
 import type { Style } from './style.js';
 import { type Wording } from '../../wording/wording.js';
 import { SEVERITIES, type Severity } from '../../checks/finding.js';

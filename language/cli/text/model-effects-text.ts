@@ -1,7 +1,7 @@
 /** What the builds of a model say all together, for somebody at the bench: what can be told apart, what it did, what next. */
-import type { EffectRow, ModelEffectsTable, ResponseTable } from '../../editing/model-effects-table.js';
+import type { EffectRow, ModelEffectsTable, ResponseTable } from '../../reports/effects/model-effects-table.js';
 import type { Wording } from '../../wording/wording.js';
-import { type Cell, table, wrapped } from './layout.js';
+import { type Cell, table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 
 export function modelEffectsAsText(found: ModelEffectsTable, wording: Wording, style: Style): string {

@@ -1,11 +1,11 @@
 /** One definition for somebody at the bench: every value with where it comes from, and what it computes to. */
-import { writeInShopUnit } from '../../editing/shop-values.js';
+import { writeInShopUnit } from '../../reports/shop-values.js';
 import { writeQuantity } from '../../quantities/write.js';
-import type { Basis } from '../../recipes/evaluation.js';
-import type { Held } from '../../recipes/instrument.js';
+import type { Basis } from '../../recipes/evaluation/evaluation.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
 import { basesInOrder, type Shown, type ShownDerived, type ShownValue } from '../shown.js';
-import { findingAsText } from './findings.js';
-import { table, wrapped } from './layout.js';
+import { findingAsText } from './findings-text.js';
+import { table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 import { type Wording, english } from '../../wording/wording.js';
 import { cited } from '../../wording/cited.js';

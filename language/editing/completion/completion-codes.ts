@@ -1,6 +1,6 @@
 /** Findings of the definition being typed in that can be accepted with a reason. */
 import type { Offer } from './offer.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 import type { TypingPlace } from './typing-place.js';
 
 export function codesFor(desk: Desk, place: TypingPlace): readonly Offer[] {

@@ -1,8 +1,8 @@
 /** What the recipe being typed in knows: the paths it inherits, the property meant, the kind of instrument. */
-import type { Property } from '../catalogue/property.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Desk } from './desk.js';
-import { recipeOf } from './references.js';
+import type { Property } from '../../catalogue/property.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { Desk } from '../../checks/desk.js';
+import { recipeOf } from '../navigation/references.js';
 import type { TypingPlace } from './typing-place.js';
 
 /** A written path with the names of the enclosing blocks in front, in the catalogue's words. */

@@ -1,9 +1,9 @@
 /** Definitions to begin, and what their heads may name. */
-import { BARE_KINDS } from '../checks/names.js';
-import type { DefinitionKind } from '../facts/facts.js';
-import { english } from '../wording/wording.js';
+import { BARE_KINDS } from '../../checks/names/name-rules.js';
+import type { DefinitionKind } from '../../facts/facts.js';
+import { english } from '../../wording/wording.js';
 import type { Offer } from './offer.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 
 interface Head {
   readonly kind: DefinitionKind;

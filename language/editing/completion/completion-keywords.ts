@@ -1,6 +1,6 @@
 /** The statements of the language, each where it may stand. */
-import type { DefinitionKind } from '../facts/facts.js';
-import { english } from '../wording/wording.js';
+import type { DefinitionKind } from '../../facts/facts.js';
+import { english } from '../../wording/wording.js';
 import type { Offer } from './offer.js';
 import type { TypingPlace } from './typing-place.js';
 import type { Joint } from './typing-statement.js';

@@ -1,8 +1,8 @@
 /** Names of woods, species, strings and rigs for a value: what fits the part comes first. */
-import { BARE_KINDS } from '../checks/names.js';
-import type { DefinitionKind } from '../facts/facts.js';
+import { BARE_KINDS } from '../../checks/names/name-rules.js';
+import type { DefinitionKind } from '../../facts/facts.js';
 import type { Offer } from './offer.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 
 export function namesFor(desk: Desk, kinds: readonly DefinitionKind[], path: string): readonly Offer[] {
   return kinds.flatMap((kind, i) =>

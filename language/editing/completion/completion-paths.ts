@@ -1,11 +1,11 @@
 /** Paths behind a keyword: what a recipe may change, drop, hold or expect, and the packages it may take. */
-import { BARE_KINDS } from '../checks/names.js';
-import { writeValue } from '../checks/phrases.js';
-import { concretePaths } from '../recipes/effects.js';
+import { BARE_KINDS } from '../../checks/names/name-rules.js';
+import { writeValue } from '../../checks/phrases.js';
+import { concretePaths } from '../../recipes/evaluation/effects.js';
 import { startValues, wholePath } from './completion-context.js';
 import type { Offer } from './offer.js';
 import { newValue } from './completion-values.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 import { snippetText } from './snippet.js';
 import type { TypingPlace } from './typing-place.js';
 

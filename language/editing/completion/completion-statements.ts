@@ -1,14 +1,14 @@
 /** The beginning of a statement: properties and parts that fit here, and the statements of the language. */
-import { writeValue } from '../checks/phrases.js';
-import type { Part, Property } from '../catalogue/property.js';
-import type { DefinitionKind } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
+import { writeValue } from '../../checks/phrases.js';
+import type { Part, Property } from '../../catalogue/property.js';
+import type { DefinitionKind } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
 import { startValues, wholePath } from './completion-context.js';
 import { keywordOffers, SOURCE } from './completion-keywords.js';
 import { changedPaths } from './completion-paths.js';
 import type { Offer } from './offer.js';
 import { heldBy, kindOf, numberBlank, typicalText, valuesOf } from './completion-values.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 import { snippetText } from './snippet.js';
 import { usualPaths } from './usual-paths.js';
 import type { TypingPlace } from './typing-place.js';

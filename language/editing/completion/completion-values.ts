@@ -1,16 +1,16 @@
 /** Values: the parent's as the old one, names by kind, choices, typical numbers; and units behind a number. */
-import { writeValue } from '../checks/phrases.js';
-import type { Property } from '../catalogue/property.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { unitsOf } from '../quantities/units.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Value } from '../facts/facts.js';
-import { KINDS_OF_VALUE } from '../recipes/mentions.js';
-import { english } from '../wording/wording.js';
+import { writeValue } from '../../checks/phrases.js';
+import type { Property } from '../../catalogue/property.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { unitsOf } from '../../quantities/units.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Value } from '../../facts/facts.js';
+import { KINDS_OF_VALUE } from '../../recipes/shelf/mentions.js';
+import { english } from '../../wording/wording.js';
 import { propertyOf, startValues, tagsOf, wholePath } from './completion-context.js';
 import { namesFor } from './completion-names.js';
 import type { Offer } from './offer.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 import { snippetText } from './snippet.js';
 import type { At } from './typing-statement.js';
 import type { TypingPlace } from './typing-place.js';

@@ -2,14 +2,14 @@
  * Completion: what can be written here. Everything offered is spelled in full, with its unit and a value that makes
  * sense in this recipe, so that a recipe can be written by accepting alone.
  */
-import type { Position } from '../facts/facts.js';
+import type { Position } from '../../facts/facts.js';
 import { codesFor } from './completion-codes.js';
 import { definitionHeads, relationWords, targetNames } from './completion-heads.js';
 import { changedPaths, derivedPaths, droppablePaths, holdingPaths, packageNames } from './completion-paths.js';
 import { joints } from './completion-keywords.js';
 import { addableParts, statementsFor } from './completion-statements.js';
 import { unitsFor, valuesFor } from './completion-values.js';
-import type { Desk } from './desk.js';
+import type { Desk } from '../../checks/desk.js';
 import type { Completion, Offer } from './offer.js';
 import { type TypingPlace, typingPlace } from './typing-place.js';
 

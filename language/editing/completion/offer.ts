@@ -1,5 +1,5 @@
 /** What completion offers, before and after it is known what it replaces. */
-import type { Span } from '../facts/facts.js';
+import type { Span } from '../../facts/facts.js';
 
 export interface Completion {
   readonly label: string;

@@ -2,8 +2,8 @@
  * Where somebody is typing: which definition, inside which blocks, and at which point of which statement. Worked out
  * from the text before the cursor, since the line being typed is the one line that cannot be read yet.
  */
-import type { Definition, Position, Span, Statement } from '../facts/facts.js';
-import { contains, type Desk, isBefore, shifted } from './desk.js';
+import type { Definition, Position, Span, Statement } from '../../facts/facts.js';
+import { contains, type Desk, isBefore, shifted } from '../../checks/desk.js';
 import { type At, atInBody, atInHead } from './typing-statement.js';
 
 export interface TypingPlace {

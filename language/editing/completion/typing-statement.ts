@@ -1,5 +1,5 @@
 /** At which point of which statement somebody is typing, told from the words of the line before the cursor. */
-import { DEFINITION_KINDS, type DefinitionKind } from '../facts/facts.js';
+import { DEFINITION_KINDS, type DefinitionKind } from '../../facts/facts.js';
 
 export type At =
   /** Outside any definition, at the beginning of one. */

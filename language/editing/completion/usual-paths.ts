@@ -1,7 +1,7 @@
 /** What makers state in definitions of a kind, going by those there are. */
-import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
-import { allStatements } from '../recipes/values.js';
-import type { Desk } from './desk.js';
+import type { Definition, DefinitionKind, Statement } from '../../facts/facts.js';
+import { allStatements } from '../../recipes/instrument/values.js';
+import type { Desk } from '../../checks/desk.js';
 
 /** So many are looked at, the last by name: enough to see a habit. */
 const LOOKED_AT = 30;

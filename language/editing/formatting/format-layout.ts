@@ -1,5 +1,5 @@
 /** One line laid out by itself: its indentation, and the space between each word and the next. */
-import { canonicalSpelling } from '../quantities/units.js';
+import { canonicalSpelling } from '../../quantities/units.js';
 import type { Line, LineWord } from './format-lines.js';
 
 export interface LaidOut {

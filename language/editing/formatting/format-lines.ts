@@ -1,6 +1,6 @@
 /** A text as lines of words, each line with what may be done to it: laid out, only indented, or kept as it is. */
-import type { Definition, FileFacts, Problem, Statement } from '../facts/facts.js';
-import type { Lexeme } from '../recipes/reader.js';
+import type { Definition, FileFacts, Problem, Statement } from '../../facts/facts.js';
+import type { Lexeme } from '../../recipes/shelf/reader.js';
 
 export interface Line {
   readonly text: string;

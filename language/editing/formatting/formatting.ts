@@ -5,13 +5,13 @@
  *
  * Nothing is ever lost: every word, sign and comment must be there afterwards as before, or nothing is done at all.
  */
-import { canonicalSpelling } from '../quantities/units.js';
-import type { FileFacts } from '../facts/facts.js';
-import { type BookmatchParser, type Lexeme, readFile, readLexemes } from '../recipes/reader.js';
+import { canonicalSpelling } from '../../quantities/units.js';
+import type { FileFacts } from '../../facts/facts.js';
+import { type BookmatchParser, type Lexeme, readFile, readLexemes } from '../../recipes/shelf/reader.js';
 import { alignColumns } from './format-columns.js';
 import { type LaidOut, layOut } from './format-layout.js';
 import { type Line, linesOf } from './format-lines.js';
-import { type LineEdit, lineEdits } from './line-edits.js';
+import { type LineEdit, lineEdits } from '../line-edits.js';
 
 /** The edits that format a text, one for each line that changes; none when it is formatted or could not be done safely. */
 export function formattingEdits(text: string, parser: BookmatchParser, facts?: FileFacts): readonly LineEdit[] {

@@ -2,17 +2,17 @@
  * Inlay hints: what a line comes to, shown behind it. Solved values of holds, what a change starts from where it does not
  * say so, what an expectation met, inches in the shop's own unit.
  */
-import { shown, writeValue } from '../checks/phrases.js';
-import { shopUnit } from '../quantities/shop-units.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Expectation } from '../recipes/expectations.js';
-import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../facts/facts.js';
-import type { SolvedHold } from '../recipes/hold.js';
-import type { Solved } from '../recipes/workshop.js';
-import { allStatements } from '../recipes/values.js';
-import { type Desk, isBefore, shifted } from './desk.js';
-import { propertyAt } from './subject.js';
-import { type Wording } from '../wording/wording.js';
+import { shown, writeValue } from '../../checks/phrases.js';
+import { shopUnit } from '../../quantities/shop-units.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Expectation } from '../../recipes/instrument/expectations.js';
+import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../../facts/facts.js';
+import type { SolvedHold } from '../../recipes/instrument/hold.js';
+import type { Solved } from '../../recipes/workshop.js';
+import { allStatements } from '../../recipes/instrument/values.js';
+import { type Desk, isBefore, shifted } from '../../checks/desk.js';
+import { propertyAt } from '../../reports/subject.js';
+import { type Wording } from '../../wording/wording.js';
 
 export interface InlayHint {
   readonly position: Position;

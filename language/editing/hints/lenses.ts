@@ -1,11 +1,11 @@
 /** The line above each recipe (changes counted, what they do in all against the parent, built or not), model and order. */
-import { effectsBetween, isDiscernible } from '../recipes/effects.js';
-import type { Definition, Span } from '../facts/facts.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { type Desk, shifted } from './desk.js';
-import { familyOf, buildsCounted, recipesCounted } from './family.js';
-import { inShort } from './in-short.js';
-import { isPrintable } from './printables.js';
+import { effectsBetween, isDiscernible } from '../../recipes/evaluation/effects.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { type Desk, shifted } from '../../checks/desk.js';
+import { familyOf, buildsCounted, recipesCounted } from '../../reports/descendants.js';
+import { inShort } from '../../reports/in-short.js';
+import { isPrintable } from '../../reports/printables.js';
 
 export interface Lens {
   /** The head of the definition. */

@@ -1,8 +1,8 @@
 /** Cautions in a hover: each once, however often it falls due, with its source. */
-import type { Caution } from '../catalogue/cautions.js';
-import { plain } from './markdown.js';
-import { cited } from '../wording/cited.js';
-import { type Wording } from '../wording/wording.js';
+import type { Caution } from '../../catalogue/cautions.js';
+import { plain } from '../markdown.js';
+import { cited } from '../../wording/cited.js';
+import { type Wording } from '../../wording/wording.js';
 
 export function cautionLines(cautions: readonly Caution[], wording: Wording, said = ''): string | undefined {
   const lead = `**${wording.text('Caution.')}**`;

@@ -1,15 +1,15 @@
 /** Hover on the name of a recipe, model, build or anything else that has one. */
-import { writeValue } from '../checks/phrases.js';
-import { isCounted, type Verdict } from '../recipes/counting.js';
-import type { Definition } from '../facts/facts.js';
-import type { Change } from '../recipes/instrument.js';
-import { agrees } from '../recipes/values.js';
-import type { Workshop } from '../recipes/workshop.js';
-import type { Desk } from './desk.js';
-import { inShort } from './in-short.js';
-import { familyOf, buildsCounted, recipesCounted } from './family.js';
-import { bullets, paragraphs, plain } from './markdown.js';
-import { english, type Wording } from '../wording/wording.js';
+import { writeValue } from '../../checks/phrases.js';
+import { isCounted, type Verdict } from '../../recipes/instrument/counting.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Change } from '../../recipes/instrument/instrument.js';
+import { agrees } from '../../recipes/instrument/values.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import type { Desk } from '../../checks/desk.js';
+import { inShort } from '../../reports/in-short.js';
+import { familyOf, buildsCounted, recipesCounted } from '../../reports/descendants.js';
+import { bullets, paragraphs, plain } from '../markdown.js';
+import { english, type Wording } from '../../wording/wording.js';
 
 export function definitionHover(desk: Desk, definition: Definition): string {
   switch (definition.kind) {

@@ -1,9 +1,9 @@
 /** Hover on a word of the language itself: one plain sentence and an example. */
-import type { Definition, Position, Span, Statement } from '../facts/facts.js';
-import { contains } from './desk.js';
-import { KEYWORDS } from './keywords.js';
-import { example, paragraphs } from './markdown.js';
-import { type Wording } from '../wording/wording.js';
+import type { Definition, Position, Span, Statement } from '../../facts/facts.js';
+import { contains } from '../../checks/desk.js';
+import { KEYWORDS } from '../keywords.js';
+import { example, paragraphs } from '../markdown.js';
+import { type Wording } from '../../wording/wording.js';
 
 export interface KeywordHover {
   readonly markdown: string;

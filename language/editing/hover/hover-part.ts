@@ -1,10 +1,10 @@
 /** Hover on a part: what it is, and what is computed of it. */
-import { shown } from '../checks/phrases.js';
-import { concretePaths } from '../recipes/effects.js';
-import type { Evaluation } from '../recipes/evaluation.js';
-import type { Desk } from './desk.js';
-import { paragraphs, plain, table } from './markdown.js';
-import type { Subject } from './subject.js';
+import { shown } from '../../checks/phrases.js';
+import { concretePaths } from '../../recipes/evaluation/effects.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Desk } from '../../checks/desk.js';
+import { paragraphs, plain, table } from '../markdown.js';
+import type { Subject } from '../../reports/subject.js';
 
 const SHOWN = 8;
 

@@ -1,19 +1,19 @@
 /** Hover on a property: its value in both systems, where it comes from, what is plausible, what it moves. */
-import type { Freeze, Property, VariableClass } from '../catalogue/property.js';
-import { cautionsOnValue } from '../catalogue/cautions.js';
-import { shown, shownDifference, writeValue } from '../checks/phrases.js';
-import { writeBoth, writeQuantity } from '../quantities/write.js';
-import type { DefinitionKind, Value } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
+import type { Freeze, Property, VariableClass } from '../../catalogue/property.js';
+import { cautionsOnValue } from '../../catalogue/cautions.js';
+import { shown, shownDifference, writeValue } from '../../checks/phrases.js';
+import { writeBoth, writeQuantity } from '../../quantities/write.js';
+import type { DefinitionKind, Value } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
 import { cautionLines } from './hover-cautions.js';
-import type { Desk } from './desk.js';
-import { shareOf } from './figures.js';
-import { bullets, code, paragraphs, plain, table } from './markdown.js';
+import type { Desk } from '../../checks/desk.js';
+import { shareOf } from '../../reports/figures.js';
+import { bullets, code, paragraphs, plain, table } from '../markdown.js';
 import { canBeTold, isWorthSaying, movesOf } from './moves.js';
 import { sensibleStep } from './sensible-step.js';
-import { type Subject, tagsAt } from './subject.js';
-import { cited } from '../wording/cited.js';
-import { english, type Wording } from '../wording/wording.js';
+import { type Subject, tagsAt } from '../../reports/subject.js';
+import { cited } from '../../wording/cited.js';
+import { english, type Wording } from '../../wording/wording.js';
 
 /** `said`: a value written at the place itself that is not in force, such as one read on a day or asked for by a client. */
 export function propertyHover(desk: Desk, subject: Subject, path: string, property: Property, said?: Value): string {

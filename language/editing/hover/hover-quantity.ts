@@ -1,15 +1,15 @@
 /** Hover on a computed quantity: value and uncertainty, formula with the numbers that went in, what is missing. */
-import { cautionsOnQuantity } from '../catalogue/cautions.js';
-import { shown } from '../checks/phrases.js';
-import { writeBoth } from '../quantities/write.js';
-import type { Derived, DerivedQuantity, Evaluation, Known } from '../recipes/evaluation.js';
-import type { Desk } from './desk.js';
-import { figureAt, inPlainWords, shareOf } from './figures.js';
+import { cautionsOnQuantity } from '../../catalogue/cautions.js';
+import { shown } from '../../checks/phrases.js';
+import { writeBoth } from '../../quantities/write.js';
+import type { Derived, DerivedQuantity, Evaluation, Known } from '../../recipes/evaluation/evaluation.js';
+import type { Desk } from '../../checks/desk.js';
+import { figureAt, inPlainWords, shareOf } from '../../reports/figures.js';
 import { cautionLines } from './hover-cautions.js';
-import { bullets, code, paragraphs, plain, table } from './markdown.js';
-import type { Subject } from './subject.js';
-import { type Wording } from '../wording/wording.js';
-import { cited } from '../wording/cited.js';
+import { bullets, code, paragraphs, plain, table } from '../markdown.js';
+import type { Subject } from '../../reports/subject.js';
+import { type Wording } from '../../wording/wording.js';
+import { cited } from '../../wording/cited.js';
 
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
   const { evaluation } = subject;

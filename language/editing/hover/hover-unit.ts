@@ -1,11 +1,11 @@
 /** Hover on a unit: what it is, and the value in the units of the other system. */
-import { otherUnit } from '../quantities/shop-units.js';
-import { unitsOf } from '../quantities/units.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { QuantityValue } from '../facts/facts.js';
-import { paragraphs, plain } from './markdown.js';
-import { cited } from '../wording/cited.js';
-import { type Wording } from '../wording/wording.js';
+import { otherUnit } from '../../quantities/shop-units.js';
+import { unitsOf } from '../../quantities/units.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { QuantityValue } from '../../facts/facts.js';
+import { paragraphs, plain } from '../markdown.js';
+import { cited } from '../../wording/cited.js';
+import { type Wording } from '../../wording/wording.js';
 
 export function unitHover(value: QuantityValue, wording: Wording): string | undefined {
   const { si, dimension, unit } = value.quantity;

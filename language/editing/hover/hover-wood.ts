@@ -1,15 +1,15 @@
 /** Hover on a wood: what was measured beside the handbook, the thickness it would need here, cautions. */
-import { cautionOnSpecies, cautionsOnValue } from '../catalogue/cautions.js';
-import { shown } from '../checks/phrases.js';
-import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition } from '../facts/facts.js';
-import type { Desk } from './desk.js';
-import { inPlainWords, shareOf } from './figures.js';
+import { cautionOnSpecies, cautionsOnValue } from '../../catalogue/cautions.js';
+import { shown } from '../../checks/phrases.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Desk } from '../../checks/desk.js';
+import { inPlainWords, shareOf } from '../../reports/figures.js';
 import { cautionLines } from './hover-cautions.js';
-import { paragraphs, plain, table } from './markdown.js';
-import type { Subject } from './subject.js';
-import { type Fitting, thicknessFor } from './thickness-for.js';
-import { english, sentences, type Wording } from '../wording/wording.js';
+import { paragraphs, plain, table } from '../markdown.js';
+import type { Subject } from '../../reports/subject.js';
+import { type Fitting, thicknessFor } from '../../reports/thickness-for.js';
+import { english, sentences, type Wording } from '../../wording/wording.js';
 
 /** `subject` and `path`: where the wood is named, when that is in an instrument (`top.wood`). */
 export function woodHover(desk: Desk, definition: Definition, subject?: Subject, path = ''): string {

@@ -1,8 +1,8 @@
 /** Hover: what is known of the word at a place, as Markdown. Each kind of word is answered in a file of its own. */
-import type { Definition, DefinitionKind, Position, Span, Value } from '../facts/facts.js';
-import { kindsNamedBy } from '../recipes/mentions.js';
-import { writeValue } from '../checks/phrases.js';
-import { type Desk, shifted } from './desk.js';
+import type { Definition, DefinitionKind, Position, Span, Value } from '../../facts/facts.js';
+import { kindsNamedBy } from '../../recipes/shelf/mentions.js';
+import { writeValue } from '../../checks/phrases.js';
+import { type Desk, shifted } from '../../checks/desk.js';
 import { codeHover } from './hover-code.js';
 import { definitionHover } from './hover-definition.js';
 import { keywordHover } from './hover-keyword.js';
@@ -11,10 +11,10 @@ import { inBoth, propertyHover } from './hover-property.js';
 import { quantityHover } from './hover-quantity.js';
 import { unitHover } from './hover-unit.js';
 import { woodHover } from './hover-wood.js';
-import { paragraphs, plain } from './markdown.js';
-import { namedAt } from './references.js';
-import { type Spot, spotAt } from './spot.js';
-import { propertyAt, subjectOf } from './subject.js';
+import { paragraphs, plain } from '../markdown.js';
+import { namedAt } from '../navigation/references.js';
+import { type Spot, spotAt } from '../navigation/spot.js';
+import { propertyAt, subjectOf } from '../../reports/subject.js';
 
 export interface Hover {
   readonly markdown: string;

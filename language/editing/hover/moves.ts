@@ -1,6 +1,6 @@
 /** What a small step in one value moves: slope times step, beside what the shop could tell apart. */
-import { concretePaths, discernibleDifference } from '../recipes/effects.js';
-import type { DerivedQuantity, Evaluation } from '../recipes/evaluation.js';
+import { concretePaths, discernibleDifference } from '../../recipes/evaluation/effects.js';
+import type { DerivedQuantity, Evaluation } from '../../recipes/evaluation/evaluation.js';
 
 export interface Move {
   readonly path: string;

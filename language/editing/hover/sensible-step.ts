@@ -1,7 +1,7 @@
 /** The step a maker would try: a tenth on a plate, half a millimetre on a brace, a gram at the bridge. */
-import type { Property } from '../catalogue/property.js';
-import { DIMENSION, sameDimension } from '../quantities/dimension.js';
-import { unit as unitNamed } from '../quantities/units.js';
+import type { Property } from '../../catalogue/property.js';
+import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
+import { unit as unitNamed } from '../../quantities/units.js';
 
 export interface Step {
   /** SI, with its sign: the way that stays open longest at the bench. */

@@ -1,7 +1,7 @@
 /** What can be folded away: definitions and blocks of more than one line, comments, regions somebody marked. */
-import type { Span, Statement } from '../facts/facts.js';
-import { type BookmatchParser, type Lexeme, readLexemes } from '../recipes/reader.js';
-import { type Desk, shifted } from './desk.js';
+import type { Span, Statement } from '../../facts/facts.js';
+import { type BookmatchParser, type Lexeme, readLexemes } from '../../recipes/shelf/reader.js';
+import { type Desk, shifted } from '../../checks/desk.js';
 
 export interface Fold {
   readonly startLine: number;

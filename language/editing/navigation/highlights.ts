@@ -1,6 +1,6 @@
 /** The other places in a file that name the same thing, or the same path in the same definition; where it is set, and where read. */
-import type { Path, Position, Span, Statement } from '../facts/facts.js';
-import { type Desk, shifted } from './desk.js';
+import type { Path, Position, Span, Statement } from '../../facts/facts.js';
+import { type Desk, shifted } from '../../checks/desk.js';
 import { referencesAt } from './references.js';
 import { spotAt } from './spot.js';
 

@@ -1,7 +1,7 @@
 /** Lineage as an editor shows it: who a recipe descends from, who descends from it, and who changes a path. */
-import type { Definition, Position } from '../facts/facts.js';
-import { isWithin } from '../recipes/instrument.js';
-import { type Desk, type Location, locationOf } from './desk.js';
+import type { Definition, Position } from '../../facts/facts.js';
+import { isWithin } from '../../recipes/instrument/instrument.js';
+import { type Desk, type Location, locationOf } from '../../checks/desk.js';
 import { namedAt } from './references.js';
 import { spotAt } from './spot.js';
 

@@ -1,6 +1,6 @@
 /** Links in the text: web addresses and DOIs of sources, notes and remarks. */
-import type { Span } from '../facts/facts.js';
-import type { Desk } from './desk.js';
+import type { Span } from '../../facts/facts.js';
+import type { Desk } from '../../checks/desk.js';
 
 export interface Link {
   readonly range: Span;

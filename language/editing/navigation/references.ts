@@ -1,7 +1,7 @@
 /** Definition, references and rename of what a maker names: woods, models, recipes, strings, rigs, appointments. */
-import type { Definition, DefinitionKind, Position } from '../facts/facts.js';
-import { KINDS_OF_VALUE, kindsNamedBy } from '../recipes/mentions.js';
-import { type Desk, type Location, locationOf } from './desk.js';
+import type { Definition, DefinitionKind, Position } from '../../facts/facts.js';
+import { KINDS_OF_VALUE, kindsNamedBy } from '../../recipes/shelf/mentions.js';
+import { type Desk, type Location, locationOf } from '../../checks/desk.js';
 import { type Spot, spotAt } from './spot.js';
 
 /** A thing with a name, as meant at some place. */

@@ -9,9 +9,9 @@ import type {
   Statement,
   Value,
   Word,
-} from '../facts/facts.js';
-import { wantedKinds } from '../recipes/mentions.js';
-import { contains, type Desk, shifted } from './desk.js';
+} from '../../facts/facts.js';
+import { wantedKinds } from '../../recipes/shelf/mentions.js';
+import { contains, type Desk, shifted } from '../../checks/desk.js';
 
 export interface Spot {
   readonly definition: Definition;

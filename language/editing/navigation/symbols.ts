@@ -1,8 +1,8 @@
 /** Names and structure of a file and of the folder: outline, quick search, selection. */
-import type { Definition, DefinitionKind, Position, Span, Statement } from '../facts/facts.js';
-import { BARE_KINDS } from '../checks/names.js';
-import type { Wording } from '../wording/wording.js';
-import { contains, type Desk, type Location, locationOf, shifted } from './desk.js';
+import type { Definition, DefinitionKind, Position, Span, Statement } from '../../facts/facts.js';
+import { BARE_KINDS } from '../../checks/names/name-rules.js';
+import type { Wording } from '../../wording/wording.js';
+import { contains, type Desk, type Location, locationOf, shifted } from '../../checks/desk.js';
 import { spotAt } from './spot.js';
 
 export interface Symbol {

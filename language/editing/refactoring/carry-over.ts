@@ -1,7 +1,7 @@
 /** One recipe's changes carried to another line: a new recipe from the last of that line, with that line's own old values. */
 import { indentOf, insertAt, remove, replace } from '../../checks/mending.js';
 import type { Workshop } from '../../recipes/workshop.js';
-import { isOnHead, type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
+import { isOnHead, type Marked, markedStatements, type Offer, readableRecipe } from './offered-refactoring.js';
 import { onAnotherLine } from './on-another-line.js';
 import { textAfter } from './proof.js';
 import { lastOfOtherLines } from './relatives.js';

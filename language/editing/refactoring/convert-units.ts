@@ -5,11 +5,11 @@ import { otherUnit } from '../../quantities/shop-units.js';
 import type { Unit } from '../../quantities/unit.js';
 import { unitsOf } from '../../quantities/units.js';
 import type { Statement, Value } from '../../facts/facts.js';
-import { valuesOf } from '../../recipes/mentions.js';
-import { allStatements, quantitiesIn } from '../../recipes/values.js';
+import { valuesOf } from '../../recipes/shelf/mentions.js';
+import { allStatements, quantitiesIn } from '../../recipes/instrument/values.js';
 import { writeExactly } from './exact-value.js';
-import type { Marked, Offer } from './offer.js';
-import { touches } from './offer.js';
+import type { Marked, Offer } from './offered-refactoring.js';
+import { touches } from './offered-refactoring.js';
 
 export function convertUnits({ desk, definition, span }: Marked): readonly Offer[] {
   const { say } = desk.workshop.wording;

@@ -2,12 +2,12 @@
  * What the player sees or plugs in, taken out of a recipe into appointments of their own, which the recipe takes up; or
  * out of what a client asks for, which the request takes up.
  */
-import { leavingWith } from '../../checks/fewer-changes.js';
+import { leavingWith } from '../../checks/changes/fewer-changes.js';
 import { indentOf, insertAt, insertLine, remove, replace, textAt } from '../../checks/mending.js';
 import type { Edit } from '../../checks/finding.js';
 import type { ChangeStatement, Definition, PropertyStatement, RequestStatement, Statement } from '../../facts/facts.js';
-import { sameValue } from '../../recipes/values.js';
-import { isCursor, type Marked, markedStatements, type Offer, readableRecipe, touches } from './offer.js';
+import { sameValue } from '../../recipes/instrument/values.js';
+import { isCursor, type Marked, markedStatements, type Offer, readableRecipe, touches } from './offered-refactoring.js';
 import { firstDifference, readAfter } from './proof.js';
 
 export function extractAppointments(marked: Marked): readonly Offer[] {

@@ -1,9 +1,9 @@
 /** The changes that are marked, grouped as one tweak: `together "why" { … }`. */
-import { groupEdits } from '../../checks/fewer-changes.js';
+import { groupEdits } from '../../checks/changes/fewer-changes.js';
 import type { Edit } from '../../checks/finding.js';
 import { behind, indentOf, replace, textAt } from '../../checks/mending.js';
 import type { Definition, Statement } from '../../facts/facts.js';
-import { isCursor, type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
+import { isCursor, type Marked, markedStatements, type Offer, readableRecipe } from './offered-refactoring.js';
 import { firstDifference, readAfter } from './proof.js';
 
 export function groupAsOneTweak(marked: Marked): readonly Offer[] {

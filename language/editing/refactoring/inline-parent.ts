@@ -5,7 +5,7 @@
 import type { Edit } from '../../checks/finding.js';
 import { indentOf, insertLine, replace } from '../../checks/mending.js';
 import type { Definition } from '../../facts/facts.js';
-import { isOnHead, type Marked, type Offer, readableRecipe } from './offer.js';
+import { isOnHead, type Marked, type Offer, readableRecipe } from './offered-refactoring.js';
 import { whyHoldsForbid } from './inlined-holds.js';
 import type { Line } from './line.js';
 import { mergedChanges } from './merged-changes.js';

@@ -1,7 +1,7 @@
 /** Whether a recipe can take over its parent's changes without being solved another way than it was. */
 import { textAt } from '../../checks/mending.js';
 import type { HoldStatement } from '../../facts/facts.js';
-import type { HoldRequest } from '../../recipes/instrument.js';
+import type { HoldRequest } from '../../recipes/instrument/instrument.js';
 import type { Solved, Workshop } from '../../recipes/workshop.js';
 import type { Line } from './line.js';
 

@@ -1,8 +1,8 @@
 /** What a refactoring is given and what it answers. */
 import type { Edit } from '../../checks/finding.js';
 import type { Definition, Span, Statement } from '../../facts/facts.js';
-import type { BookmatchParser } from '../../recipes/reader.js';
-import { type Desk, isBefore } from '../desk.js';
+import type { BookmatchParser } from '../../recipes/shelf/reader.js';
+import { type Desk, isBefore } from '../../checks/desk.js';
 
 /** `extract`: something gets a definition of its own. `move`: the same on another line. */
 export type RefactoringKind = 'extract' | 'inline' | 'rewrite' | 'move';

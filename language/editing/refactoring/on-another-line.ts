@@ -6,8 +6,8 @@ import type { Edit } from '../../checks/finding.js';
 import { replace } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
 import type { ChangeStatement, Definition, QuantityValue, Value } from '../../facts/facts.js';
-import { type Change, type Instrument, isWithin } from '../../recipes/instrument.js';
-import { agrees, sameValue } from '../../recipes/values.js';
+import { type Change, type Instrument, isWithin } from '../../recipes/instrument/instrument.js';
+import { agrees, sameValue } from '../../recipes/instrument/values.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { writeExactly } from './exact-value.js';
 

@@ -1,9 +1,9 @@
 /** The proof that a recipe written another way means the same: it is read as it would be, and the values are compared. */
 import type { Edit } from '../../checks/finding.js';
 import type { Definition } from '../../facts/facts.js';
-import type { Held, Instrument } from '../../recipes/instrument.js';
-import { type BookmatchParser, readFile } from '../../recipes/reader.js';
-import { sameValue } from '../../recipes/values.js';
+import type { Held, Instrument } from '../../recipes/instrument/instrument.js';
+import { type BookmatchParser, readFile } from '../../recipes/shelf/reader.js';
+import { sameValue } from '../../recipes/instrument/values.js';
 
 /** The definitions a text comes to once these edits of it are made, in its place; those of other definitions are left out. */
 export function readAfter(

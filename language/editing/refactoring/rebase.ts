@@ -3,9 +3,9 @@ import type { Edit } from '../../checks/finding.js';
 import { replace } from '../../checks/mending.js';
 import type { Definition } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
-import type { Desk } from '../desk.js';
-import type { Marked, Offer } from './offer.js';
-import { isOnHead, readableRecipe } from './offer.js';
+import type { Desk } from '../../checks/desk.js';
+import type { Marked, Offer } from './offered-refactoring.js';
+import { isOnHead, readableRecipe } from './offered-refactoring.js';
 import { others, relativesOf } from './relatives.js';
 import { onAnotherLine } from './on-another-line.js';
 

@@ -3,19 +3,19 @@
  * own and either offers whole edits or says why it cannot; none does half.
  */
 import type { Span } from '../../facts/facts.js';
-import type { BookmatchParser } from '../../recipes/reader.js';
-import { contains, type Desk, shifted } from '../desk.js';
+import type { BookmatchParser } from '../../recipes/shelf/reader.js';
+import { contains, type Desk, shifted } from '../../checks/desk.js';
 import { carryOver } from './carry-over.js';
 import { convertUnits } from './convert-units.js';
 import { extractAppointments } from './extract-appointments.js';
 import { groupAsOneTweak } from './group.js';
 import { inlineParent } from './inline-parent.js';
-import type { Marked, Offer } from './offer.js';
+import type { Marked, Offer } from './offered-refactoring.js';
 import { rebase } from './rebase.js';
 import { splitRecipe } from './split.js';
 import { writeAsChange } from './write-as-change.js';
 
-export type { Offer, RefactoringKind } from './offer.js';
+export type { Offer, RefactoringKind } from './offered-refactoring.js';
 
 type Refactoring = (marked: Marked) => readonly Offer[];
 

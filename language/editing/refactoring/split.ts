@@ -1,10 +1,10 @@
 /** A recipe that changes several things, split into a chain of recipes that change one each; the last is what it was. */
-import { areEntangled, bringsModel, MOST_STEPS, splitIntoChain } from '../../checks/fewer-changes.js';
+import { areEntangled, bringsModel, MOST_STEPS, splitIntoChain } from '../../checks/changes/fewer-changes.js';
 import type { Edit } from '../../checks/finding.js';
-import { isCounted } from '../../recipes/counting.js';
-import type { Instrument } from '../../recipes/instrument.js';
+import { isCounted } from '../../recipes/instrument/counting.js';
+import type { Instrument } from '../../recipes/instrument/instrument.js';
 import { unsolvedHold } from './inlined-holds.js';
-import { isOnHead, type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
+import { isOnHead, type Marked, markedStatements, type Offer, readableRecipe } from './offered-refactoring.js';
 import { firstDifference, readAfter } from './proof.js';
 
 export function splitRecipe(marked: Marked): readonly Offer[] {

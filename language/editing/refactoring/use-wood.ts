@@ -2,12 +2,12 @@
  * Taking a set of wood into a recipe: the change of the wood, and the hold that keeps the stiffness. The first of a line
  * has nothing to change or hold against, so there the wood and the thickness it needs are written instead.
  */
-import type { Edit } from '../checks/finding.js';
-import { behind, indentOf, insertAt, insertLine, replace } from '../checks/mending.js';
-import { writeValue } from '../checks/phrases.js';
-import type { Definition } from '../facts/facts.js';
-import type { Desk } from './desk.js';
-import { THICKNESS, WOOD, woodChoice } from './wood-choice.js';
+import type { Edit } from '../../checks/finding.js';
+import { behind, indentOf, insertAt, insertLine, replace } from '../../checks/mending.js';
+import { writeValue } from '../../checks/phrases.js';
+import type { Definition } from '../../facts/facts.js';
+import type { Desk } from '../../checks/desk.js';
+import { THICKNESS, WOOD, woodChoice } from '../../reports/wood-choice.js';
 
 export interface WoodUse {
   readonly edits: readonly Edit[];

@@ -3,8 +3,8 @@ import type { Edit } from '../../checks/finding.js';
 import { replace, textAt } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
 import type { PropertyStatement } from '../../facts/facts.js';
-import { sameValue } from '../../recipes/values.js';
-import { type Marked, markedStatements, type Offer, readableRecipe } from './offer.js';
+import { sameValue } from '../../recipes/instrument/values.js';
+import { type Marked, markedStatements, type Offer, readableRecipe } from './offered-refactoring.js';
 
 export function writeAsChange(marked: Marked): readonly Offer[] {
   const { desk, definition } = marked;

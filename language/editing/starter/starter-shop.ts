@@ -2,8 +2,8 @@
  * A shop to start from: three short files in which every line is valid and says why it is there. Sizes are common ones of
  * the trade, from memory, inside the plausible ranges of the catalogue; they are a beginning, not a design.
  */
-import type { BookmatchParser } from '../recipes/reader.js';
-import { formatted } from './formatting.js';
+import type { BookmatchParser } from '../../recipes/shelf/reader.js';
+import { formatted } from '../formatting/formatting.js';
 import { sizesOf, type Sizes } from './starter-sizes.js';
 
 export interface StarterAnswers {

@@ -1,5 +1,5 @@
 /** What a word of a file is. */
-import type { DefinitionKind } from '../facts/facts.js';
+import type { DefinitionKind } from '../../facts/facts.js';
 
 export type TokenKind =
   /** The name of a definition, where it is defined or named. */

@@ -4,11 +4,11 @@
  *
  * A word nobody can make sense of has no token, so that it keeps the colour of its shape.
  */
-import { type Definition, DEFINITION_KINDS, type Position, type Span } from '../facts/facts.js';
-import { type BookmatchParser, type Lexeme, readLexemes } from '../recipes/reader.js';
-import { allStatements } from '../recipes/values.js';
-import { type Desk, isBefore, shifted } from './desk.js';
-import { KEYWORDS } from './keywords.js';
+import { type Definition, DEFINITION_KINDS, type Position, type Span } from '../../facts/facts.js';
+import { type BookmatchParser, type Lexeme, readLexemes } from '../../recipes/shelf/reader.js';
+import { allStatements } from '../../recipes/instrument/values.js';
+import { type Desk, isBefore, shifted } from '../../checks/desk.js';
+import { KEYWORDS } from '../keywords.js';
 import type { Meaning } from './meaning.js';
 import { meaningsIn } from './word-meanings.js';
 

@@ -1,9 +1,9 @@
 /** What the names, paths and values of a definition stand for, with the place of each. */
-import type { Definition, DefinitionKind, Path, Span, Value, Word } from '../facts/facts.js';
-import { kindsNamedBy, wantedKinds } from '../recipes/mentions.js';
-import { allStatements } from '../recipes/values.js';
-import type { Written } from '../recipes/written.js';
-import type { Desk } from './desk.js';
+import type { Definition, DefinitionKind, Path, Span, Value, Word } from '../../facts/facts.js';
+import { kindsNamedBy, wantedKinds } from '../../recipes/shelf/mentions.js';
+import { allStatements } from '../../recipes/instrument/values.js';
+import type { Written } from '../../recipes/instrument/written.js';
+import type { Desk } from '../../checks/desk.js';
 import type { Meaning, TokenKind, TokenModifier } from './meaning.js';
 
 /** Lines count from the definition's first. */

@@ -1,7 +1,7 @@
 /** The air inside a body: its volume from outline, depths and domes. SI throughout. */
-import type { Body } from './cutaway.js';
-import { MechanicsError, computed, positive } from './error.js';
-import { integrateAlong } from './outline.js';
+import type { Body } from './cutaway-outline.js';
+import { MechanicsError, computed, positive } from '../error.js';
+import { integrateAlong } from './half-widths.js';
 
 export interface AirSpace {
   readonly body: Body;

@@ -1,5 +1,5 @@
 /** Air, and the resonance of the air in a rigid box with a hole. SI throughout; temperatures in °C. */
-import { MechanicsError, between, computed, notNegative, positive } from './error.js';
+import { MechanicsError, between, computed, notNegative, positive } from '../error.js';
 
 /** Density (kg/m³) of dry air: p M / R T, 1.204 at 20 °C and 101325 Pa. Valid −50 … 60 °C; throws outside. */
 export function airDensity(celsius = 20, pressure = 101325): number {

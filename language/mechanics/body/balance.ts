@@ -1,4 +1,4 @@
-import { MechanicsError, computed, finite, notNegative } from './error.js';
+import { MechanicsError, computed, finite, notNegative } from '../error.js';
 
 /** A part as a point: mass (kg) and station (m) along the centre line, tail 0, headstock beyond the body. */
 export interface PointMass {

@@ -1,8 +1,8 @@
 /** The outline a recipe gives by its three widths: lower bout, waist, upper bout. SI throughout. */
-import { solveDense } from './denseSolve.js';
-import { MechanicsError, positive } from './error.js';
-import { naturalSpline, secondDerivatives } from './naturalSpline.js';
-import { outlineThrough, type Outline } from './outline.js';
+import { solveDense } from '../linear-algebra/dense-solve.js';
+import { MechanicsError, positive } from '../error.js';
+import { naturalSpline, secondDerivatives } from './natural-spline.js';
+import { outlineThrough, type Outline } from './half-widths.js';
 
 export interface Bout {
   /** m, full width */

@@ -7,8 +7,8 @@
  * euphonics.org, section 4.2.2 (equations).
  */
 import { airDensity, airSoundSpeed, effectiveLength, type EndCorrection, type Opening } from './air.js';
-import { MechanicsError, between, computed, positive } from './error.js';
-import { symmetricEigen } from './symmetricEigen.js';
+import { MechanicsError, between, computed, positive } from '../error.js';
+import { symmetricEigen } from '../linear-algebra/jacobi-eigen.js';
 
 /** One plate's main mode as a piston. */
 export interface Piston {

@@ -1,6 +1,6 @@
 /** A cutaway: the upper treble side taken back so that the hand reaches the high frets. SI throughout. */
-import { MechanicsError, positive } from './error.js';
-import { integrateAlong, outlinePolyline, polylineLength, type Outline, type OutlinePoint } from './outline.js';
+import { MechanicsError, positive } from '../error.js';
+import { integrateAlong, outlinePolyline, polylineLength, type Outline, type OutlinePoint } from './half-widths.js';
 
 /** Venetian: a round horn. Florentine: a pointed one. */
 export type CutawayKind = 'venetian' | 'florentine';

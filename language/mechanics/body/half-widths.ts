@@ -6,8 +6,8 @@
  * curvature at the tail is q(0) L / 2, at the neck q(L) L / 2. b² − y² is a smooth function that vanishes on the
  * outline.
  */
-import { MechanicsError, positive } from './error.js';
-import { naturalSpline } from './naturalSpline.js';
+import { MechanicsError, positive } from '../error.js';
+import { naturalSpline } from './natural-spline.js';
 
 export interface Outline {
   /** m, tail to neck end */

@@ -1,6 +1,6 @@
 /** Natural cubic spline: second derivative zero at both ends, continuous throughout. */
-import { MechanicsError } from './error.js';
-import { solveDense } from './denseSolve.js';
+import { MechanicsError } from '../error.js';
+import { solveDense } from '../linear-algebra/dense-solve.js';
 
 export interface Spline {
   /** Value at `x`; beyond the knots the end cubics go on. */

@@ -2,7 +2,7 @@
  * Textbook deflections (m) of a uniform beam of bending stiffness EI (N·m²). From memory; each is checked in the tests
  * by integration.
  */
-import { computed, positive } from './error.js';
+import { computed, positive } from '../error.js';
 
 /** Load F (N) at the middle of a simple span L (m): F L³ / (48 EI). */
 export function simpleBeamCentreLoad(force: number, span: number, bendingStiffness: number): number {

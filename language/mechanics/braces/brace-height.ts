@@ -1,5 +1,5 @@
 /** Height of a brace along its length, as it is carved. SI throughout; x is the distance from the brace's first end. */
-import { MechanicsError, notNegative, positive } from './error.js';
+import { MechanicsError, notNegative, positive } from '../error.js';
 
 export interface BraceCarving {
   /** m */

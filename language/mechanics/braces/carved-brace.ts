@@ -1,6 +1,6 @@
 /** Mass and stiffness of a carved brace, free and glued to its plate. SI throughout. */
-import { braceHeight, type BraceCarving } from './braceHeight.js';
-import { MechanicsError, computed, positive } from './error.js';
+import { braceHeight, type BraceCarving } from './brace-height.js';
+import { MechanicsError, computed, positive } from '../error.js';
 import {
   braceSection,
   compositeSection,

@@ -1,5 +1,5 @@
 /** Cross-sections of braces and the transformed section of glued layers. SI throughout. */
-import { MechanicsError, between, computed, positive } from './error.js';
+import { MechanicsError, between, computed, positive } from '../error.js';
 
 /** `gabled`: a rectangle below, two even slopes above, up to a ridge or a narrow flat crest. */
 export type Profile = 'rectangular' | 'triangular' | 'parabolic' | 'gabled';

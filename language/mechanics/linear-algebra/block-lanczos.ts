@@ -4,7 +4,7 @@
  * Appl. 15, 1994, 228–272). A block finds equal frequencies that a single vector would miss.
  */
 import { BLOCK, columnOf, divideByTriangle, gramOf, subtractProduct, triangleOf } from './blocks.js';
-import { symmetricEigen } from './symmetricEigen.js';
+import { symmetricEigen } from './symmetric-eigen.js';
 
 export interface EigenProblem {
   readonly size: number;

@@ -1,4 +1,4 @@
-import { MechanicsError } from './error.js';
+import { MechanicsError } from '../error.js';
 
 /**
  * Solves a small square system by elimination with row pivoting; the inputs stay untouched. Throws when it is

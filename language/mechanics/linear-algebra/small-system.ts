@@ -1,5 +1,5 @@
 /** A projected stiffness of a few columns, some of which may depend on the others or be zero. */
-import { symmetricEigen } from './symmetricEigen.js';
+import { symmetricEigen } from './symmetric-eigen.js';
 
 /** A column that keeps less than this share of its square beside the earlier ones adds nothing. */
 const DEPENDENT = 1e-12;

@@ -3,7 +3,7 @@
  * method for sparse matrix solution, SIAM Rev. 34, 1992, 82–109): each supernode is a dense panel in which the matrix is
  * assembled and factored in place.
  */
-import { backwardPanel, factorPanel, forwardPanel, subtractSquare } from './denseKernels.js';
+import { backwardPanel, factorPanel, forwardPanel, subtractSquare } from './dense-kernels.js';
 import type { Elimination } from './elimination.js';
 
 /** Where everything lies; it depends on the mesh and on what is held, not on sizes. */

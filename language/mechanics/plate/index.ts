@@ -1,13 +1,13 @@
 /** The plate-and-rib solver of braced tops and backs. */
 export type * from './model.js';
 export type { BridgeMotion, TopMode, TopResult, TopSolution, TopStatics } from './solution.js';
-export { TopSolver, type SolveOptions } from './topSolver.js';
+export { TopSolver, type SolveOptions } from './solve/top-solver.js';
 export { validateTop } from './validate.js';
-export { changed, parametersOf, valueOf, type TopParameter, type WoodConstant } from './parameters.js';
-export type { Adjoints } from './adjoints.js';
-export { sensitivities, type Sensitivity } from './sensitivities.js';
-export { fitTaps, type FitResult, type FittedConstant, type FittedWood, type Tap, type TapTest } from './fit.js';
-export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fitDeflection.js';
-export { labelledModes, type ModeLabel } from './modeLabels.js';
-export { valueAt } from './sampling.js';
-export { gridWeights, onGrid, type Grid, type GridWeights } from './gridSampling.js';
+export { changed, parametersOf, valueOf, type TopParameter, type WoodConstant } from './fit/parameters.js';
+export type { Adjoints } from './fit/adjoints.js';
+export { sensitivities, type Sensitivity } from './fit/sensitivities.js';
+export { fitTaps, type FitResult, type FittedConstant, type FittedWood, type Tap, type TapTest } from './fit/tap-fit.js';
+export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fit/deflection-fit.js';
+export { labelledModes, type ModeLabel } from './solve/mode-labels.js';
+export { valueAt } from './solve/sampling.js';
+export { gridWeights, onGrid, type Grid, type GridWeights } from './solve/grid-sampling.js';

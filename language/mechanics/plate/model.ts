@@ -4,7 +4,7 @@
  * Axes: x and y in the plane of the plate (x by convention from tail to neck), z upward, away from the braces. Lengths in m,
  * moduli in Pa, densities in kg/m³, angles in radians from the x axis, forces in N.
  */
-import type { GabledShape, Profile } from '../sections.js';
+import type { GabledShape, Profile } from '../braces/sections.js';
 
 /** `[x, y]`, m. */
 export type Point = readonly [number, number];

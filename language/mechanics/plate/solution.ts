@@ -1,7 +1,7 @@
 /** What the solver answers. SI units; shapes per node of `mesh`. */
-import type { DiscreteTop } from './discrete.js';
+import type { DiscreteTop } from './solve/discrete.js';
 import type { TopModel, TopProblem } from './model.js';
-import type { Unknowns } from './unknowns.js';
+import type { Unknowns } from './solve/degrees-of-freedom.js';
 
 /** How a mode moves the bridge. All for the mean motion of the stiff footprint of the loaded patch. */
 export interface BridgeMotion {

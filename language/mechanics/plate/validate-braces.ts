@@ -1,7 +1,7 @@
 /** Checks of braces: sizes, and where they lie on the plate. */
-import { layoutOf } from './layout.js';
+import { layoutOf } from './mesh/mesh-lines.js';
 import type { Brace, Point, TopModel } from './model.js';
-import { above, type Findings, finitePoints, validateWood } from './validateParts.js';
+import { above, type Findings, finitePoints, validateWood } from './validate-parts.js';
 
 const MOST_BRACES = 60;
 

@@ -1,11 +1,11 @@
 /** Finds what cannot be solved in a model, before anything is computed: one plain sentence each, with its place. */
-import { closedCurve } from './curve.js';
-import { holeOutline, onPlate, withoutRepeats } from './layout.js';
+import { closedCurve } from './mesh/curve.js';
+import { holeOutline, onPlate, withoutRepeats } from './mesh/mesh-lines.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
-import { contains, crossesItself, distanceToRim, signedArea } from './polygon.js';
-import { validateBrace, validateBraceLines } from './validateBraces.js';
-import { validateRiding } from './validateRiding.js';
-import { above, Findings, finitePoints, validateWood } from './validateParts.js';
+import { contains, crossesItself, distanceToRim, signedArea } from './mesh/polygon.js';
+import { validateBrace, validateBraceLines } from './validate-braces.js';
+import { validateRiding } from '../top/validateRiding.js';
+import { above, Findings, finitePoints, validateWood } from './validate-parts.js';
 
 const MOST_POINTS = 4000;
 const MOST_PATCHES = 30;

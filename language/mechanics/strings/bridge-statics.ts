@@ -2,7 +2,7 @@
  * Statics of the strings at saddle and bridge. Design aids: none of these figures shows that a joint or a top will
  * hold. SI throughout.
  */
-import { between, computed, finite, notNegative, positive } from './error.js';
+import { between, computed, finite, notNegative, positive } from '../error.js';
 
 /**
  * Couple (N·m) that the strings put on the top: total tension (N) times their height over the top at the saddle (m).

@@ -1,5 +1,5 @@
 /** Fret places and string spacing. SI throughout. */
-import { MechanicsError, between, notNegative, positive } from './error.js';
+import { MechanicsError, between, notNegative, positive } from '../error.js';
 
 /**
  * Distance (m) from the nut to fret n in equal temperament: L (1 − 2^(−n/12)). `scale` is the length nut to saddle

@@ -2,7 +2,7 @@
  * Neck angle and action from a few heights. SI throughout, angles in rad. Straight-line geometry; relief is a shallow
  * parabola.
  */
-import { MechanicsError, computed, finite, notNegative, positive } from './error.js';
+import { MechanicsError, computed, finite, notNegative, positive } from '../error.js';
 import { fretPlace } from './frets.js';
 
 /**

@@ -1,5 +1,5 @@
 /** Tension of strings and what follows from it. SI throughout. */
-import { between, computed, notNegative, positive } from './error.js';
+import { between, computed, notNegative, positive } from '../error.js';
 
 /**
  * Tension (N) of a string at pitch: T = μ (2 L f)². Source: M. Mersenne, Harmonie universelle (1636); any text on

@@ -1,5 +1,5 @@
 /** Weight per length of strings from their gauge. SI throughout. */
-import { MechanicsError, between, positive } from './error.js';
+import { MechanicsError, between, positive } from '../error.js';
 
 export type StringKind =
   | 'plain steel'

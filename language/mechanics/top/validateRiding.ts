@@ -1,8 +1,8 @@
 /** Checks of what rides on the plate: small masses and the coat. */
-import { onPlate, holeOutline, withoutRepeats } from './layout.js';
-import { closedCurve } from './curve.js';
-import type { TopModel } from './model.js';
-import { above, finitePoints, type Findings } from './validateParts.js';
+import { onPlate, holeOutline, withoutRepeats } from '../plate/mesh/mesh-lines.js';
+import { closedCurve } from '../plate/mesh/curve.js';
+import type { TopModel } from '../plate/model.js';
+import { above, finitePoints, type Findings } from '../plate/validate-parts.js';
 
 export function validateRiding(found: Findings, { outline, holes = [], masses = [], film }: TopModel): void {
   if (film && !(film.massPerArea >= 0 && film.massPerArea < 50)) {

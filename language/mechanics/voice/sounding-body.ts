@@ -18,7 +18,7 @@
  * load that the air outside adds to the moving mass is left out, as it is in the resonances of the body.
  */
 import { finite, notNegative, positive } from '../error.js';
-import { symmetricEigen } from '../symmetricEigen.js';
+import { symmetricEigen } from '../linear-algebra/jacobi-eigen.js';
 import { add, type Complex, complex, divide, multiply, power, scale, subtract } from './complex.js';
 
 export type ModeOf = 'top' | 'back' | 'air';

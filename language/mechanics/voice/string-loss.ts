@@ -10,7 +10,7 @@
  * so is what the finger takes.
  */
 import { computed, notNegative, positive } from '../error.js';
-import type { StringKind } from '../stringWeight.js';
+import type { StringKind } from '../strings/string-weight.js';
 
 /** Pa·s, of air at 20 °C. */
 const AIR_VISCOSITY = 1.81e-5;

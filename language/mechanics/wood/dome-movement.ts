@@ -2,7 +2,7 @@
  * A domed plate when its moisture changes: the braces hold their length, the plate across its grain does not. SI
  * throughout.
  */
-import { MechanicsError, computed, finite, positive } from './error.js';
+import { MechanicsError, computed, finite, positive } from '../error.js';
 
 /**
  * Rise (m) of a dome of radius `radius` over a chord `chord`: R − √(R² − c²/4). Throws if the chord is wider than the

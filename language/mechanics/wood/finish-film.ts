@@ -1,4 +1,4 @@
-import { computed, positive } from './error.js';
+import { computed, positive } from '../error.js';
 
 /**
  * Density of a cured film, kg/m³, when the maker gives none: 1200, usual for shellac and lacquers (common practice).

@@ -1,5 +1,5 @@
 /** Elastic constants of a species from its tabulated bending modulus and ratios, when this piece was not measured. */
-import { between, computed, positive, MechanicsError } from './error.js';
+import { between, computed, positive, MechanicsError } from '../error.js';
 
 /** Ratios to E_L as tabulated (Wood Handbook FPL-GTR-282, 2021, Tables 5-1 and 5-2, about 12 % moisture). */
 export interface ElasticRatios {

@@ -1,6 +1,6 @@
 /** Density and stiffness of a piece of wood from what a maker can measure at the bench. SI throughout. */
-import { MechanicsError, computed, notNegative, positive } from './error.js';
-import { FREE_BAR_COEFFICIENT } from './freeBeam.js';
+import { MechanicsError, computed, notNegative, positive } from '../error.js';
+import { FREE_BAR_COEFFICIENT } from '../braces/free-beam.js';
 
 export interface Blank {
   /** m, along the grain */

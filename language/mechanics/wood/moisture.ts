@@ -2,7 +2,7 @@
  * Wood and moisture. Moisture contents and relative humidities are fractions (0.08 = 8 %), temperatures are °C as in
  * the source's equations.
  */
-import { between, computed, finite, notNegative, positive, MechanicsError } from './error.js';
+import { between, computed, finite, notNegative, positive, MechanicsError } from '../error.js';
 
 const percent = (bound: number): string => `${bound * 100} %`;
 

@@ -1,5 +1,5 @@
 /** An orthotropic plate of constant thickness, grain along x. SI throughout. */
-import { computed, positive } from './error.js';
+import { computed, positive } from '../error.js';
 import { reciprocalPoisson } from './handbook.js';
 
 export interface PlateElasticity {

@@ -1,7 +1,7 @@
 /**
  * A plate or plank resting on two supports with a weight on it: the shop's deflection test, both ways. SI throughout.
  */
-import { MechanicsError, computed, positive } from './error.js';
+import { MechanicsError, computed, positive } from '../error.js';
 
 export interface PlankTest {
   /** m, between the supports */

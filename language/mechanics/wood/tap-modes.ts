@@ -2,9 +2,9 @@
  * The three taps of a free half-plate from more of its modes, for when one of the three is missing from a record or
  * stands doubtful. Frequencies in Hz.
  */
-import { solveDense } from './denseSolve.js';
-import { MechanicsError, positive } from './error.js';
-import { SECOND_TO_FIRST_BENDING } from './freeBeam.js';
+import { solveDense } from '../linear-algebra/dense-solve.js';
+import { MechanicsError, positive } from '../error.js';
+import { SECOND_TO_FIRST_BENDING } from '../braces/free-beam.js';
 
 /**
  * First digit: nodal lines running along the grain; second: nodal lines running across it. `11` twist, `02` first

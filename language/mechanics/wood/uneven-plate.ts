@@ -1,6 +1,6 @@
 /** A plate that is not even: one number for its mass and one for its stiffness. SI throughout. */
-import { type Body, bodyArea } from './cutaway.js';
-import { MechanicsError, computed, positive } from './error.js';
+import { type Body, bodyArea } from '../body/cutaway-outline.js';
+import { MechanicsError, computed, positive } from '../error.js';
 
 export interface EdgeTaper {
   /** m, over the middle of the plate */

@@ -5,10 +5,10 @@
  * says of a derived quantity (a mass, a resonance) is a reading, kept beside the computed number and never mixed
  * with it.
  */
-import type { Evaluation } from './evaluation.js';
-import type { Definition, ReadingStatement, Span, Statement, Value } from '../facts/facts.js';
-import type { Held, Instrument } from './instrument.js';
-import { propertiesOf, sameValue } from './values.js';
+import type { Evaluation } from '../evaluation/evaluation.js';
+import type { Definition, ReadingStatement, Span, Statement, Value } from '../../facts/facts.js';
+import type { Held, Instrument } from '../instrument/instrument.js';
+import { propertiesOf, sameValue } from '../instrument/values.js';
 
 export interface BuildRecord {
   readonly definition: Definition;

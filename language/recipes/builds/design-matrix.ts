@@ -7,14 +7,14 @@
  * counting are the same wood. What a build has otherwise than its recipe, beyond what the shop works to, is a column too,
  * declared or not.
  */
-import { type Dimension, sameDimension } from '../quantities/dimension.js';
+import { type Dimension, sameDimension } from '../../quantities/dimension.js';
 import type { BuildRecord } from './builds.js';
-import { isCounted } from './counting.js';
-import { type Change, type Held, isWithin } from './instrument.js';
+import { isCounted } from '../instrument/counting.js';
+import { type Change, type Held, isWithin } from '../instrument/instrument.js';
 import { isVaried } from './least-squares.js';
-import { halfWidth } from './tolerances.js';
-import { SameWords } from './same-words.js';
-import type { Workshop } from './workshop.js';
+import { halfWidth } from '../instrument/tolerances.js';
+import { SameWords } from '../instrument/same-words.js';
+import type { Workshop } from '../workshop.js';
 
 export interface Design {
   readonly model: string;

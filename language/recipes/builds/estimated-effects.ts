@@ -6,11 +6,11 @@
 import type { Reading } from './builds.js';
 import type { Design, DesignVariable } from './design-matrix.js';
 import { type EvidenceContext, disagreements, pooledScatter } from './evidence.js';
-import type { Held } from './instrument.js';
+import type { Held } from '../instrument/instrument.js';
 import { type Fit, leastSquares } from './least-squares.js';
 import { type Separation, separate } from './separation.js';
-import { studentT } from './builds/statistics/student-t.js';
-import { lastDigitStep } from './values.js';
+import { studentT } from './statistics/student-t.js';
+import { lastDigitStep } from '../instrument/values.js';
 
 export interface Response {
   /** Canonical path of what was read. */

@@ -3,10 +3,10 @@
  * like with like, and against the scatter of all replicates along the two lines.
  */
 import type { BuildRecord } from './builds.js';
-import type { Side } from './comparison.js';
+import type { Side } from '../instrument/comparison.js';
 import { type Evidence, evidenceOf } from './evidence.js';
 import { evidenceContext } from './evidence-context.js';
-import type { Workshop } from './workshop.js';
+import type { Workshop } from '../workshop.js';
 
 export interface EvidenceBetween {
   /** What is held against … */

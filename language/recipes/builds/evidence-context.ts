@@ -1,8 +1,8 @@
 /** What scatter is taken from: groups of replicates, or while there are none the shop's own figure, or common practice. */
-import { DIMENSION } from '../quantities/dimension.js';
+import { DIMENSION } from '../../quantities/dimension.js';
 import type { BuildRecord } from './builds.js';
 import type { EvidenceContext } from './evidence.js';
-import type { Workshop } from './workshop.js';
+import type { Workshop } from '../workshop.js';
 
 export function evidenceContext(workshop: Workshop, groups: readonly (readonly BuildRecord[])[]): EvidenceContext {
   const { shelf, catalogue } = workshop;

@@ -8,9 +8,9 @@
  * same per cent.
  */
 import { type BuildRecord, CONDITIONS, type Condition, type Reading } from './builds.js';
-import type { Held } from './instrument.js';
-import { studentT } from './builds/statistics/student-t.js';
-import { sameValue } from './values.js';
+import type { Held } from '../instrument/instrument.js';
+import { studentT } from './statistics/student-t.js';
+import { sameValue } from '../instrument/values.js';
 
 export interface Scatter {
   /** Standard deviation, as a share of the value. */

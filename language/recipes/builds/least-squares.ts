@@ -4,7 +4,7 @@
  * combinations nobody has varied (eigenvalue near zero), and what each slope's variance is. Source: D.A. Belsley, E. Kuh
  * & R.E. Welsch, Regression Diagnostics, ch. 3 (from memory).
  */
-import { symmetricEigen } from '../mechanics/symmetricEigen.js';
+import { symmetricEigen } from '../../mechanics/linear-algebra/jacobi-eigen.js';
 
 export interface Directions {
   /** Of the correlation matrix of the columns. */

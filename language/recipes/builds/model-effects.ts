@@ -1,13 +1,13 @@
 /** Everything the builds of a model say all together: the design, what each change did, and what to change next. */
-import { sameDimension } from '../quantities/dimension.js';
-import type { Evaluation } from './evaluation.js';
-import type { Held } from './instrument.js';
+import { sameDimension } from '../../quantities/dimension.js';
+import type { Evaluation } from '../evaluation/evaluation.js';
+import type { Held } from '../instrument/instrument.js';
 import { type Design, designOf, type DesignVariable } from './design-matrix.js';
 import { type EstimateContext, estimatedEffects, type ResponseEffects } from './estimated-effects.js';
 import { evidenceContext } from './evidence-context.js';
 import { nextChange, type NextChange } from './next-change.js';
 import { type Separation, separate } from './separation.js';
-import type { Workshop } from './workshop.js';
+import type { Workshop } from '../workshop.js';
 
 export interface ModelEffects {
   readonly design: Design;

@@ -1,10 +1,10 @@
 /** The box: outline, air and the resonance of that air between rigid walls. */
-import { rigidAirFrequency } from '../../mechanics/air.js';
-import { airVolume } from '../../mechanics/airSpace.js';
-import { boutOutline } from '../../mechanics/boutOutline.js';
-import { type Body, bodyArea, bodyPerimeter, bodyWithCutaway } from '../../mechanics/cutaway.js';
+import { rigidAirFrequency } from '../../mechanics/body/air.js';
+import { airVolume } from '../../mechanics/body/air-space.js';
+import { boutOutline } from '../../mechanics/body/bout-outline.js';
+import { type Body, bodyArea, bodyPerimeter, bodyWithCutaway } from '../../mechanics/body/cutaway-outline.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { soundholeArea } from './soundhole.js';
 
 export const BODY_QUANTITIES: readonly DerivedQuantity[] = [

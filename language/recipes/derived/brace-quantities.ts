@@ -1,8 +1,8 @@
 /** Braces of top and back: length, mass, stiffness alone and glued to their strip of plate. */
-import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces.js';
-import type { Profile } from '../../mechanics/sections.js';
+import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces/carved-brace.js';
+import type { Profile } from '../../mechanics/braces/sections.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
 export const BRACE_QUANTITIES: readonly DerivedQuantity[] = [
   ...quantitiesOf('bracing', 'top'),

@@ -5,10 +5,10 @@
  * twist tap reads G some ten per cent low, a plank bends across its width too and gives way in shear.
  */
 import { MechanicsError } from '../../mechanics/error.js';
-import type { OrthotropicWood, Tap } from '../../mechanics/top/index.js';
+import type { OrthotropicWood, Tap } from '../../mechanics/plate/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { WoodTask } from '../analyst.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { WoodTask } from '../evaluation/analyst.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { sinceMeasured, STANDARD_GRAVITY } from './wood-quantities.js';
 
 type Modulus = 'along' | 'across' | 'twist';

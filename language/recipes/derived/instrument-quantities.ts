@@ -1,5 +1,5 @@
 /** Every derived quantity of an instrument, in the order a maker reads them. */
-import type { DerivedQuantity } from '../evaluation.js';
+import type { DerivedQuantity } from '../evaluation/evaluation.js';
 import { BODY_QUANTITIES } from './body-quantities.js';
 import { BRACE_QUANTITIES } from './brace-quantities.js';
 import { MASS_QUANTITIES } from './mass-quantities.js';

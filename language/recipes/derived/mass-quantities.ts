@@ -1,7 +1,7 @@
 /** What things weigh: bridge, sides, finish, the whole box. */
-import { finishMass, sidesArea } from '../../mechanics/finish.js';
+import { finishMass, sidesArea } from '../../mechanics/wood/finish-film.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
 export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
   {

@@ -2,12 +2,12 @@
  * What only the solver knows: resonances of the braced top and back, how the bridge turns under the strings, and the
  * three resonances of the body in which top, back and air move together.
  */
-import { coupledModes, type CoupledBody, type OscillatorName } from '../../mechanics/body.js';
+import { coupledModes, type CoupledBody, type OscillatorName } from '../../mechanics/body/coupled-body.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { ModeFigures, PlateModes, SlopedFigure } from '../analyst.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { ModeFigures, PlateModes, SlopedFigure } from '../evaluation/analyst.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
-import type { TopModel, TopProblem } from '../../mechanics/top/index.js';
+import type { TopModel, TopProblem } from '../../mechanics/plate/index.js';
 import { soundholeArea } from './soundhole.js';
 import { plateTask } from './plate-task.js';
 

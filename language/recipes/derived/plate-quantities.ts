@@ -1,10 +1,10 @@
 /** Top and back as plates: area, mass, bending stiffness, sag in the shop's rig, movement with the weather. */
-import { equilibriumMoisture, movement } from '../../mechanics/moisture.js';
-import { plankDeflection } from '../../mechanics/plank.js';
-import { plateBending } from '../../mechanics/plate.js';
-import { domeRise } from '../../mechanics/dome.js';
+import { equilibriumMoisture, movement } from '../../mechanics/wood/moisture.js';
+import { plankDeflection } from '../../mechanics/wood/plank.js';
+import { plateBending } from '../../mechanics/wood/orthotropic-plate.js';
+import { domeRise } from '../../mechanics/wood/dome-movement.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { thicknessesOf } from './plate-thickness.js';
 import { soundholeArea } from './soundhole.js';
 

@@ -3,9 +3,9 @@
  * plate, and the pull of the strings. The edge is held in the plane, and hinged unless the recipe says how stiffly the
  * rim keeps it from turning: real tops lie between hinged and clamped.
  */
-import { braceHeight } from '../../mechanics/braceHeight.js';
-import type { Brace as CarvedBrace } from '../../mechanics/braces.js';
-import { fretPlace } from '../../mechanics/frets.js';
+import { braceHeight } from '../../mechanics/braces/brace-height.js';
+import type { Brace as CarvedBrace } from '../../mechanics/braces/carved-brace.js';
+import { fretPlace } from '../../mechanics/strings/frets.js';
 import type {
   Brace,
   OrthotropicWood,
@@ -15,10 +15,10 @@ import type {
   TopModel,
   TopParameter,
   WoodConstant,
-} from '../../mechanics/top/index.js';
-import { USUAL_BAND } from '../../mechanics/thickness.js';
-import type { PlateParameter, PlateTask } from '../analyst.js';
-import type { Ask } from '../evaluation.js';
+} from '../../mechanics/plate/index.js';
+import { USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
+import type { PlateParameter, PlateTask } from '../evaluation/analyst.js';
+import type { Ask } from '../evaluation/evaluation.js';
 import { bodyOf } from './body-quantities.js';
 import { braceOf, woodPath } from './brace-quantities.js';
 import { thicknessMap } from './plate-thickness.js';

@@ -5,8 +5,8 @@ import {
   taperedPlate,
   type TaperedPlate,
   USUAL_BAND,
-} from '../../mechanics/thickness.js';
-import type { Ask } from '../evaluation.js';
+} from '../../mechanics/wood/uneven-plate.js';
+import type { Ask } from '../evaluation/evaluation.js';
 import { bodyOf } from './body-quantities.js';
 
 /** Its mean thicknesses; the outline is needed only where it is not even. */

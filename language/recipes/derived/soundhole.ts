@@ -1,5 +1,5 @@
 /** The opening that the air moves through. */
-import type { Ask } from '../evaluation.js';
+import type { Ask } from '../evaluation/evaluation.js';
 
 /** m², round or oval. */
 export function soundholeArea(ask: Ask): number {

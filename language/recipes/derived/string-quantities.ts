@@ -1,9 +1,9 @@
 /** Strings at pitch on this scale, and what they ask of bridge and top. Design aids: none shows that a joint will hold. */
-import { bridgeCouple, bridgeGlueLine, pinAngle, saddleForces } from '../../mechanics/bridge.js';
-import { fretPlace } from '../../mechanics/frets.js';
-import { stringTension } from '../../mechanics/strings.js';
+import { bridgeCouple, bridgeGlueLine, pinAngle, saddleForces } from '../../mechanics/strings/bridge-statics.js';
+import { fretPlace } from '../../mechanics/strings/frets.js';
+import { stringTension } from '../../mechanics/strings/string-tension.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
 const STATICS = 'statics; a design aid, not a promise of safety';
 

@@ -1,8 +1,8 @@
 /** What can be worked out about a set of strings by itself: weight and pitch of each, counted from the highest. */
-import { type StringKind, stringWeight } from '../../mechanics/stringWeight.js';
+import { type StringKind, stringWeight } from '../../mechanics/strings/string-weight.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import { frequencyOf } from '../../quantities/pitch.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
 export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
   {

@@ -1,9 +1,9 @@
 /** The whole: closed box, finished instrument, and where it balances. */
-import { balance } from '../../mechanics/balance.js';
-import { fretPlace } from '../../mechanics/frets.js';
-import { outlineCentroid } from '../../mechanics/outline.js';
+import { balance } from '../../mechanics/body/balance.js';
+import { fretPlace } from '../../mechanics/strings/frets.js';
+import { outlineCentroid } from '../../mechanics/body/half-widths.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { bodyOf } from './body-quantities.js';
 
 export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [

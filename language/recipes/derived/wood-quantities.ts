@@ -2,9 +2,9 @@
  * What can be worked out about a piece of wood, from the best evidence there is: a figure the maker states, then taps of
  * the blank, then a deflection test, then the species' handbook figures. All at the shop's climate.
  */
-import { TYPICAL_RATIOS, alongFromBendingModulus, guessedAcross, guessedShear } from '../../mechanics/handbook.js';
-import { equilibriumMoisture, moistureFactor } from '../../mechanics/moisture.js';
-import { modulusFromPlank } from '../../mechanics/plank.js';
+import { TYPICAL_RATIOS, alongFromBendingModulus, guessedAcross, guessedShear } from '../../mechanics/wood/handbook.js';
+import { equilibriumMoisture, moistureFactor } from '../../mechanics/wood/moisture.js';
+import { modulusFromPlank } from '../../mechanics/wood/plank.js';
 import {
   blankDensity,
   densityFromSpecificGravity,
@@ -14,9 +14,9 @@ import {
   shearFromTwistTapCorrected,
   soundSpeed,
   specificGravityAt,
-} from '../../mechanics/wood.js';
+} from '../../mechanics/wood/measured-wood.js';
 import { DIMENSION } from '../../quantities/dimension.js';
-import type { Ask, DerivedQuantity } from '../evaluation.js';
+import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
 const HANDBOOK_MOISTURE = 0.12;
 

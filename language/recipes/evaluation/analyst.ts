@@ -2,7 +2,7 @@
  * The analyst works out what takes tens of milliseconds: modes and statics of a braced plate. It may have an answer at
  * once (a terminal waits for it) or later (an editor never does); the questions stay the same.
  */
-import type { DeflectionTest, TapTest, TopModel, TopParameter, TopProblem } from '../mechanics/top/index.js';
+import type { DeflectionTest, TapTest, TopModel, TopParameter, TopProblem } from '../../mechanics/plate/index.js';
 
 /** A plate to be solved, with the numbers of the recipe that it was made from. */
 export interface PlateTask {

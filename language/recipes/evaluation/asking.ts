@@ -2,7 +2,7 @@
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
 import type { Ask, Basis, Derived } from './derived-quantity.js';
 import type { Evaluation } from './evaluation.js';
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 import type { NumberReply, Question } from './traces.js';
 
 export class Asking implements Ask {

@@ -7,7 +7,7 @@
  * - An answer belongs to its plate, not to a recipe: the same plate is never solved twice while its answer is kept.
  */
 import type { Analyst, PlateAnalysis, PlateTask, SolverAnswer, SolverTask, WoodFit, WoodTask } from './analyst.js';
-import type { Input, Memo } from './memo.js';
+import type { Input, Memo } from '../shelf/memo.js';
 
 /** Does the work: a worker thread, a web worker, or a later turn of the same thread. */
 export interface PlateWorker {

@@ -2,10 +2,10 @@
  * What a derived quantity is, what it may ask, and what comes of it. The catalogue of those there are is in
  * `derived/`; an `Evaluation` works them out for one set of values.
  */
-import type { Dimension } from '../quantities/dimension.js';
+import type { Dimension } from '../../quantities/dimension.js';
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
 import type { Evaluation } from './evaluation.js';
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 
 /** Where a number ultimately comes from, weakest last. */
 export type Basis = 'measured' | 'recipe' | 'handbook' | 'assumed';

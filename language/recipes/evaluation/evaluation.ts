@@ -11,12 +11,12 @@
  * - A missing input is never zero: what depends on it is unknown and names it.
  * - Nothing is computed before it is asked for.
  */
-import { MechanicsError } from '../mechanics/error.js';
+import { MechanicsError } from '../../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
 import type { Derivations } from './derivations.js';
 import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Unknown } from './derived-quantity.js';
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 import { makePart, type Part } from './part.js';
 import { type Asked, differenceTo, slopesOf } from './slopes.js';
 import { type NumberReply, type Respondent, type Trace, Traces } from './traces.js';

@@ -1,5 +1,5 @@
 /** Wood fitted to taps or to a deflection by the plate solver itself. */
-import { fitDeflection, fitTaps, type TopSolver } from '../mechanics/top/index.js';
+import { fitDeflection, fitTaps, type TopSolver } from '../../mechanics/plate/index.js';
 import type { WoodFit, WoodTask } from './analyst.js';
 
 /** Undefined: stopped. */

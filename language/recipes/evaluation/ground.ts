@@ -1,9 +1,9 @@
 /** What evaluations stand on: the values of an instrument, of a measured wood set with its species, of a string set. */
-import { type Dimension, sameDimension } from '../quantities/dimension.js';
+import { type Dimension, sameDimension } from '../../quantities/dimension.js';
 import type { Basis, Evaluation, Ground, Leaf } from './evaluation.js';
-import type { QuantityValue, Value } from '../facts/facts.js';
-import type { Held } from './instrument.js';
-import { standardUncertainty, type Tolerances } from './tolerances.js';
+import type { QuantityValue, Value } from '../../facts/facts.js';
+import type { Held } from '../instrument/instrument.js';
+import { standardUncertainty, type Tolerances } from '../instrument/tolerances.js';
 
 export interface Layer {
   readonly values: ReadonlyMap<string, Held>;

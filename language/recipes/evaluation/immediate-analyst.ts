@@ -1,5 +1,5 @@
 /** An analyst that solves at once: for a terminal, where somebody waits for the answer anyway. */
-import { TopSolver } from '../mechanics/top/index.js';
+import { TopSolver } from '../../mechanics/plate/index.js';
 import type { Analyst, PlateAnalysis, PlateTask, SolverAnswer, SolverTask, WoodFit, WoodTask } from './analyst.js';
 import { solveTask } from './solving.js';
 

@@ -1,5 +1,5 @@
 /** How much a derived quantity moves with one of the numbers it asked for. */
-import { MechanicsError } from '../mechanics/error.js';
+import { MechanicsError } from '../../mechanics/error.js';
 import { Asking } from './asking.js';
 import type { Ask, DerivedQuantity } from './derived-quantity.js';
 import type { Evaluation } from './evaluation.js';

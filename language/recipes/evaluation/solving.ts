@@ -5,7 +5,7 @@ import {
   type TopModel,
   type TopSolution,
   type TopSolver,
-} from '../mechanics/top/index.js';
+} from '../../mechanics/plate/index.js';
 import type {
   ModeFigures,
   OneThickness,

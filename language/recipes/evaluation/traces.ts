@@ -4,9 +4,9 @@
  * the questions it asked last time are asked again, and when every reply is the same so is the answer.
  */
 import type { Ask, Derived } from './derived-quantity.js';
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 import type { Part } from './part.js';
-import { sameValue } from './values.js';
+import { sameValue } from '../instrument/values.js';
 
 /** A question a derived quantity asked, and the reply. */
 export type Question =

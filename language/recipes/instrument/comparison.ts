@@ -2,10 +2,10 @@
  * Two instruments side by side: what differs in their values, what differs in what they compute to, and how much of
  * each difference every change is answerable for.
  */
-import type { VariableClass } from '../catalogue/property.js';
-import { concretePaths, discernibleDifference } from './effects.js';
-import type { DerivedQuantity, Evaluation } from './evaluation.js';
-import type { TogetherStatement } from '../facts/facts.js';
+import type { VariableClass } from '../../catalogue/property.js';
+import { concretePaths, discernibleDifference } from '../evaluation/effects.js';
+import type { DerivedQuantity, Evaluation } from '../evaluation/evaluation.js';
+import type { TogetherStatement } from '../../facts/facts.js';
 import type { Held } from './instrument.js';
 import { allStatements, sameValue } from './values.js';
 

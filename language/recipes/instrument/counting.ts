@@ -6,10 +6,10 @@
  * apart, and then they do. Wood is given: another set of the same species that leaves every voicing quantity within
  * what the shop can tell apart is a substitution and counts none.
  */
-import type { VariableClass } from '../catalogue/property.js';
-import { type Effect, effectsBetween, isDiscernible } from './effects.js';
-import type { Evaluation } from './evaluation.js';
-import type { TogetherStatement } from '../facts/facts.js';
+import type { VariableClass } from '../../catalogue/property.js';
+import { type Effect, effectsBetween, isDiscernible } from '../evaluation/effects.js';
+import type { Evaluation } from '../evaluation/evaluation.js';
+import type { TogetherStatement } from '../../facts/facts.js';
 import { type Change, type Held, type Instrument, isWithin } from './instrument.js';
 import { sameValue } from './values.js';
 

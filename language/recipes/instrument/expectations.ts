@@ -1,6 +1,6 @@
 /** `expect`: a recipe's own tests of what it should come out as. */
-import type { Derived, Evaluation } from './evaluation.js';
-import type { Definition, ExpectStatement, QuantityValue, Value } from '../facts/facts.js';
+import type { Derived, Evaluation } from '../evaluation/evaluation.js';
+import type { Definition, ExpectStatement, QuantityValue, Value } from '../../facts/facts.js';
 import { lastDigitStep } from './values.js';
 
 export interface Expectation {

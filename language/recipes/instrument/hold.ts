@@ -2,8 +2,8 @@
  * `hold q by p`: find the value of p, within its plausible range, at which the derived quantity q equals the parent's
  * (or the value asked for). What a hold solves is a consequence of the other changes, not a change of its own.
  */
-import type { Derived, Evaluation } from './evaluation.js';
-import type { QuantityValue, Value } from '../facts/facts.js';
+import type { Derived, Evaluation } from '../evaluation/evaluation.js';
+import type { QuantityValue, Value } from '../../facts/facts.js';
 import { computed, type Held, type HoldRequest, type Instrument } from './instrument.js';
 
 export type HoldOutcome =

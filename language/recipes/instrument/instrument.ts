@@ -5,7 +5,7 @@
  * `applyRecipe` is a pure function of the parent's instrument and one recipe's statements. It judges nothing: whether
  * a change is stale, silent or one too many is for `checks` to say, from the facts recorded here.
  */
-import type { Quantity } from '../quantities/quantity.js';
+import type { Quantity } from '../../quantities/quantity.js';
 import type {
   AddStatement,
   ChangeStatement,
@@ -19,7 +19,7 @@ import type {
   TogetherStatement,
   Value,
   WithStatement,
-} from '../facts/facts.js';
+} from '../../facts/facts.js';
 import { allStatements, propertiesOf, sameValue } from './values.js';
 
 /** Where something was said. */

@@ -1,8 +1,8 @@
 /** When two words come to the same thing: sets of wood exchanged for one another in changes that do not count. */
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 import type { Change } from './instrument.js';
 import { valueText } from './value-text.js';
-import type { Workshop } from './workshop.js';
+import type { Workshop } from '../workshop.js';
 
 export class SameWords {
   private readonly first = new Map<string, string>();

@@ -1,5 +1,5 @@
 /** What the shop has settled once for all its instruments. */
-import type { Definition } from '../facts/facts.js';
+import type { Definition } from '../../facts/facts.js';
 import type { Held } from './instrument.js';
 import { type Tolerances, tolerancesOf } from './tolerances.js';
 

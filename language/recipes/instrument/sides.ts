@@ -1,6 +1,6 @@
 /** Names laid side by side: which instrument a name means, and the comparison of two. */
 import { compare, type Comparison, nearestCommon, type Side } from './comparison.js';
-import type { Workshop } from './workshop.js';
+import type { Workshop } from '../workshop.js';
 
 /** The instrument of this name: a recipe, or else a build, or else a model. */
 export function sideOf(workshop: Workshop, name: string): Side | undefined {

@@ -1,5 +1,5 @@
 /** What a shop can hold to and read: the half-widths it states, or common practice where it states none. */
-import type { Value } from '../facts/facts.js';
+import type { Value } from '../../facts/facts.js';
 
 export interface Tolerances {
   /** Half-widths, SI. */

@@ -1,5 +1,5 @@
 /** A value as recipe text, the numbers in it written by whoever asks: as they stand, in one unit, or for comparing. */
-import type { QuantityValue, Value } from '../facts/facts.js';
+import type { QuantityValue, Value } from '../../facts/facts.js';
 
 export function valueText(value: Value, number: (one: QuantityValue) => string): string {
   switch (value.kind) {

@@ -1,5 +1,5 @@
 /** Values: when two are the same, when a stated one agrees with a real one, and walking the statements that hold them. */
-import type { PropertyStatement, QuantityValue, Statement, TogetherStatement, Value } from '../facts/facts.js';
+import type { PropertyStatement, QuantityValue, Statement, TogetherStatement, Value } from '../../facts/facts.js';
 
 /** Equal in meaning, wherever and in whatever unit they were written. */
 export function sameValue(a: Value | undefined, b: Value | undefined): boolean {

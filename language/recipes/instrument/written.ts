@@ -1,7 +1,7 @@
 /** Everything a definition writes, path by path, with what the catalogue and the engine know of it. */
-import type { Catalogue } from '../catalogue/catalogue.js';
-import type { Property } from '../catalogue/property.js';
-import type { Derivations, DerivedQuantity } from './evaluation.js';
+import type { Catalogue } from '../../catalogue/catalogue.js';
+import type { Property } from '../../catalogue/property.js';
+import type { Derivations, DerivedQuantity } from '../evaluation/evaluation.js';
 import type {
   AddStatement,
   BlockStatement,
@@ -17,7 +17,7 @@ import type {
   Statement,
   TogetherStatement,
   Value,
-} from '../facts/facts.js';
+} from '../../facts/facts.js';
 
 export interface Written {
   readonly path: Path;

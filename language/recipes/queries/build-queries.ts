@@ -1,7 +1,7 @@
 /** Questions about what was really made, and what it says about the recipes. */
-import { type BuildRecord, recordOf } from '../builds.js';
-import { type Evidence, evidenceOf } from '../evidence.js';
-import { evidenceContext } from '../evidence-context.js';
+import { type BuildRecord, recordOf } from '../builds/builds.js';
+import { type Evidence, evidenceOf } from '../builds/evidence.js';
+import { evidenceContext } from '../builds/evidence-context.js';
 import type { Workshop } from '../workshop.js';
 
 export function buildQueries(workshop: Workshop) {

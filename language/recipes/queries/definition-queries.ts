@@ -1,11 +1,11 @@
 /** Questions about one definition by itself, and about the shop. */
-import { propertiesOf } from '../values.js';
+import { propertiesOf } from '../instrument/values.js';
 import type { Definition } from '../../facts/facts.js';
-import type { Held } from '../instrument.js';
-import { mentionsIn } from '../mentions.js';
-import { settingsOf } from '../settings.js';
+import type { Held } from '../instrument/instrument.js';
+import { mentionsIn } from '../shelf/mentions.js';
+import { settingsOf } from '../instrument/shop-settings.js';
 import type { Workshop } from '../workshop.js';
-import { writtenIn } from '../written.js';
+import { writtenIn } from '../instrument/written.js';
 
 export function definitionQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;

@@ -1,11 +1,11 @@
 /** Questions about models and recipes: their line, their values with holds solved, their changes. */
-import { type Count, countChanges } from '../counting.js';
-import type { Evaluation } from '../evaluation.js';
-import { checkExpectations, type Expectation } from '../expectations.js';
-import { solveHolds } from '../hold.js';
-import { applyModel, applyRecipe, type Held, type Instrument, sameValues } from '../instrument.js';
-import { lineageOf, ringOf } from '../lineage.js';
-import { remembered } from '../remembered.js';
+import { type Count, countChanges } from '../instrument/counting.js';
+import type { Evaluation } from '../evaluation/evaluation.js';
+import { checkExpectations, type Expectation } from '../instrument/expectations.js';
+import { solveHolds } from '../instrument/hold.js';
+import { applyModel, applyRecipe, type Held, type Instrument, sameValues } from '../instrument/instrument.js';
+import { lineageOf, ringOf } from '../shelf/lineage.js';
+import { remembered } from '../shelf/remembered.js';
 import type { Solved, Workshop } from '../workshop.js';
 
 export function instrumentQueries(workshop: Workshop) {

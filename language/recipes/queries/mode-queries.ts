@@ -1,5 +1,5 @@
 /** Which recipes are worth a solver's time whether or not anybody looks: those that hold or expect what only it knows. */
-import { type Analyst, NO_ANALYST } from '../analyst.js';
+import { type Analyst, NO_ANALYST } from '../evaluation/analyst.js';
 import type { Workshop } from '../workshop.js';
 
 export function modeQueries(workshop: Workshop) {

@@ -1,10 +1,10 @@
 /** Questions about what recipes name and lean on: wood sets and species, string sets, rigs. */
 import type { Dimension } from '../../quantities/dimension.js';
-import { Derivations, Evaluation } from '../evaluation.js';
+import { Derivations, Evaluation } from '../evaluation/evaluation.js';
 import type { Definition } from '../../facts/facts.js';
-import { elsewhereOf, type Layer, ValueGround } from '../ground.js';
-import { remembered } from '../remembered.js';
-import { Traces } from '../traces.js';
+import { elsewhereOf, type Layer, ValueGround } from '../evaluation/ground.js';
+import { remembered } from '../shelf/remembered.js';
+import { Traces } from '../evaluation/traces.js';
 import type { Workshop } from '../workshop.js';
 
 export function supplyQueries(workshop: Workshop) {

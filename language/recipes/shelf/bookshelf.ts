@@ -10,8 +10,8 @@
  * - The state after any sequence of `put` and `remove` equals a fresh shelf given the last version of each file.
  */
 import { Memo, type Input } from './memo.js';
-import type { Definition, DefinitionKind, FileFacts, Placement } from '../facts/facts.js';
-import { DEFINITION_KINDS, identityOf } from '../facts/facts.js';
+import type { Definition, DefinitionKind, FileFacts, Placement } from '../../facts/facts.js';
+import { DEFINITION_KINDS, identityOf } from '../../facts/facts.js';
 
 export class Bookshelf {
   readonly memo = new Memo();

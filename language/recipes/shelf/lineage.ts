@@ -1,6 +1,6 @@
 /** Who descends from whom: the chain of recipes from the base to the one asked for, and the model they are built on. */
 import type { Bookshelf } from './bookshelf.js';
-import type { Definition, Word } from '../facts/facts.js';
+import type { Definition, Word } from '../../facts/facts.js';
 
 export interface Lineage {
   /** From the base recipe to the one asked for. Cut short where there is trouble. */

@@ -21,10 +21,10 @@
  *   findings of a definition, which nothing else is made from.
  * - An input set while answers are being worked out takes effect when they are.
  */
-import { type Cell, type CellKind, CellTable, CHECK, CLEAN, DIRTY, markReaders } from './memo-cell.js';
-import { CycleError } from './shelf/cycle-error.js';
+import { type Cell, type CellKind, CellTable, CHECK, CLEAN, DIRTY, markReaders } from '../memo-cell.js';
+import { CycleError } from './cycle-error.js';
 
-export { CycleError } from './shelf/cycle-error.js';
+export { CycleError } from './cycle-error.js';
 
 export interface Input<K, V> {
   get(key: K): V | undefined;

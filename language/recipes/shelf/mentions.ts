@@ -1,8 +1,8 @@
 /** Every place where a definition names another: the edges of the folder, for jumping, renaming and unknown names. */
-import type { Catalogue } from '../catalogue/catalogue.js';
-import type { ValueKind } from '../catalogue/property.js';
-import type { Definition, DefinitionKind, Span, Statement, Value } from '../facts/facts.js';
-import { allStatements } from './values.js';
+import type { Catalogue } from '../../catalogue/catalogue.js';
+import type { ValueKind } from '../../catalogue/property.js';
+import type { Definition, DefinitionKind, Span, Statement, Value } from '../../facts/facts.js';
+import { allStatements } from '../instrument/values.js';
 
 export interface Mention {
   readonly name: string;

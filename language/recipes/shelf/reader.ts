@@ -4,22 +4,22 @@
  * The facts of a definition depend on what `identityOf` tells apart and on nothing else, so a definition that is the same
  * by that keeps its facts object: hand in what the file said before, and only what changed is parsed.
  */
-import type * as Tree from '../grammar/generated/ast.js';
-import { type Lexemes, lexemesOf } from '../grammar/lexemes.js';
-import type { BookmatchParser, ParsedDefinition } from '../grammar/parse.js';
-import type { Place, TextProblem } from '../grammar/problem.js';
-import { relationIndex } from '../grammar/relation.js';
-import { type MarkedWord, markWords } from '../grammar/word-kinds.js';
-import * as Facts from '../facts/facts.js';
+import type * as Tree from '../../grammar/generated/ast.js';
+import { type Lexemes, lexemesOf } from '../../grammar/lexemes.js';
+import type { BookmatchParser, ParsedDefinition } from '../../grammar/parse.js';
+import type { Place, TextProblem } from '../../grammar/problem.js';
+import { relationIndex } from '../../grammar/relation.js';
+import { type MarkedWord, markWords } from '../../grammar/word-kinds.js';
+import * as Facts from '../../facts/facts.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
 import { type WrittenPart, quantityOf } from './written-quantity.js';
-import { type Wording } from '../wording/wording.js';
+import { type Wording } from '../../wording/wording.js';
 
-export { createParser, type BookmatchParser } from '../grammar/parse.js';
-export type { Lexeme, Lexemes } from '../grammar/lexemes.js';
-export type { MarkedWord, MarkKind } from '../grammar/word-kinds.js';
+export { createParser, type BookmatchParser } from '../../grammar/parse.js';
+export type { Lexeme, Lexemes } from '../../grammar/lexemes.js';
+export type { MarkedWord, MarkKind } from '../../grammar/word-kinds.js';
 
 /** What a file says. Never throws. With `before`, definitions with the same text are taken over from there. */
 export function readFile(

@@ -1,4 +1,4 @@
-import { ENGLISH, type Wording } from '../wording/wording.js';
+import { ENGLISH, type Wording } from '../../wording/wording.js';
 /** Dates are written year-month-day (ISO 8601 calendar date), and only days that exist are dates. */
 
 export type DateReading =

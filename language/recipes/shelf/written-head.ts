@@ -1,6 +1,6 @@
 /** The head of a definition: its name, and what it `is`, or is `for`, `from` or `of`. */
-import type { DefinitionKind, Problem, Relation, RelationWord, Span, Word } from '../facts/facts.js';
-import { english, type Wording } from '../wording/wording.js';
+import type { DefinitionKind, Problem, Relation, RelationWord, Span, Word } from '../../facts/facts.js';
+import { english, type Wording } from '../../wording/wording.js';
 
 type Words = readonly [Word, ...Word[]];
 

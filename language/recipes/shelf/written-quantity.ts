@@ -1,10 +1,10 @@
 /** Quantities from their written parts: `2.85 mm`, `5 ft 3 in`, `2.85 mm ± 0.05 mm`. */
-import { isNumber } from '../quantities/dimension.js';
-import { isMismatch } from '../quantities/mismatch.js';
-import type { Quantity } from '../quantities/quantity.js';
-import { addQuantities, readQuantity } from '../quantities/read.js';
-import type { Problem, Span, Word } from '../facts/facts.js';
-import { type Wording } from '../wording/wording.js';
+import { isNumber } from '../../quantities/dimension.js';
+import { isMismatch } from '../../quantities/mismatch.js';
+import type { Quantity } from '../../quantities/quantity.js';
+import { addQuantities, readQuantity } from '../../quantities/read.js';
+import type { Problem, Span, Word } from '../../facts/facts.js';
+import { type Wording } from '../../wording/wording.js';
 
 /** A number and its unit as they stand in the text. */
 export interface WrittenPart {

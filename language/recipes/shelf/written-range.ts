@@ -1,6 +1,6 @@
 /** `.012...016 in`: three dots before a figure may be a range to 16 or one to .016. */
-import { readNumber } from '../quantities/read.js';
-import type { Wording } from '../wording/wording.js';
+import { readNumber } from '../../quantities/read.js';
+import type { Wording } from '../../wording/wording.js';
 
 export interface DoubtfulRange {
   readonly message: string;

@@ -1,16 +1,16 @@
 /** What differs between two recipes, part by part: both values, the difference with its sign and the maker's word for it. */
-import type { Comparison, Difference } from '../recipes/comparison.js';
-import { differencesBetween } from '../recipes/comparison.js';
-import type { Verdict } from '../recipes/counting.js';
-import type { QuantityValue, Value } from '../facts/facts.js';
-import type { Held } from '../recipes/instrument.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { writeQuantity } from '../quantities/write.js';
-import { shareOf } from './figures.js';
+import type { Comparison, Difference } from '../../recipes/instrument/comparison.js';
+import { differencesBetween } from '../../recipes/instrument/comparison.js';
+import type { Verdict } from '../../recipes/instrument/counting.js';
+import type { QuantityValue, Value } from '../../facts/facts.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { writeQuantity } from '../../quantities/write.js';
+import { shareOf } from '../figures.js';
 import { moreOrLess } from './more-or-less.js';
-import { partOf, partTitle, withinPart } from './part-of.js';
-import { unitFor, writeInShopUnit } from './shop-values.js';
-import { english } from '../wording/wording.js';
+import { partOf, partTitle, withinPart } from '../part-of.js';
+import { unitFor, writeInShopUnit } from '../shop-values.js';
+import { english } from '../../wording/wording.js';
 
 /** Paths that differ for one reason. */
 export interface ChangeRow {

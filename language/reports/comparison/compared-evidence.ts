@@ -1,18 +1,18 @@
 /** What the builds say of a difference: each reading against those of the other side, and against the scatter of replicates. */
-import type { Comparison, Side } from '../recipes/comparison.js';
-import type { Compared, Evidence, NotComparable, Scatter } from '../recipes/evidence.js';
-import { evidenceBetween } from '../recipes/evidence-between.js';
-import type { Held } from '../recipes/instrument.js';
-import type { BuildRecord, Reading } from '../recipes/builds.js';
-import { sameValue } from '../recipes/values.js';
-import { reasonsInWords } from '../checks/readings.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { shareOf } from './figures.js';
+import type { Comparison, Side } from '../../recipes/instrument/comparison.js';
+import type { Compared, Evidence, NotComparable, Scatter } from '../../recipes/builds/evidence.js';
+import { evidenceBetween } from '../../recipes/builds/evidence-between.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import type { BuildRecord, Reading } from '../../recipes/builds/builds.js';
+import { sameValue } from '../../recipes/instrument/values.js';
+import { reasonsInWords } from '../../checks/builds/reading-rules.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { shareOf } from '../figures.js';
 import { moreOrLess } from './more-or-less.js';
-import { withinPart } from './part-of.js';
-import { conditionsInWords } from './reading-words.js';
-import { writeInShopUnit } from './shop-values.js';
+import { withinPart } from '../part-of.js';
+import { conditionsInWords } from '../reading-words.js';
+import { writeInShopUnit } from '../shop-values.js';
 
 export interface ComparedEvidence {
   /** Names of the builds compared, and of those they are held against. */

@@ -2,12 +2,12 @@
  * The first modes of a plate of two instruments: each beside the one in the other that moves most like it, since a change may
  * let two modes trade places.
  */
-import { shownDifference } from '../checks/phrases.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import type { Wording } from '../wording/wording.js';
-import type { Desk } from './desk.js';
-import { shareOf } from './figures.js';
-import { type DrawnMode, type ModeShapes, modeShapes } from './mode-shapes.js';
+import { shownDifference } from '../../checks/phrases.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import type { Wording } from '../../wording/wording.js';
+import type { Desk } from '../../checks/desk.js';
+import { shareOf } from '../figures.js';
+import { type DrawnMode, type ModeShapes, modeShapes } from '../plan/mode-shapes.js';
 import { moreOrLess } from './more-or-less.js';
 
 export interface ComparedModes {

@@ -1,13 +1,13 @@
 /** What two instruments compute to, side by side: the difference, whether it can be told apart, and which change made it. */
-import { shown, shownDifference } from '../checks/phrases.js';
-import { differenceFromSi, unit as unitNamed } from '../quantities/units.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { Comparison, DerivedDifference } from '../recipes/comparison.js';
-import type { DerivedQuantity } from '../recipes/evaluation.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { shareOf } from './figures.js';
+import { shown, shownDifference } from '../../checks/phrases.js';
+import { differenceFromSi, unit as unitNamed } from '../../quantities/units.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { Comparison, DerivedDifference } from '../../recipes/instrument/comparison.js';
+import type { DerivedQuantity } from '../../recipes/evaluation/evaluation.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { shareOf } from '../figures.js';
 import { moreOrLess } from './more-or-less.js';
-import { partOf, partTitle, withinPart } from './part-of.js';
+import { partOf, partTitle, withinPart } from '../part-of.js';
 
 export interface DerivedRow {
   readonly path: string;

@@ -1,18 +1,18 @@
 /** What was read off the builds of either side, beside what each of them computes to as it was made. */
-import type { BuildRecord, Reading } from '../recipes/builds.js';
-import type { Comparison } from '../recipes/comparison.js';
-import type { Derived, Evaluation, Known } from '../recipes/evaluation.js';
-import { buildsOf } from '../recipes/evidence-between.js';
-import type { Held } from '../recipes/instrument.js';
-import { standardUncertainty } from '../recipes/tolerances.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { shown, shownDifference } from '../checks/phrases.js';
-import type { Wording } from '../wording/wording.js';
-import { shareOf } from './figures.js';
+import type { BuildRecord, Reading } from '../../recipes/builds/builds.js';
+import type { Comparison } from '../../recipes/instrument/comparison.js';
+import type { Derived, Evaluation, Known } from '../../recipes/evaluation/evaluation.js';
+import { buildsOf } from '../../recipes/builds/evidence-between.js';
+import type { Held } from '../../recipes/instrument/instrument.js';
+import { standardUncertainty } from '../../recipes/instrument/tolerances.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { shown, shownDifference } from '../../checks/phrases.js';
+import type { Wording } from '../../wording/wording.js';
+import { shareOf } from '../figures.js';
 import { moreOrLess } from './more-or-less.js';
-import { partTitle, partOf, withinPart } from './part-of.js';
-import { conditionsInWords } from './reading-words.js';
-import { writeInShopUnit } from './shop-values.js';
+import { partTitle, partOf, withinPart } from '../part-of.js';
+import { conditionsInWords } from '../reading-words.js';
+import { writeInShopUnit } from '../shop-values.js';
 
 export interface ReadingRow {
   readonly side: 'a' | 'b';

@@ -2,13 +2,13 @@
  * Two instruments side by side, written out: what differs in the recipe part by part, what that makes of the computed
  * values, what was read beside what was computed, and what the builds say of the difference.
  */
-import type { Comparison } from '../recipes/comparison.js';
-import type { Workshop } from '../recipes/workshop.js';
+import type { Comparison } from '../../recipes/instrument/comparison.js';
+import type { Workshop } from '../../recipes/workshop.js';
 import { type ChangeRow, changeRows, countedInWords } from './compared-changes.js';
 import { type ComparedEvidence, comparedEvidence } from './compared-evidence.js';
 import { type DerivedRow, derivedRows } from './compared-quantities.js';
 import { comparedReadings, type ReadingRow } from './compared-readings.js';
-import { byPart } from './parts-in-order.js';
+import { byPart } from '../parts-in-order.js';
 
 export type { ChangedPath, ChangeRow } from './compared-changes.js';
 export type { ComparedEvidence, EvidenceRow } from './compared-evidence.js';

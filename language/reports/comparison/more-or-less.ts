@@ -1,7 +1,7 @@
 /** The maker's word for a difference: a plate is thinner, a brace lower, a mass lighter. Never told by colour alone. */
-import { DIMENSION, type Dimension, sameDimension } from '../quantities/dimension.js';
-import type { Wording } from '../wording/wording.js';
-import { english } from '../wording/wording.js';
+import { DIMENSION, type Dimension, sameDimension } from '../../quantities/dimension.js';
+import type { Wording } from '../../wording/wording.js';
+import { english } from '../../wording/wording.js';
 
 /** `thinner` for a thickness that went down; `less` where the trade has no word of its own. `by` in any unit, not zero. */
 export function moreOrLess(path: string, dimension: Dimension | undefined, by: number, wording: Wording): string {

@@ -1,8 +1,8 @@
 /** What each change did: every build that can be held against the last built ancestor of its recipe, with what is read. */
-import { isCounted } from '../recipes/counting.js';
-import { sideOf } from '../recipes/sides.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { type ComparedEvidence, evidenceTable, writeSigned } from './compared-evidence.js';
+import { isCounted } from '../../recipes/instrument/counting.js';
+import { sideOf } from '../../recipes/instrument/sides.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { type ComparedEvidence, evidenceTable, writeSigned } from '../comparison/compared-evidence.js';
 
 export interface BuildEffect extends ComparedEvidence {
   readonly build: string;

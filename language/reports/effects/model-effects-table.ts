@@ -2,11 +2,11 @@
  * What the builds of a model say all together, written out: what was changed in which build, what each change did to each
  * reading with the noise floor beside it, and what to change next. The terminal prints it, the editor draws it.
  */
-import type { EstimatedEffect, ResponseEffects } from '../recipes/estimated-effects.js';
-import { type ModelEffects, modelEffects } from '../recipes/model-effects.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { writeQuantity } from '../quantities/write.js';
-import { writeSigned } from './compared-evidence.js';
+import type { EstimatedEffect, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
+import { type ModelEffects, modelEffects } from '../../recipes/builds/model-effects.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { writeQuantity } from '../../quantities/write.js';
+import { writeSigned } from '../comparison/compared-evidence.js';
 import {
   byChance,
   floorInWords,
@@ -17,8 +17,8 @@ import {
   summary,
   whyNot,
 } from './model-effects-words.js';
-import { conditionsInWords } from './reading-words.js';
-import { unitFor } from './shop-values.js';
+import { conditionsInWords } from '../reading-words.js';
+import { unitFor } from '../shop-values.js';
 import { VariableWords } from './variable-words.js';
 
 export interface ModelEffectsTable {

@@ -1,10 +1,10 @@
 /** What the builds of a model say all together, sentence by sentence: the design, what is left out, what to change next. */
-import type { Floor, NotFitted, ResponseEffects } from '../recipes/estimated-effects.js';
-import type { LeftOut } from '../recipes/design-matrix.js';
-import type { ModelEffects } from '../recipes/model-effects.js';
-import type { Workshop } from '../recipes/workshop.js';
-import { sentences } from '../wording/wording.js';
-import { scatterInWords } from './compared-evidence.js';
+import type { Floor, NotFitted, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
+import type { LeftOut } from '../../recipes/builds/design-matrix.js';
+import type { ModelEffects } from '../../recipes/builds/model-effects.js';
+import type { Workshop } from '../../recipes/workshop.js';
+import { sentences } from '../../wording/wording.js';
+import { scatterInWords } from '../comparison/compared-evidence.js';
 import type { VariableWords } from './variable-words.js';
 
 /** What one more build should change. Empty where no single change would help. */

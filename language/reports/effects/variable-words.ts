@@ -1,7 +1,7 @@
 /** The variables of a design as a maker would call them, with the values they went from and to. */
-import { writeInShopUnit } from './shop-values.js';
-import type { Design, DesignVariable } from '../recipes/design-matrix.js';
-import type { Workshop } from '../recipes/workshop.js';
+import { writeInShopUnit } from '../shop-values.js';
+import type { Design, DesignVariable } from '../../recipes/builds/design-matrix.js';
+import type { Workshop } from '../../recipes/workshop.js';
 
 export class VariableWords {
   constructor(

@@ -2,21 +2,21 @@
  * The plan of an instrument as plain data: outline, soundhole, braces with their heights, bridge and plate under it, each
  * with its numbers and the place where it is written. What is not known is left out and named; the rest is still drawn.
  */
-import { MechanicsError } from '../mechanics/error.js';
-import type { Evaluation } from '../recipes/evaluation.js';
-import type { Definition, Value } from '../facts/facts.js';
-import { type Held, isWithin } from '../recipes/instrument.js';
-import type { Side } from '../recipes/comparison.js';
-import type { ShopSettings } from '../recipes/settings.js';
-import { sideOf } from '../recipes/sides.js';
-import { catalogue } from '../catalogue/catalogue.js';
-import { figureAt } from './figures.js';
-import { type Desk, type Location, locationOf } from './desk.js';
-import { lengthOnPaper, writeOnPaper } from './on-paper.js';
+import { MechanicsError } from '../../mechanics/error.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Definition, Value } from '../../facts/facts.js';
+import { type Held, isWithin } from '../../recipes/instrument/instrument.js';
+import type { Side } from '../../recipes/instrument/comparison.js';
+import type { ShopSettings } from '../../recipes/instrument/shop-settings.js';
+import { sideOf } from '../../recipes/instrument/sides.js';
+import { catalogue } from '../../catalogue/catalogue.js';
+import { figureAt } from '../figures.js';
+import { type Desk, type Location, locationOf } from '../../checks/desk.js';
+import { lengthOnPaper, writeOnPaper } from '../on-paper.js';
 import { NotKnown, PlainAsk } from './plain-ask.js';
 import { type Outlined, PLAN_PARTS, type PlanPart, outlineOf } from './plan-shapes.js';
-import { type PlateThickness, thicknessOf } from './plate-thickness.js';
-import type { Wording } from '../wording/wording.js';
+import { type PlateThickness, thicknessOf } from './thickness-places.js';
+import type { Wording } from '../../wording/wording.js';
 
 /** Station from the tail, and offset from the centre line, bass side negative; mm. */
 export type PlanPoint = readonly [number, number];

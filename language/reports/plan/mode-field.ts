@@ -1,7 +1,7 @@
 /** The movement of a plate on a grid, and the areas that move together. */
-import { type Grid, type GridWeights, gridWeights, onGrid } from '../mechanics/top/index.js';
-import { contains } from '../mechanics/top/polygon.js';
-import type { PlateDrawing } from '../recipes/analyst.js';
+import { type Grid, type GridWeights, gridWeights, onGrid } from '../../mechanics/plate/index.js';
+import { contains } from '../../mechanics/plate/mesh/polygon.js';
+import type { PlateDrawing } from '../../recipes/evaluation/analyst.js';
 import { areasOf, type MovingArea } from './moving-areas.js';
 
 type Point = readonly [number, number];

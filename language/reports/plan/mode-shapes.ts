@@ -2,14 +2,14 @@
  * The first modes of a braced plate as plain data for drawing: how each moves, on a grid, and in which areas it goes which
  * way. They come from the same solution as the resonances, so nothing is solved twice.
  */
-import { MechanicsError } from '../mechanics/error.js';
-import { DIMENSION } from '../quantities/dimension.js';
-import { writeQuantity } from '../quantities/write.js';
-import type { ModeFigures, PlateAnalysis, PlateTask } from '../recipes/analyst.js';
-import { plateTask } from '../recipes/derived/plate-task.js';
-import { sideOf } from '../recipes/sides.js';
-import type { Desk } from './desk.js';
-import type { Grid } from '../mechanics/top/index.js';
+import { MechanicsError } from '../../mechanics/error.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
+import type { ModeFigures, PlateAnalysis, PlateTask } from '../../recipes/evaluation/analyst.js';
+import { plateTask } from '../../recipes/derived/plate-task.js';
+import { sideOf } from '../../recipes/instrument/sides.js';
+import type { Desk } from '../../checks/desk.js';
+import type { Grid } from '../../mechanics/plate/index.js';
 import { ModeField } from './mode-field.js';
 import type { MovingArea } from './moving-areas.js';
 import { GatheringAsk, NotKnown } from './plain-ask.js';

@@ -1,5 +1,5 @@
 /** Areas of a plate that move one way in a mode, in words a person can be told: how many, where, which way. */
-import type { Grid } from '../mechanics/top/index.js';
+import type { Grid } from '../../mechanics/plate/index.js';
 
 export interface MovingArea {
   readonly way: 'up' | 'down';

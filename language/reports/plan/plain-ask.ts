@@ -1,7 +1,7 @@
 /** Asks an evaluation for what a drawing needs; what is missing ends the part that needs it. */
-import type { PlateAnalysis, WoodFit } from '../recipes/analyst.js';
-import type { Ask, Evaluation } from '../recipes/evaluation.js';
-import type { Value } from '../facts/facts.js';
+import type { PlateAnalysis, WoodFit } from '../../recipes/evaluation/analyst.js';
+import type { Ask, Evaluation } from '../../recipes/evaluation/evaluation.js';
+import type { Value } from '../../facts/facts.js';
 
 /** Something a part of a drawing needs is not known. */
 export class NotKnown extends Error {

@@ -1,9 +1,9 @@
 /** The shapes a plan is made of, in metres: stations from the tail, offsets from the centre line, bass side negative. */
-import { braceHeight } from '../mechanics/braceHeight.js';
-import { bodyOf } from '../recipes/derived/body-quantities.js';
-import { braceOf } from '../recipes/derived/brace-quantities.js';
-import { bridgeMiddle, rectangle } from '../recipes/derived/plate-task.js';
-import type { Ask } from '../recipes/evaluation.js';
+import { braceHeight } from '../../mechanics/braces/brace-height.js';
+import { bodyOf } from '../../recipes/derived/body-quantities.js';
+import { braceOf } from '../../recipes/derived/brace-quantities.js';
+import { bridgeMiddle, rectangle } from '../../recipes/derived/plate-task.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 
 type Point = readonly [number, number];
 

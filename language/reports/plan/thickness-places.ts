@@ -1,10 +1,10 @@
 /** How thick a plate is, and where, as far as the recipe says. */
-import { USUAL_BAND } from '../mechanics/thickness.js';
-import type { Evaluation } from '../recipes/evaluation.js';
-import { type Held, isWithin } from '../recipes/instrument.js';
-import type { Value } from '../facts/facts.js';
-import type { ShopSettings } from '../recipes/settings.js';
-import { lengthOnPaper, writeOnPaper } from './on-paper.js';
+import { USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
+import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
+import { type Held, isWithin } from '../../recipes/instrument/instrument.js';
+import type { Value } from '../../facts/facts.js';
+import type { ShopSettings } from '../../recipes/instrument/shop-settings.js';
+import { lengthOnPaper, writeOnPaper } from '../on-paper.js';
 
 export interface PlateThickness {
   /** Over the middle: `2.80 mm`. */

@@ -1,8 +1,8 @@
 /** Requests for setting a recipe on another parent: which there are, and what to write. */
-import { possibleParents, rebasedOn } from '../editing/refactoring/rebase.js';
-import { placed, toWorkspaceEdit } from './convert.js';
-import { GetRebase, ListParents, type PossibleParent, type Rebased } from './protocol.js';
-import type { Serving } from './serve.js';
+import { possibleParents, rebasedOn } from '../../editing/refactoring/rebase.js';
+import { placed, toWorkspaceEdit } from '../convert.js';
+import { GetRebase, ListParents, type PossibleParent, type Rebased } from '../protocol.js';
+import type { Serving } from '../serve.js';
 
 export function serveAnotherParent({ connection, session, versionOf, answer }: Serving): void {
   const { desk, parser } = session;

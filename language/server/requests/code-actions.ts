@@ -1,11 +1,11 @@
 /** Code actions: fixes of findings, accepting a finding where it stands, and refactorings. */
 import type { CodeActionParams } from 'vscode-languageserver';
 import { type CodeAction, CodeActionKind, type Diagnostic, type Range } from 'vscode-languageserver-types';
-import { acceptInPlace } from '../checks/acceptance.js';
-import type { Fix } from '../checks/finding.js';
-import { type Offer, type RefactoringKind, refactoringsAt } from '../editing/refactoring/refactorings.js';
-import { placed, toDiagnostic, toLocation, toWorkspaceEdit } from './convert.js';
-import type { Serving } from './serve.js';
+import { acceptInPlace } from '../../checks/acceptance.js';
+import type { Fix } from '../../checks/finding.js';
+import { type Offer, type RefactoringKind, refactoringsAt } from '../../editing/refactoring/refactorings.js';
+import { placed, toDiagnostic, toLocation, toWorkspaceEdit } from '../convert.js';
+import type { Serving } from '../serve.js';
 
 const KINDS: Readonly<Record<RefactoringKind, CodeActionKind>> = {
   extract: CodeActionKind.RefactorExtract,

@@ -2,10 +2,10 @@
 import type { CompletionParams } from 'vscode-languageserver';
 import { CompletionItemKind, InsertTextFormat, MarkupKind } from 'vscode-languageserver-types';
 import type { CompletionItem, CompletionList } from 'vscode-languageserver-types';
-import { completionsAt } from '../editing/completion.js';
-import type { Completion, CompletionKind } from '../editing/offer.js';
-import { filledIn } from '../editing/snippet.js';
-import type { Serving } from './serve.js';
+import { completionsAt } from '../../editing/completion/completion.js';
+import type { Completion, CompletionKind } from '../../editing/completion/offer.js';
+import { filledIn } from '../../editing/completion/snippet.js';
+import type { Serving } from '../serve.js';
 
 const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
   keyword: CompletionItemKind.Keyword,

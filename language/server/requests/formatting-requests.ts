@@ -5,8 +5,8 @@ import type {
   DocumentRangeFormattingParams,
 } from 'vscode-languageserver';
 import type { TextEdit } from 'vscode-languageserver-types';
-import { formattingEditsWithin } from '../editing/formatting.js';
-import type { Serving } from './serve.js';
+import { formattingEditsWithin } from '../../editing/formatting/formatting.js';
+import type { Serving } from '../serve.js';
 
 /** After which signs the line just finished is laid out, in an editor that is set to format on type. */
 export const FINISHES_LINE = { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };

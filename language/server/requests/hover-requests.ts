@@ -7,12 +7,12 @@ import {
   MarkupKind,
   type Hover as ProtocolHover,
 } from 'vscode-languageserver-types';
-import { hoverAt } from '../editing/hover.js';
-import { inlayHints } from '../editing/inlay-hints.js';
-import { type Lens, lensesOf } from '../editing/lenses.js';
-import { linksIn } from '../editing/links.js';
-import { COMMANDS } from './protocol.js';
-import type { Serving } from './serve.js';
+import { hoverAt } from '../../editing/hover/hover.js';
+import { inlayHints } from '../../editing/hints/inlay-hints.js';
+import { type Lens, lensesOf } from '../../editing/hints/lenses.js';
+import { linksIn } from '../../editing/navigation/links.js';
+import { COMMANDS } from '../protocol.js';
+import type { Serving } from '../serve.js';
 
 export function serveInsight({ connection, session, answer }: Serving): void {
   const { desk } = session;

@@ -1,7 +1,7 @@
 /** Requests of our own: the instruments of the folder, one of them in full, two of them side by side, the library. */
-import { comparisonTable } from '../editing/comparison-table.js';
-import { instrumentsOf } from '../editing/instruments.js';
-import { resolvedText } from '../editing/resolved-text.js';
+import { comparisonTable } from '../../reports/comparison/comparison-table.js';
+import { instrumentsOf } from '../../reports/instrument-list.js';
+import { resolvedText } from '../../reports/resolved-text.js';
 import {
   type ComparisonTable,
   GetComparison,
@@ -10,9 +10,9 @@ import {
   type InstrumentEntry,
   ListInstruments,
   type ResolvedText,
-} from './protocol.js';
-import { libraryText } from './library-pages.js';
-import type { Serving } from './serve.js';
+} from '../protocol.js';
+import { libraryText } from '../library-pages.js';
+import type { Serving } from '../serve.js';
 
 export function serveInstruments({ connection, session, answer }: Serving): void {
   const { desk } = session;

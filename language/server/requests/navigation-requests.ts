@@ -28,15 +28,15 @@ import {
   type SymbolInformation,
   type WorkspaceEdit,
 } from 'vscode-languageserver-types';
-import { type Desk, locationOf } from '../editing/desk.js';
-import { ancestorsOf, changesOfPathAt, descendantsOf, lineageItemAt } from '../editing/lineage-tree.js';
-import { foldingRanges } from '../editing/folding.js';
-import { highlights } from '../editing/highlights.js';
-import { definitionAt, referencesAt, rename, renameRange } from '../editing/references.js';
-import { documentSymbols, selectionRanges, type Symbol, workspaceSymbols } from '../editing/symbols.js';
-import type { Definition, Span } from '../facts/facts.js';
-import { symbolKind, toProtocolLocation, toWorkspaceEdit } from './convert.js';
-import type { Serving } from './serve.js';
+import { type Desk, locationOf } from '../../checks/desk.js';
+import { ancestorsOf, changesOfPathAt, descendantsOf, lineageItemAt } from '../../editing/navigation/lineage-tree.js';
+import { foldingRanges } from '../../editing/navigation/folding.js';
+import { highlights } from '../../editing/navigation/highlights.js';
+import { definitionAt, referencesAt, rename, renameRange } from '../../editing/navigation/references.js';
+import { documentSymbols, selectionRanges, type Symbol, workspaceSymbols } from '../../editing/navigation/symbols.js';
+import type { Definition, Span } from '../../facts/facts.js';
+import { symbolKind, toProtocolLocation, toWorkspaceEdit } from '../convert.js';
+import type { Serving } from '../serve.js';
 
 export function serveNavigation({ connection, session, versionOf, answer }: Serving): void {
   const { desk, parser } = session;

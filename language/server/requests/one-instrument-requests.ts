@@ -1,11 +1,11 @@
 /** Requests for what is listed of one instrument: its values, the count of its changes, its sheets, and what has one. */
-import { changeCount } from '../editing/change-count.js';
-import { printablesOf } from '../editing/printables.js';
-import { modelEffectsTable } from '../editing/model-effects-table.js';
-import { valuesOf } from '../editing/values-list.js';
-import { sheetAsHtml } from '../sheets/html.js';
-import type { SheetKind } from '../sheets/sheet.js';
-import { sheetOf } from '../sheets/sheets.js';
+import { changeCount } from '../../reports/change-count.js';
+import { printablesOf } from '../../reports/printables.js';
+import { modelEffectsTable } from '../../reports/effects/model-effects-table.js';
+import { valuesOf } from '../../reports/values-list.js';
+import { sheetAsHtml } from '../../sheets/html.js';
+import type { SheetKind } from '../../sheets/sheet.js';
+import { sheetOf } from '../../sheets/sheets.js';
 import {
   type ChangeCount,
   GetChangeCount,
@@ -17,8 +17,8 @@ import {
   type PrintableEntry,
   type PrintedSheet,
   type ValuesList,
-} from './protocol.js';
-import type { Serving } from './serve.js';
+} from '../protocol.js';
+import type { Serving } from '../serve.js';
 
 export function serveOneInstrument({ connection, session, answer }: Serving): void {
   const { desk } = session;

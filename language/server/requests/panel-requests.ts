@@ -1,13 +1,13 @@
 /** Requests for what stands beside the text: lineage, choice of wood, drawing, modes, tests, a shop to start from. */
-import { comparedModes } from '../editing/compared-modes.js';
-import { drawingOf } from '../editing/drawing.js';
-import { expectationTests } from '../editing/expectation-tests.js';
-import { lineageOverview } from '../editing/lineage-overview.js';
-import { modeShapes } from '../editing/mode-shapes.js';
-import { type StarterAnswers, type StarterFile, starterShop } from '../editing/starter-shop.js';
-import { useWood } from '../editing/use-wood.js';
-import { woodChoice } from '../editing/wood-choice.js';
-import { placed, toWorkspaceEdit } from './convert.js';
+import { comparedModes } from '../../reports/comparison/compared-modes.js';
+import { drawingOf } from '../../reports/plan/drawing.js';
+import { expectationTests } from '../../reports/expectation-results.js';
+import { lineageOverview } from '../../reports/lineage-overview.js';
+import { modeShapes } from '../../reports/plan/mode-shapes.js';
+import { type StarterAnswers, type StarterFile, starterShop } from '../../editing/starter/starter-shop.js';
+import { useWood } from '../../editing/refactoring/use-wood.js';
+import { woodChoice } from '../../reports/wood-choice.js';
+import { placed, toWorkspaceEdit } from '../convert.js';
 import {
   type ComparedModes,
   type Drawing,
@@ -24,8 +24,8 @@ import {
   type RecipeTests,
   type WoodChoice,
   type WoodUse,
-} from './protocol.js';
-import type { Serving } from './serve.js';
+} from '../protocol.js';
+import type { Serving } from '../serve.js';
 
 export function serveBesideTheText({ connection, session, versionOf, answer }: Serving): void {
   const { desk } = session;

@@ -11,9 +11,9 @@ import type {
   SemanticTokensParams,
   SemanticTokensRangeParams,
 } from 'vscode-languageserver';
-import type { TokenKind, TokenModifier } from '../editing/meaning.js';
-import { type SemanticToken, semanticTokens } from '../editing/semantic-tokens.js';
-import type { Serving } from './serve.js';
+import type { TokenKind, TokenModifier } from '../../editing/tokens/meaning.js';
+import { type SemanticToken, semanticTokens } from '../../editing/tokens/semantic-tokens.js';
+import type { Serving } from '../serve.js';
 
 /** The protocol's own types of tokens, so that every theme and editor has a colour for them. */
 const TYPES: Readonly<Record<TokenKind, string>> = {

@@ -1,5 +1,5 @@
 /** Refactorings of a marked text: `$0` is the cursor, two of them the ends of what is selected. */
-import type { Desk } from '../../../language/editing/desk.js';
+import type { Desk } from '../../../language/checks/desk.js';
 import { type Offer, refactoringsAt } from '../../../language/editing/refactoring/refactorings.js';
 import { createParser } from '../../../language/grammar/parse.js';
 import type { Position, Span } from '../../../language/facts/facts.js';

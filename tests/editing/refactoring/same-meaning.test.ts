@@ -1,11 +1,11 @@
 /** Whatever the recipes: a refactoring that is to keep the meaning keeps it, and nothing a person wrote is lost. */
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import type { Desk } from '../../../language/editing/desk.js';
+import type { Desk } from '../../../language/checks/desk.js';
 import type { Offer } from '../../../language/editing/refactoring/refactorings.js';
 import type { Position, Value } from '../../../language/facts/facts.js';
-import { sameValues } from '../../../language/recipes/instrument.js';
-import { sameValue } from '../../../language/recipes/values.js';
+import { sameValues } from '../../../language/recipes/instrument/instrument.js';
+import { sameValue } from '../../../language/recipes/instrument/values.js';
 import { deskOf, VENNICK } from '../desk-of.js';
 import { applied, offersFor } from './marked-desk.js';
 

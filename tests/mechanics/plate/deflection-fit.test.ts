@@ -1,12 +1,12 @@
 /** E along from a deflection, where beam theory knows the answer: narrow planks. */
 import { describe, expect, test } from 'vitest';
-import { plankDeflection } from '../../../language/mechanics/plank.js';
+import { plankDeflection } from '../../../language/mechanics/wood/plank.js';
 import {
   fitDeflection,
   TopSolver,
   type DeflectionTest,
   type OrthotropicWood,
-} from '../../../language/mechanics/top/index.js';
+} from '../../../language/mechanics/plate/index.js';
 
 const solver = new TopSolver();
 const E = 11e9;

@@ -1,6 +1,6 @@
 /** The plate element and its laminate: what they must reproduce exactly. */
 import { describe, expect, test } from 'vitest';
-import type { OrthotropicWood } from '../../../language/mechanics/top/index.js';
+import type { OrthotropicWood } from '../../../language/mechanics/plate/index.js';
 import {
   AT_A,
   AT_B,
@@ -10,9 +10,9 @@ import {
   AT_SHEAR,
   LAMINATE_SIZE,
   laminate,
-} from '../../../language/mechanics/top/laminate.js';
-import { plateElement } from '../../../language/mechanics/top/plateElement.js';
-import { spruce } from '../../published/top/referenceTops.js';
+} from '../../../language/mechanics/plate/element/laminate.js';
+import { plateElement } from '../../../language/mechanics/plate/element/plate-element.js';
+import { spruce } from '../../published/plate/reference-tops.js';
 
 const h = 0.003;
 const row = (

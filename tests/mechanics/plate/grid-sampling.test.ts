@@ -1,6 +1,6 @@
 /** Nodal values on a grid. */
 import { expect, it } from 'vitest';
-import { gridWeights, onGrid, TopSolver } from '../../../language/mechanics/top/index.js';
+import { gridWeights, onGrid, TopSolver } from '../../../language/mechanics/plate/index.js';
 
 const WOOD = {
   eAlong: 11e9,

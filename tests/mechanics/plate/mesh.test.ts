@@ -1,14 +1,14 @@
 /** The mesher: every plan gives convex quadrilaterals that keep its areas and follow its lines, or a plain refusal. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { TopSolver, type Brace, type TopModel } from '../../../language/mechanics/top/index.js';
-import { holeOutline } from '../../../language/mechanics/top/layout.js';
-import { meshTop, type TopMesh } from '../../../language/mechanics/top/mesh.js';
-import { contains, signedArea } from '../../../language/mechanics/top/polygon.js';
-import { quadQuality } from '../../../language/mechanics/top/quadrilaterals.js';
-import { validateTop } from '../../../language/mechanics/top/validate.js';
-import { guitarCases, guitarOutline, guitarTop, HELD, xBraces } from '../../published/top/referenceTops.js';
-import { variedTop } from './variedTop.js';
+import { TopSolver, type Brace, type TopModel } from '../../../language/mechanics/plate/index.js';
+import { holeOutline } from '../../../language/mechanics/plate/mesh/mesh-lines.js';
+import { meshTop, type TopMesh } from '../../../language/mechanics/plate/mesh/mesh.js';
+import { contains, signedArea } from '../../../language/mechanics/plate/mesh/polygon.js';
+import { quadQuality } from '../../../language/mechanics/plate/mesh/quadrilaterals.js';
+import { validateTop } from '../../../language/mechanics/plate/validate.js';
+import { guitarCases, guitarOutline, guitarTop, HELD, xBraces } from '../../published/plate/reference-tops.js';
+import { variedTop } from './varied-top.js';
 
 const made = (model: TopModel, spacing: number): TopMesh => {
   const result = meshTop(model, spacing);

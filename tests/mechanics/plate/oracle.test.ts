@@ -1,15 +1,15 @@
 /** The sparse solver against dense algebra from a general library, on a small braced top. */
 import { CholeskyDecomposition, EigenvalueDecomposition, inverse, Matrix, solve } from 'ml-matrix';
 import { expect, test } from 'vitest';
-import type { TopModel } from '../../../language/mechanics/top/index.js';
-import { LAMINATE_SIZE, AT_MASS } from '../../../language/mechanics/top/laminate.js';
-import { loadCase } from '../../../language/mechanics/top/loads.js';
-import { plateElement } from '../../../language/mechanics/top/plateElement.js';
-import { ribStiffness } from '../../../language/mechanics/top/ribElement.js';
-import { RIB_MASS, RIB_SIZE } from '../../../language/mechanics/top/ribSection.js';
-import type { SolvedState } from '../../../language/mechanics/top/solution.js';
-import { blank, bridgeParts, HELD, xBraces } from '../../published/top/referenceTops.js';
-import { solved } from '../../published/top/solved.js';
+import type { TopModel } from '../../../language/mechanics/plate/index.js';
+import { LAMINATE_SIZE, AT_MASS } from '../../../language/mechanics/plate/element/laminate.js';
+import { loadCase } from '../../../language/mechanics/plate/solve/loads.js';
+import { plateElement } from '../../../language/mechanics/plate/element/plate-element.js';
+import { ribStiffness } from '../../../language/mechanics/plate/element/rib-element.js';
+import { RIB_MASS, RIB_SIZE } from '../../../language/mechanics/plate/element/rib-section.js';
+import type { SolvedState } from '../../../language/mechanics/plate/solution.js';
+import { blank, bridgeParts, HELD, xBraces } from '../../published/plate/reference-tops.js';
+import { solved } from '../../published/plate/solved.js';
 
 /** A small panel with two braces that cross and a bridge on it. */
 const model: TopModel = {

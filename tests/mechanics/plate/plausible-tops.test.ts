@@ -1,10 +1,10 @@
 /** Two hundred random plausible tops: each is divided without refusal, and no quadrilateral is turned inside out. */
 import { expect, test } from 'vitest';
-import { TopSolver } from '../../../language/mechanics/top/index.js';
-import { meshTop } from '../../../language/mechanics/top/mesh.js';
-import { quadQuality } from '../../../language/mechanics/top/quadrilaterals.js';
-import { validateTop } from '../../../language/mechanics/top/validate.js';
-import { plausibleTop } from './plausibleTops.js';
+import { TopSolver } from '../../../language/mechanics/plate/index.js';
+import { meshTop } from '../../../language/mechanics/plate/mesh/mesh.js';
+import { quadQuality } from '../../../language/mechanics/plate/mesh/quadrilaterals.js';
+import { validateTop } from '../../../language/mechanics/plate/validate.js';
+import { plausibleTop } from './plausible-tops.js';
 
 const SEEDS = Array.from({ length: 200 }, (_, k) => k + 1);
 

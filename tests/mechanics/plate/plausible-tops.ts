@@ -1,6 +1,6 @@
 /** Random tops as a maker might draw them: their outlines, X, tone bars, fans, ladders, ends at all distances from the outline. */
-import type { Brace, Point, TopModel } from '../../../language/mechanics/top/index.js';
-import { spruce } from '../../published/top/referenceTops.js';
+import type { Brace, Point, TopModel } from '../../../language/mechanics/plate/index.js';
+import { spruce } from '../../published/plate/reference-tops.js';
 
 /** The same seed gives the same top. */
 export function plausibleTop(seed: number): TopModel {

@@ -1,9 +1,9 @@
 /** Input that cannot be solved: a sentence at the right place, never an exception, a NaN or a hang. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { TopSolver, validateTop, type TopModel } from '../../../language/mechanics/top/index.js';
-import { bridgeParts, guitarCases, HELD, spruce, xBraces } from '../../published/top/referenceTops.js';
-import { variedTop } from './variedTop.js';
+import { TopSolver, validateTop, type TopModel } from '../../../language/mechanics/plate/index.js';
+import { bridgeParts, guitarCases, HELD, spruce, xBraces } from '../../published/plate/reference-tops.js';
+import { variedTop } from './varied-top.js';
 
 const sound = guitarCases.e1_guitar_hinged_braced!.model;
 const plate = (change: Partial<TopModel['plate']>): TopModel => ({ ...sound, plate: { ...sound.plate, ...change } });

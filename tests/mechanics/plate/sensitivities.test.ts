@@ -7,10 +7,10 @@ import {
   type TopModel,
   type TopSolution,
   TopSolver,
-} from '../../../language/mechanics/top/index.js';
-import { guitarCases } from '../../published/top/referenceTops.js';
-import { solved } from '../../published/top/solved.js';
-import { variedTop } from './variedTop.js';
+} from '../../../language/mechanics/plate/index.js';
+import { guitarCases } from '../../published/plate/reference-tops.js';
+import { solved } from '../../published/plate/solved.js';
+import { variedTop } from './varied-top.js';
 
 const tops: Readonly<Record<string, TopModel>> = {
   'the reference top': guitarCases.e1_guitar_hinged_braced!.model,

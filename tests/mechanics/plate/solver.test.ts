@@ -6,9 +6,9 @@ import {
   type TopModel,
   type TopParameter,
   type TopSolution,
-} from '../../../language/mechanics/top/index.js';
-import { blank, guitarCases, HELD } from '../../published/top/referenceTops.js';
-import { variedTop } from './variedTop.js';
+} from '../../../language/mechanics/plate/index.js';
+import { blank, guitarCases, HELD } from '../../published/plate/reference-tops.js';
+import { variedTop } from './varied-top.js';
 
 const model = guitarCases.e1_guitar_hinged_braced!.model;
 const solution = (solver: TopSolver, top: TopModel, quickly = false): TopSolution => {

@@ -1,4 +1,4 @@
-/** Wood from taps: what the fit says of its own certainty, and what it refuses. Recovery of published plates: tests/published/top. */
+/** Wood from taps: what the fit says of its own certainty, and what it refuses. Recovery of published plates: tests/published/plate. */
 import { describe, expect, test } from 'vitest';
 import {
   fitTaps,
@@ -7,7 +7,7 @@ import {
   type OrthotropicWood,
   type Tap,
   type TapTest,
-} from '../../../language/mechanics/top/index.js';
+} from '../../../language/mechanics/plate/index.js';
 
 const solver = new TopSolver();
 

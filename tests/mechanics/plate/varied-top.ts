@@ -1,6 +1,6 @@
 /** A top that uses what the reference tops do not: taper, sprung edge, carved braces of other profiles, half-laps, turned grain. */
-import type { TopModel } from '../../../language/mechanics/top/index.js';
-import { bridgeParts, guitarOutline, spruce, toneBar, xBraces } from '../../published/top/referenceTops.js';
+import type { TopModel } from '../../../language/mechanics/plate/index.js';
+import { bridgeParts, guitarOutline, spruce, toneBar, xBraces } from '../../published/plate/reference-tops.js';
 
 export const variedTop: TopModel = {
   outline: guitarOutline,

@@ -5,7 +5,7 @@ import {
   type OrthotropicWood,
   type TopModel,
   type TopSolution,
-} from '../../../language/mechanics/top/index.js';
+} from '../../../language/mechanics/plate/index.js';
 
 /** Hardly shears, so that thin-plate theory holds. */
 const wood: OrthotropicWood = {

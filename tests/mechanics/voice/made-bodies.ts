@@ -1,6 +1,6 @@
 /** Bodies and strings at random, as wide as guitars come and wider. */
 import fc from 'fast-check';
-import { plugMass } from '../../../language/mechanics/body.js';
+import { plugMass } from '../../../language/mechanics/body/coupled-body.js';
 import type {
   FingerboardInput,
   PartMode,
@@ -8,7 +8,7 @@ import type {
   SoundingString,
 } from '../../../language/mechanics/voice/index.js';
 import { ownLoss } from '../../../language/mechanics/voice/index.js';
-import { STRING_KINDS } from '../../../language/mechanics/stringWeight.js';
+import { STRING_KINDS } from '../../../language/mechanics/strings/string-weight.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

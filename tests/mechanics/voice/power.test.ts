@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { airSpring, coupledModes, plugMass } from '../../../language/mechanics/body.js';
+import { airSpring, coupledModes, plugMass } from '../../../language/mechanics/body/coupled-body.js';
 import { coupledBodyModes, powerBalance, response } from '../../../language/mechanics/voice/sounding-body.js';
 import { bodies } from './made-bodies.js';
 

@@ -4,7 +4,7 @@
  * unbraced pairs), an exchange would not change what is asserted.
  */
 import { describe, expect, test } from 'vitest';
-import { allParts, guitarCases, guitarTop, HELD, reference, rotationCases } from './referenceTops.js';
+import { allParts, guitarCases, guitarTop, HELD, reference, rotationCases } from './reference-tops.js';
 import { solved, worstError } from './solved.js';
 
 const MESHES = [450, 600, 850];

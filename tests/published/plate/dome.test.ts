@@ -1,7 +1,7 @@
 /** Domed plates: shallow spherical panels against shallow-shell theory. */
 import { describe, expect, test } from 'vitest';
-import { sensitivities, TopSolver, type TopModel } from '../../../language/mechanics/top/index.js';
-import { shallowPanelModes, type Panel } from './ritzShallowShell.js';
+import { sensitivities, TopSolver, type TopModel } from '../../../language/mechanics/plate/index.js';
+import { shallowPanelModes, type Panel } from './ritz-shallow-shell.js';
 
 const isotropic: Panel = {
   a: 0.5,

@@ -1,5 +1,5 @@
 /** The spruce plates of the data set as models for the solver. */
-import type { ModeLabel, OrthotropicWood, TopModel } from '../../../language/mechanics/top/index.js';
+import type { ModeLabel, OrthotropicWood, TopModel } from '../../../language/mechanics/plate/index.js';
 import { number } from '../table.js';
 
 /** Named as in the data set: nodal lines that run along the grain, then those that cross it. */

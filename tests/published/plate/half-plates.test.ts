@@ -1,9 +1,9 @@
 /** The first five peaks of five measured half-plates; see `halfPlates.ts` for their source. */
 import { describe, expect, test } from 'vitest';
-import { labelledModes } from '../../../language/mechanics/top/index.js';
-import { labelOf, MODES } from './freePlates.js';
-import { firstPeaks, halfPlateModel, halfPlates } from './halfPlates.js';
-import { expectedName, modeNames } from './nodalLines.js';
+import { labelledModes } from '../../../language/mechanics/plate/index.js';
+import { labelOf, MODES } from './free-plates.js';
+import { firstPeaks, halfPlateModel, halfPlates } from './half-plates.js';
+import { expectedName, modeNames } from './nodal-lines.js';
 import { solved } from './solved.js';
 
 /**

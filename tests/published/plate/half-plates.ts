@@ -6,9 +6,9 @@
  * are those of the first plate of the same authors' finite-element set.
  */
 import { readFileSync } from 'node:fs';
-import type { TopModel } from '../../../language/mechanics/top/index.js';
+import type { TopModel } from '../../../language/mechanics/plate/index.js';
 import { number, readTable } from '../table.js';
-import { freePlate } from './freePlates.js';
+import { freePlate } from './free-plates.js';
 
 export interface HalfPlate {
   readonly plate: string;

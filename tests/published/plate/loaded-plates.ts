@@ -5,8 +5,8 @@ import {
   type OrthotropicWood,
   type Point,
   type TopModel,
-} from '../../../language/mechanics/top/index.js';
-import { CLAMPED, HELD } from './referenceTops.js';
+} from '../../../language/mechanics/plate/index.js';
+import { CLAMPED, HELD } from './reference-tops.js';
 import { solved } from './solved.js';
 
 const thin: OrthotropicWood = {

@@ -4,10 +4,10 @@
  * characterization" (J. Acoust. Soc. Am.). Every elastic constant the plate needs is the data set's own.
  */
 import { describe, expect, test } from 'vitest';
-import { labelledModes, TopSolver } from '../../../language/mechanics/top/index.js';
+import { labelledModes, TopSolver } from '../../../language/mechanics/plate/index.js';
 import { number, readTable } from '../table.js';
-import { freePlate, labelOf, MODES, woodOf } from './freePlates.js';
-import { expectedName, modeNames } from './nodalLines.js';
+import { freePlate, labelOf, MODES, woodOf } from './free-plates.js';
+import { expectedName, modeNames } from './nodal-lines.js';
 
 const rows = readTable('top-spruce-plates-fe.csv');
 const solver = new TopSolver();

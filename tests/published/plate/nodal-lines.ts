@@ -1,5 +1,5 @@
 /** Names a mode of a free rectangular plate by counting its nodal lines, without the bar shapes the solver's own labels use. */
-import type { TopSolution } from '../../../language/mechanics/top/index.js';
+import type { TopSolution } from '../../../language/mechanics/plate/index.js';
 
 const ALONG = 41;
 const ACROSS = 21;

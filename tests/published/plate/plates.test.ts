@@ -1,8 +1,8 @@
 /** Bare plates against published and converged theory. */
 import { describe, expect, test } from 'vitest';
-import type { Edge, Point } from '../../../language/mechanics/top/index.js';
-import { blank, CLAMPED, HELD, reference, spruce } from './referenceTops.js';
-import { ellipseModes } from './ritzEllipse.js';
+import type { Edge, Point } from '../../../language/mechanics/plate/index.js';
+import { blank, CLAMPED, HELD, reference, spruce } from './reference-tops.js';
+import { ellipseModes } from './ritz-ellipse.js';
 import { frequencies, worstError } from './solved.js';
 import { numbers } from './tables.js';
 import {
@@ -14,7 +14,7 @@ import {
   steel,
   theory,
   thin,
-} from './thinPlates.js';
+} from './thin-plates.js';
 
 test('NAFEMS FV12, free thin square plate: eight frequencies within 0.2 %', () => {
   const f = frequencies(blank(10, 10, 0.05, { kind: 'free' }, steel), { modes: 8, nodes: 1500 });

@@ -8,7 +8,7 @@ import type {
   Point,
   ThicknessMap,
   TopModel,
-} from '../../../language/mechanics/top/index.js';
+} from '../../../language/mechanics/plate/index.js';
 
 interface ReferenceWood {
   readonly E_L_Pa: number;

@@ -1,7 +1,7 @@
 /** A clamped square panel with one rib; see `ribbedPanel.ts` for its source. */
 import { describe, expect, test } from 'vitest';
-import type { TopSolution } from '../../../language/mechanics/top/index.js';
-import { COMPUTED, MEASURED, panel, SIDE } from './ribbedPanel.js';
+import type { TopSolution } from '../../../language/mechanics/plate/index.js';
+import { COMPUTED, MEASURED, panel, SIDE } from './ribbed-panel.js';
 
 /** −1 when the halves beside the rib move against each other, 1 when they move together. */
 function symmetry({ mesh, modes }: TopSolution, mode: number): number {

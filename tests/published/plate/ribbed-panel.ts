@@ -4,7 +4,7 @@
  * by A.K.L. Srivastava, P.K. Datta & A.H. Sheikh, Shock and Vibration 11 (2004) 9–19, Table 4, and T.I. Thinh et al., Vietnam J.
  * Mech. 35 (2013) 31–50, Table 1; read in a public transcription that cites both.
  */
-import { type OrthotropicWood, type TopSolution } from '../../../language/mechanics/top/index.js';
+import { type OrthotropicWood, type TopSolution } from '../../../language/mechanics/plate/index.js';
 import { solved } from './solved.js';
 
 /** m */

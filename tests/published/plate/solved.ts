@@ -4,7 +4,7 @@ import {
   type SolveOptions,
   type TopModel,
   type TopSolution,
-} from '../../../language/mechanics/top/index.js';
+} from '../../../language/mechanics/plate/index.js';
 
 const solver = new TopSolver();
 

@@ -1,7 +1,7 @@
 /** Free spruce plates: labelled three-dimensional modes and the fit of their taps (D.G. Badiane et al., data set named in the tables). */
 import { describe, expect, test } from 'vitest';
-import { fitTaps, labelledModes, TopSolver, type OrthotropicWood } from '../../../language/mechanics/top/index.js';
-import { blank } from './referenceTops.js';
+import { fitTaps, labelledModes, TopSolver, type OrthotropicWood } from '../../../language/mechanics/plate/index.js';
+import { blank } from './reference-tops.js';
 import { solved } from './solved.js';
 import { readTable, type Row } from './tables.js';
 

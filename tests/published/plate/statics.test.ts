@@ -1,8 +1,8 @@
 /** Plates under load against Timoshenko's and Roark's coefficients. */
 import { expect, test } from 'vitest';
-import type { Point } from '../../../language/mechanics/top/index.js';
-import { coefficient, edgeOf } from './loadedPlates.js';
-import { CLAMPED } from './referenceTops.js';
+import type { Point } from '../../../language/mechanics/plate/index.js';
+import { coefficient, edgeOf } from './loaded-plates.js';
+import { CLAMPED } from './reference-tops.js';
 import { readTable } from './tables.js';
 
 const rows = readTable('top-plate-static.csv');

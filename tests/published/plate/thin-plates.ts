@@ -1,6 +1,6 @@
 /** Bare plates of thin theory, for comparison with values that leave transverse shear out. */
-import type { Edge, OrthotropicWood, Point, TopModel } from '../../../language/mechanics/top/index.js';
-import { spruce } from './referenceTops.js';
+import type { Edge, OrthotropicWood, Point, TopModel } from '../../../language/mechanics/plate/index.js';
+import { spruce } from './reference-tops.js';
 import { frequencies } from './solved.js';
 import { numbers, readTable } from './tables.js';
 

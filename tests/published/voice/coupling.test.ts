@@ -11,7 +11,7 @@
  * - J. Woodhouse, Plucked guitar transients, Acta Acustica 90 (2004) 945: damping of six nylon strings (from memory).
  */
 import { expect, test } from 'vitest';
-import { plugMass } from '../../../language/mechanics/body.js';
+import { plugMass } from '../../../language/mechanics/body/coupled-body.js';
 import { complex, divide, subtract, ZERO } from '../../../language/mechanics/voice/complex.js';
 import { splitNote } from '../../../language/mechanics/voice/coupled-note.js';
 import { fingerboard, ownLoss, wolvesOf } from '../../../language/mechanics/voice/index.js';

@@ -1,6 +1,6 @@
 /** Curvatures across and along a side of a quadrilateral, and changes of a laminate in that direction only. */
 import { AT_D } from './laminate.js';
-import type { TopMesh } from './mesh.js';
+import type { TopMesh } from '../mesh/mesh.js';
 
 export type Row = readonly [number, number, number];
 

@@ -1,5 +1,5 @@
 /** Stiffness and mass per area of a plate with what is glued on it, from its layers. */
-import type { Film, OrthotropicWood } from './model.js';
+import type { Film, OrthotropicWood } from '../model.js';
 
 export interface WoodLayer {
   readonly wood: OrthotropicWood;

@@ -10,8 +10,8 @@
  * Five unknowns per node: u, v, w, βx, βy with u(z) = u + z βx, v(z) = v + z βy; transverse shear γ = grad w + β.
  */
 import { AT_A, AT_B, AT_D, AT_SHEAR } from './laminate.js';
-import { BENDING, COUPLED, COUPLING, MEMBRANE, PARTS, SLOPE_X, SLOPE_Y, wholeFromParts } from './plateParts.js';
-import { sideTerms } from './plateSides.js';
+import { BENDING, COUPLED, COUPLING, MEMBRANE, PARTS, SLOPE_X, SLOPE_Y, wholeFromParts } from './plate-parts.js';
+import { sideTerms } from './plate-sides.js';
 
 /** Working space and results of one element after another. */
 export interface PlateElement {

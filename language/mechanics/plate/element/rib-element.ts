@@ -5,7 +5,7 @@
  * on a dome the glue line stretches with u_s + w ∂z/∂s.
  * 1/GA = 1/(k G A) + L²/(12 E I) makes the piece exact in bending and shear (textbook Timoshenko beam; from memory).
  */
-import type { DiscreteTop } from './discrete.js';
+import type { DiscreteTop } from '../solve/discrete.js';
 import {
   RIB_AXIAL,
   RIB_BENDING,
@@ -15,7 +15,7 @@ import {
   RIB_SHEAR,
   RIB_SIZE,
   RIB_TORSION,
-} from './ribSection.js';
+} from './rib-section.js';
 
 /** Fills the 12 × 12 of piece `r`: u, v, w, βx, βy, θ of each end. Returns its length, m. */
 export function ribStiffness({ mesh, x, y, z, ribs }: DiscreteTop, r: number, k: Float64Array): number {

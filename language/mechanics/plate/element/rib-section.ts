@@ -1,6 +1,6 @@
 /** Stiffness and mass of a brace piece between two nodes, from its section at stations along it. */
-import { braceSection, type Profile, type GabledShape } from '../sections.js';
-import type { Brace, OrthotropicWood } from './model.js';
+import { braceSection, type Profile, type GabledShape } from '../../braces/sections.js';
+import type { Brace, OrthotropicWood } from '../model.js';
 
 /** Numbers per piece and their places. Stiffness is about the glue line, the height counted upward from it. */
 export const RIB_SIZE = 10;

@@ -5,9 +5,9 @@
  * thickness, yet far less than an element. Linear elements of width H find ℓ/√(1 + H²/12ℓ²) of it by themselves; the rest is
  * taken off the twisting stiffness of the elements on the rim here.
  */
-import { addEdgeForm, dot3, edgeRows, momentOf, stiffnessOf } from './edgeFrame.js';
+import { addEdgeForm, dot3, edgeRows, momentOf, stiffnessOf } from './edge-frame.js';
 import { AT_SHEAR, LAMINATE_SIZE } from './laminate.js';
-import type { TopMesh } from './mesh.js';
+import type { TopMesh } from '../mesh/mesh.js';
 
 /** Softens `rows` (each quadrilateral on the rim has a row of its own) along the sides listed as quadrilateral and side number. */
 export function softenRim(

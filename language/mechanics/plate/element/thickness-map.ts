@@ -1,8 +1,8 @@
 /** Thickness of the plate at a place. */
-import { thicknessBetween } from '../thickness.js';
-import type { ClosedCurve } from './curve.js';
-import type { ThicknessMap } from './model.js';
-import { distanceToRim } from './polygon.js';
+import { thicknessBetween } from '../../wood/uneven-plate.js';
+import type { ClosedCurve } from '../mesh/curve.js';
+import type { ThicknessMap } from '../model.js';
+import { distanceToRim } from '../mesh/polygon.js';
 
 /** m at `(x, y)`. */
 export function thicknessAt(map: ThicknessMap, outline: ClosedCurve, x: number, y: number): number {

@@ -3,10 +3,10 @@
  * plate bends less. In the brace's section E u,yy + G u,zz = 0 with free sides and an even strain at the glue line gives a force
  * of b √(E G) (8/π³) Σ tanh(m π (H/b) √(E/G))/m³ per unit strain, m odd (Fourier series of the plane problem; derived).
  */
-import { addEdgeForm, edgeRows, stiffnessOf } from './edgeFrame.js';
+import { addEdgeForm, edgeRows, stiffnessOf } from './edge-frame.js';
 import { LAMINATE_SIZE } from './laminate.js';
-import type { TopMesh } from './mesh.js';
-import type { Brace } from './model.js';
+import type { TopMesh } from '../mesh/mesh.js';
+import type { Brace } from '../model.js';
 
 /** N/m: force per unit strain across a brace of `height`, as felt at the glue line. */
 export function crossForce({ width, wood }: Brace, height: number): number {

@@ -5,11 +5,11 @@
  * once per figure and not once per size). The part of v along modes that are known is written down; the rest comes by
  * v ← K⁻¹(g + ω² M v), which shrinks what is wrong by (f/f₇)² each time, f₇ being the first mode that is not known.
  */
-import { BLOCK, columnOf, interleave } from './blocks.js';
-import { areaWeights, dot, extremes, heightsOf } from './describe.js';
-import { fromNodes, type FactoredTop } from './factoredTop.js';
-import { loadedPatch } from './loads.js';
-import type { SolvedState } from './solution.js';
+import { BLOCK, columnOf, interleave } from '../../linear-algebra/blocks.js';
+import { areaWeights, dot, extremes, heightsOf } from '../solve/describe.js';
+import { fromNodes, type FactoredTop } from '../solve/factored-top.js';
+import { loadedPatch } from '../solve/loads.js';
+import type { SolvedState } from '../solution.js';
 
 export interface Adjoints {
   /** Index of the mode whose shape is meant. */

@@ -1,8 +1,8 @@
 /** E along the grain from the deflection of a plank or plate on two supports, with the plate solver: shear and sideways bending included. */
-import { valueAt } from './sampling.js';
-import type { OrthotropicWood, Point, TopModel, TopProblem } from './model.js';
-import type { FittedConstant } from './fit.js';
-import type { TopSolver } from './topSolver.js';
+import { valueAt } from '../solve/sampling.js';
+import type { OrthotropicWood, Point, TopModel, TopProblem } from '../model.js';
+import type { FittedConstant } from './tap-fit.js';
+import type { TopSolver } from '../solve/top-solver.js';
 
 export interface DeflectionTest {
   /** m: the plank along the grain and across it, and its thickness. */

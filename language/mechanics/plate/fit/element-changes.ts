@@ -1,12 +1,12 @@
 /** K′ X for a model whose sizes have changed, from its elements alone: the stiffness itself is never assembled. */
-import { addMassOf, corners, type NodalMass } from './assembly.js';
-import { sameCorners, sameMatter, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
-import type { FactoredTop } from './factoredTop.js';
-import { AT_A, AT_B, LAMINATE_SIZE } from './laminate.js';
-import type { PlateElement } from './plateElement.js';
-import { addPlateProduct, COUPLED, COUPLING, MEMBRANE, PARTS, plateRoom, SLOPE_X, SLOPE_Y } from './plateParts.js';
-import { ribStiffness } from './ribElement.js';
-import type { Unknowns } from './unknowns.js';
+import { addMassOf, corners, type NodalMass } from '../solve/assembly.js';
+import { sameCorners, sameMatter, samePiece, sameQuad, type DiscreteTop } from '../solve/discrete.js';
+import type { FactoredTop } from '../solve/factored-top.js';
+import { AT_A, AT_B, LAMINATE_SIZE } from '../element/laminate.js';
+import type { PlateElement } from '../element/plate-element.js';
+import { addPlateProduct, COUPLED, COUPLING, MEMBRANE, PARTS, plateRoom, SLOPE_X, SLOPE_Y } from '../element/plate-parts.js';
+import { ribStiffness } from '../element/rib-element.js';
+import type { Unknowns } from '../solve/degrees-of-freedom.js';
 
 export interface ElementChanges {
   /** Y += (K′ − K) X for a block of four vectors in the order of elimination. */

@@ -1,5 +1,5 @@
 /** The sizes and wood constants of a model, each as something that can be changed a little. */
-import type { Brace, OrthotropicWood, Patch, Plate, ThicknessMap, TopModel } from './model.js';
+import type { Brace, OrthotropicWood, Patch, Plate, ThicknessMap, TopModel } from '../model.js';
 
 export type WoodConstant = keyof OrthotropicWood;
 

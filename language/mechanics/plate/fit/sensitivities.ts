@@ -6,16 +6,16 @@
  * parameter changes are formed anew, with the parameter a ten-thousandth larger.
  */
 import { type Adjoints, feltWeights, meanOver } from './adjoints.js';
-import { corners } from './assembly.js';
-import { discreteTop, sameMatter, samePiece, sameQuad, type DiscreteTop } from './discrete.js';
-import { areaWeights, dot, heightsOf, massOf } from './describe.js';
-import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
-import { type LoadCase, loadCase, loadedPatch } from './loads.js';
+import { corners } from '../solve/assembly.js';
+import { discreteTop, sameMatter, samePiece, sameQuad, type DiscreteTop } from '../solve/discrete.js';
+import { areaWeights, dot, heightsOf, massOf } from '../solve/describe.js';
+import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
+import { type LoadCase, loadCase, loadedPatch } from '../solve/loads.js';
 import { changed, parametersOf, valueOf, type TopParameter } from './parameters.js';
-import { plateElement, type PlateElement } from './plateElement.js';
-import { ribStiffness } from './ribElement.js';
-import { RIB_MASS, RIB_SIZE } from './ribSection.js';
-import type { SolvedState, TopSolution } from './solution.js';
+import { plateElement, type PlateElement } from '../element/plate-element.js';
+import { ribStiffness } from '../element/rib-element.js';
+import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
+import type { SolvedState, TopSolution } from '../solution.js';
 
 export interface Sensitivity {
   readonly parameter: TopParameter;

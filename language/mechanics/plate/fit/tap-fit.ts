@@ -3,13 +3,13 @@
  * frequencies. With E = 0.946 ρ f² L⁴/h² along (and W⁴ across) and G ≈ 0.822 ρ f² L² W²/h² (free-plate approximations, in
  * common use) the twist reads G about 10 % low; the fit does not.
  */
-import { solveDense } from './denseSystem.js';
-import { labelledModes, type ModeLabel } from './modeLabels.js';
-import type { OrthotropicWood, TopModel, TopProblem } from './model.js';
+import { solveDense } from '../../linear-algebra/dense-system.js';
+import { labelledModes, type ModeLabel } from '../solve/mode-labels.js';
+import type { OrthotropicWood, TopModel, TopProblem } from '../model.js';
 import type { TopParameter } from './parameters.js';
 import { sensitivities } from './sensitivities.js';
-import type { TopSolution } from './solution.js';
-import type { TopSolver } from './topSolver.js';
+import type { TopSolution } from '../solution.js';
+import type { TopSolver } from '../solve/top-solver.js';
 
 export interface Tap {
   readonly mode: ModeLabel;

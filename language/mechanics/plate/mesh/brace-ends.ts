@@ -3,11 +3,11 @@
  * width it would dent the plate at its end, the more so the finer the mesh: 1 to 2 % too low for the first modes of an X-braced top.
  * So the plate ahead of an end counts as rigid over the width of the brace and a quarter of it in length; each quadrilateral
  * is stiffened by what it shares with that place. (The quarter is our own choice, by the solid-element tops
- * under tests/published/top/solid: with twice of it first modes come out about 1 % higher, and the third of the fan-strutted one 4 % too high.)
+ * under tests/published/plate/solid: with twice of it first modes come out about 1 % higher, and the third of the fan-strutted one 4 % too high.)
  */
-import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
+import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import type { TopMesh } from './mesh.js';
-import type { Point, TopModel } from './model.js';
+import type { Point, TopModel } from '../model.js';
 import { signedArea } from './polygon.js';
 
 export interface EndHold {

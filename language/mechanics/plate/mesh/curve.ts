@@ -1,6 +1,6 @@
 /** A closed outline measured along its length. */
 import { counterClockwise } from './polygon.js';
-import type { Point } from './model.js';
+import type { Point } from '../model.js';
 
 /** A turn sharper than this at one point of a polyline is a corner that the mesh must keep. */
 const CORNER = (35 * Math.PI) / 180;

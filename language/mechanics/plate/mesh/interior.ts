@@ -1,6 +1,6 @@
 /** Points inside the plate, between the lines of the plan. */
-import { onPlate, type Layout } from './layout.js';
-import type { PlanarGraph } from './planarGraph.js';
+import { onPlate, type Layout } from './mesh-lines.js';
+import type { PlanarGraph } from './planar-graph.js';
 import { distanceToSegment } from './polygon.js';
 import type { SizeAt } from './sizing.js';
 

@@ -1,6 +1,6 @@
 /** The lines a mesh has to follow: outline, holes, what is inside of each brace, and the stiff footprint of each patch. */
 import { closedCurve, type ClosedCurve } from './curve.js';
-import type { Hole, Point, TopModel } from './model.js';
+import type { Hole, Point, TopModel } from '../model.js';
 import { contains, counterClockwise, crossing, inwardMitres } from './polygon.js';
 
 export interface RibLine {

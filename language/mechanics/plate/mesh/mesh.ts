@@ -1,9 +1,9 @@
 /** The mesh of a top: quadrilaterals that follow its outline, holes, braces and patches. */
 import type { ClosedCurve } from './curve.js';
-import { layoutOf, type Layout } from './layout.js';
+import { layoutOf, type Layout } from './mesh-lines.js';
 import { addInterior } from './interior.js';
-import type { Point, TopModel } from './model.js';
-import { planarGraph, type GraphVertex, type PlanarGraph } from './planarGraph.js';
+import type { Point, TopModel } from '../model.js';
+import { planarGraph, type GraphVertex, type PlanarGraph } from './planar-graph.js';
 import { contains } from './polygon.js';
 import { divide, pairTriangles, quadQuality, type Division, type Facet } from './quadrilaterals.js';
 import { divisions, sizeField, type SizeAt } from './sizing.js';

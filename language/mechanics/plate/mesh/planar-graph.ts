@@ -3,10 +3,10 @@
  * together than a tolerance is drawn together, so that no sliver is left for the mesh.
  */
 import type { ClosedCurve } from './curve.js';
-import type { Layout } from './layout.js';
-import type { Point } from './model.js';
+import type { Layout } from './mesh-lines.js';
+import type { Point } from '../model.js';
 import { crossing } from './polygon.js';
-import { shortEndsOf, type ShortEnd } from './shortEnds.js';
+import { shortEndsOf, type ShortEnd } from './short-ends.js';
 
 export interface GraphVertex {
   x: number;

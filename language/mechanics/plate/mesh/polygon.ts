@@ -1,5 +1,5 @@
 /** Plane geometry on closed polygons given as lists of points. */
-import type { Point } from './model.js';
+import type { Point } from '../model.js';
 
 /** m², positive when the points run counter-clockwise. */
 export function signedArea(polygon: readonly Point[]): number {

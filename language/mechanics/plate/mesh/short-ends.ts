@@ -1,6 +1,6 @@
 /** Ends of braces that stop a little short of the outline or of a hole. */
-import type { Layout } from './layout.js';
-import type { Point } from './model.js';
+import type { Layout } from './mesh-lines.js';
+import type { Point } from '../model.js';
 
 /**
  * The piece of plate between such an end and the curve bends sharply, and the first modes hang on it: 2 mm less of it is 1 to 3 % more

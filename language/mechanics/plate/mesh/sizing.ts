@@ -4,7 +4,7 @@
  * just those places. (After the local feature size of J. Ruppert, A Delaunay refinement algorithm, J. Algorithms 18, 1995.)
  */
 import { distanceToSegment } from './polygon.js';
-import type { PlanarGraph } from './planarGraph.js';
+import type { PlanarGraph } from './planar-graph.js';
 
 /** m: wished distance between neighbours around a place. */
 export type SizeAt = (x: number, y: number) => number;

@@ -1,11 +1,11 @@
 /** Stiffness into the panels of the factor, and the mass matrix. */
-import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
+import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { sameCorners, type DiscreteTop } from './discrete.js';
-import { plateMass, type PlateElement } from './plateElement.js';
-import { PARTS, SCALAR_MASS } from './plateParts.js';
-import { ribStiffness } from './ribElement.js';
-import { RIB_MASS, RIB_SIZE } from './ribSection.js';
-import type { Unknowns } from './unknowns.js';
+import { plateMass, type PlateElement } from '../element/plate-element.js';
+import { PARTS, SCALAR_MASS } from '../element/plate-parts.js';
+import { ribStiffness } from '../element/rib-element.js';
+import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
+import type { Unknowns } from './degrees-of-freedom.js';
 
 /** Mass by node pairs: m0 on u, v, w; m1 between u and βx, v and βy; m2 on βx, βy. Three numbers per entry of the node graph. */
 export type NodalMass = Float64Array;

@@ -1,8 +1,8 @@
 /** Which unknowns each node has, in which order they are eliminated, and where each element's numbers go. */
-import { eliminationOf, type NodeGraph } from './elimination.js';
-import type { TopMesh } from './mesh.js';
-import type { Edge } from './model.js';
-import { factorPattern, rowInPanel, type FactorPattern } from './sparseCholesky.js';
+import { eliminationOf, type NodeGraph } from '../../linear-algebra/elimination.js';
+import type { TopMesh } from '../mesh/mesh.js';
+import type { Edge } from '../model.js';
+import { factorPattern, rowInPanel, type FactorPattern } from '../../linear-algebra/sparse-cholesky.js';
 
 /** What decides the unknowns, apart from the mesh. */
 export interface Support {

@@ -1,10 +1,10 @@
 /** From solved vectors to the numbers a maker asks for. */
 import { quadArea, type DiscreteTop } from './discrete.js';
-import { AT_MASS, LAMINATE_SIZE } from './laminate.js';
+import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { loadedPatch, overArea } from './loads.js';
-import { ridingMass } from './riding.js';
-import { RIB_MASS, RIB_SIZE } from './ribSection.js';
-import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from './solution.js';
+import { ridingMass } from '../../top/riding.js';
+import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
+import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from '../solution.js';
 
 export function describe(state: SolvedState): TopSolution {
   const { top, model } = state;

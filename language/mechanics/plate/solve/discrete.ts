@@ -1,16 +1,16 @@
 /** A model on a mesh: where its nodes are, what each element is made of, what each brace piece is. Cheap to make anew when a size changes. */
-import { endHolds, holdEnds } from './braceEnds.js';
-import { closedCurve } from './curve.js';
-import { LAMINATE_SIZE, laminate, type WoodLayer } from './laminate.js';
-import { patchInset, withoutRepeats } from './layout.js';
-import type { TopMesh } from './mesh.js';
-import type { Brace, Point, TopModel } from './model.js';
-import { counterClockwise, crossing, signedArea } from './polygon.js';
-import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from './ribSection.js';
-import { ridingOn, type Riding } from './riding.js';
-import { softenRim } from './rimTwist.js';
-import { stiffenBeside } from './underBrace.js';
-import { thicknessAt } from './thicknessMap.js';
+import { endHolds, holdEnds } from '../mesh/brace-ends.js';
+import { closedCurve } from '../mesh/curve.js';
+import { LAMINATE_SIZE, laminate, type WoodLayer } from '../element/laminate.js';
+import { patchInset, withoutRepeats } from '../mesh/mesh-lines.js';
+import type { TopMesh } from '../mesh/mesh.js';
+import type { Brace, Point, TopModel } from '../model.js';
+import { counterClockwise, crossing, signedArea } from '../mesh/polygon.js';
+import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from '../element/rib-section.js';
+import { ridingOn, type Riding } from '../../top/riding.js';
+import { softenRim } from '../element/rim-twist.js';
+import { stiffenBeside } from '../element/under-brace.js';
+import { thicknessAt } from '../element/thickness-map.js';
 
 export interface DiscreteTop {
   readonly mesh: TopMesh;

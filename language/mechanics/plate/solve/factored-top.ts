@@ -1,11 +1,11 @@
 /** A discrete top with its stiffness factored: ready to answer for any load. */
 import { assemble, multiplyMass, type NodalMass } from './assembly.js';
-import { BLOCK } from './blocks.js';
+import { BLOCK } from '../../linear-algebra/blocks.js';
 import type { DiscreteTop } from './discrete.js';
-import type { PlateElement } from './plateElement.js';
-import { PARTS } from './plateParts.js';
-import { factorise, solveFactored } from './sparseCholesky.js';
-import type { Unknowns } from './unknowns.js';
+import type { PlateElement } from '../element/plate-element.js';
+import { PARTS } from '../element/plate-parts.js';
+import { factorise, solveFactored } from '../../linear-algebra/sparse-cholesky.js';
+import type { Unknowns } from './degrees-of-freedom.js';
 
 /** Memory that one solver uses for one top after another. */
 export class Workspace {

@@ -1,12 +1,12 @@
 /** Modes and static case of a factored top. */
-import { lowestModes, type Eigenpairs } from './blockLanczos.js';
-import { BLOCK, columnOf, interleave } from './blocks.js';
-import { fromNodes, type FactoredTop } from './factoredTop.js';
+import { lowestModes, type Eigenpairs } from '../../linear-algebra/block-lanczos.js';
+import { BLOCK, columnOf, interleave } from '../../linear-algebra/blocks.js';
+import { fromNodes, type FactoredTop } from './factored-top.js';
 import { loadCase } from './loads.js';
-import type { TopModel } from './model.js';
-import { rigidMotions } from './rigidMotions.js';
-import type { SolvedState } from './solution.js';
-import { startingShapes } from './startingShapes.js';
+import type { TopModel } from '../model.js';
+import { rigidMotions } from './rigid-motions.js';
+import type { SolvedState } from '../solution.js';
+import { startingShapes } from './starting-shapes.js';
 
 const RESIDUAL = 1e-5;
 

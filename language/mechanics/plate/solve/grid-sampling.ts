@@ -1,5 +1,5 @@
 /** A nodal quantity on a grid of squares, for drawing. */
-import type { TopSolution } from './solution.js';
+import type { TopSolution } from '../solution.js';
 
 /** Rows along x, columns along y; SI. */
 export interface Grid {

@@ -1,6 +1,6 @@
 /** Forces on the nodes and the measuring vector of the bridge's rotation, five numbers per node. */
 import type { DiscreteTop } from './discrete.js';
-import type { Load, TopModel } from './model.js';
+import type { Load, TopModel } from '../model.js';
 
 export interface LoadCase {
   /** Forces and moments on u, v, w, βx, βy of each node. */

@@ -1,5 +1,5 @@
 /** Which mode of a free rectangular plate is which, by its nodal lines. */
-import type { TopSolution } from './solution.js';
+import type { TopSolution } from '../solution.js';
 
 /** Nodal lines that cross the plate's length (`along`) and its width (`across`): twist is 1, 1; the long-grain mode 2, 0. */
 export interface ModeLabel {

@@ -3,15 +3,15 @@
  * the best combination of old vectors and these changes (Rayleigh–Ritz; U. Kirsch, Reanalysis of Structures, 2008, combined
  * approximations) is right to third order in the change.
  */
-import { BLOCK, columnOf, gramOf, interleave, subtractProduct } from './blocks.js';
+import { BLOCK, columnOf, gramOf, interleave, subtractProduct } from '../../linear-algebra/blocks.js';
 import { discreteTop } from './discrete.js';
-import { elementChanges } from './elementChanges.js';
-import { massOperator, type FactoredTop } from './factoredTop.js';
-import { loadBlock } from './fullSolve.js';
-import type { TopModel } from './model.js';
-import type { PlateElement } from './plateElement.js';
-import type { SolvedState } from './solution.js';
-import { SmallSystem } from './smallSystem.js';
+import { elementChanges } from '../fit/element-changes.js';
+import { massOperator, type FactoredTop } from './factored-top.js';
+import { loadBlock } from './full-solve.js';
+import type { TopModel } from '../model.js';
+import type { PlateElement } from '../element/plate-element.js';
+import type { SolvedState } from '../solution.js';
+import { SmallSystem } from '../../linear-algebra/small-system.js';
 
 /** Relative shift of a mode by the first-order changes beyond which a full solution is due: the error left is of the order of its square. */
 const MOST_SHIFT = 0.01;

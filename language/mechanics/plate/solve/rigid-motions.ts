@@ -1,10 +1,10 @@
 /** The motions of a free plate that bend nothing. */
-import { BLOCK, divideByTriangle, gramOf, interleave, subtractProduct, triangleOf } from './blocks.js';
+import { BLOCK, divideByTriangle, gramOf, interleave, subtractProduct, triangleOf } from '../../linear-algebra/blocks.js';
 import type { DiscreteTop } from './discrete.js';
-import type { TopModel } from './model.js';
-import { signedArea } from './polygon.js';
-import { thinnest } from './validate.js';
-import type { Unknowns } from './unknowns.js';
+import type { TopModel } from '../model.js';
+import { signedArea } from '../mesh/polygon.js';
+import { thinnest } from '../validate.js';
+import type { Unknowns } from './degrees-of-freedom.js';
 
 /** Blocks of M-orthonormal vectors in the order of elimination: up, two tilts and, where the plane counts, two drifts and a turn. */
 export function rigidMotions(

@@ -1,7 +1,7 @@
 /** Values between the nodes. */
 import { shapeAt } from './loads.js';
-import type { Point } from './model.js';
-import type { TopSolution } from './solution.js';
+import type { Point } from '../model.js';
+import type { TopSolution } from '../solution.js';
 
 /** A nodal quantity at a place on the plate; undefined off it. */
 export function valueAt({ x, y, quads }: TopSolution['mesh'], values: Float64Array, at: Point): number | undefined {

@@ -1,6 +1,6 @@
 /** Four shapes for the block iteration to start from: level, tilted both ways, twisted, each with a little of everything mixed in. */
 import type { DiscreteTop } from './discrete.js';
-import type { Unknowns } from './unknowns.js';
+import type { Unknowns } from './degrees-of-freedom.js';
 
 export function startingShapes({ x, y }: DiscreteTop, { slot, pattern }: Unknowns): Float64Array {
   const [cx, sx] = middleAndReach(x);

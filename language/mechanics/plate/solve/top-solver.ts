@@ -1,21 +1,21 @@
 /** Solves tops, and remembers meshes so that a change of size starts from the assembled plan. */
-import { adjointsOf, type Adjoints } from './adjoints.js';
+import { adjointsOf, type Adjoints } from '../fit/adjoints.js';
 import { describe } from './describe.js';
 import { discreteTop } from './discrete.js';
-import { factorTop, Workspace, type FactoredTop } from './factoredTop.js';
-import { isLoose, solveFully } from './fullSolve.js';
-import { layoutOf, meshedThickness, withoutRepeats } from './layout.js';
-import { meshTop, type MeshResult, type TopMesh } from './mesh.js';
-import type { TopModel, TopProblem } from './model.js';
-import { HOLE_SPACING } from './planarGraph.js';
-import { shortEndsOf } from './shortEnds.js';
-import { plateElement } from './plateElement.js';
-import { signedArea } from './polygon.js';
-import { solveQuickly } from './quickSolve.js';
-import { shiftFor } from './rigidMotions.js';
-import type { SolvedState, TopResult, TopSolution } from './solution.js';
-import { unknownsOf, type Support, type Unknowns } from './unknowns.js';
-import { validatePlan, validateSizes } from './validate.js';
+import { factorTop, Workspace, type FactoredTop } from './factored-top.js';
+import { isLoose, solveFully } from './full-solve.js';
+import { layoutOf, meshedThickness, withoutRepeats } from '../mesh/mesh-lines.js';
+import { meshTop, type MeshResult, type TopMesh } from '../mesh/mesh.js';
+import type { TopModel, TopProblem } from '../model.js';
+import { HOLE_SPACING } from '../mesh/planar-graph.js';
+import { shortEndsOf } from '../mesh/short-ends.js';
+import { plateElement } from '../element/plate-element.js';
+import { signedArea } from '../mesh/polygon.js';
+import { solveQuickly } from './quick-solve.js';
+import { shiftFor } from './rigid-motions.js';
+import type { SolvedState, TopResult, TopSolution } from '../solution.js';
+import { unknownsOf, type Support, type Unknowns } from './degrees-of-freedom.js';
+import { validatePlan, validateSizes } from '../validate.js';
 
 export interface SolveOptions {
   /** Elastic modes wanted; absent: 6. */

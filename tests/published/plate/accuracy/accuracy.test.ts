@@ -1,23 +1,23 @@
 /**
- * Writes every comparison of the top solver with outside numbers into `language/mechanics/top/accuracy.md`, and fails when what is
+ * Writes every comparison of the top solver with outside numbers into `language/mechanics/plate/accuracy.md`, and fails when what is
  * there is no longer what comes out. After a change that was meant:
  *
- *   npx vitest run tests/published/top/accuracy -u
+ *   npx vitest run tests/published/plate/accuracy -u
  */
 import { resolve } from 'node:path';
 import { format, resolveConfig } from 'prettier';
 import { expect, test } from 'vitest';
-import { halfPlateSection, loadSection, panelSection, sprucePlateSection, theorySection } from './barePlates.js';
+import { halfPlateSection, loadSection, panelSection, sprucePlateSection, theorySection } from './bare-plates.js';
 import { THOROUGH } from '../../../thorough.js';
-import { rotationSection, shellSection, solidSection } from './bracedTops.js';
+import { rotationSection, shellSection, solidSection } from './braced-tops.js';
 
-const FILE = resolve('language/mechanics/top/accuracy.md');
+const FILE = resolve('language/mechanics/plate/accuracy.md');
 
 test.runIf(THOROUGH)('the table of accuracy is what comes out', { timeout: 240_000 }, async () => {
   const text = `
 # How near the top solver comes
 
-Made by \`tests/published/top/accuracy/accuracy.test.ts\`, which fails when this is out of date; do not edit. Differences are ours
+Made by \`tests/published/plate/accuracy/accuracy.test.ts\`, which fails when this is out of date; do not edit. Differences are ours
 against the source. What each source is, and which numbers were seen and which are from memory, is told beside the numbers
 in \`tests/published/\`.
 
@@ -65,7 +65,7 @@ ${rotationSection()}
 
 ## Six braced tops of our own in CalculiX, solid elements
 
-Modes matched by shape; limits over three meshes of the solid elements, good to 0.1 to 0.7 %. See \`tests/published/top/solid/solve.ts\`.
+Modes matched by shape; limits over three meshes of the solid elements, good to 0.1 to 0.7 %. See \`tests/published/plate/solid/solve.ts\`.
 
 ${solidSection()}
 `;

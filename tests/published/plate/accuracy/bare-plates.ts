@@ -1,14 +1,14 @@
 /** Sections on plates without braces: theory, loads, the ribbed panel, measured and computed plates of spruce. */
-import { labelledModes } from '../../../../language/mechanics/top/index.js';
+import { labelledModes } from '../../../../language/mechanics/plate/index.js';
 import { number, readTable } from '../../table.js';
-import { freePlate, labelOf, MODES, woodOf } from '../freePlates.js';
-import { firstPeaks, halfPlateModel, halfPlates } from '../halfPlates.js';
-import { coefficient, edgeOf } from '../loadedPlates.js';
-import { blank, CLAMPED, HELD, spruce } from '../referenceTops.js';
-import { COMPUTED, panel } from '../ribbedPanel.js';
-import { ellipseModes } from '../ritzEllipse.js';
+import { freePlate, labelOf, MODES, woodOf } from '../free-plates.js';
+import { firstPeaks, halfPlateModel, halfPlates } from '../half-plates.js';
+import { coefficient, edgeOf } from '../loaded-plates.js';
+import { blank, CLAMPED, HELD, spruce } from '../reference-tops.js';
+import { COMPUTED, panel } from '../ribbed-panel.js';
+import { ellipseModes } from '../ritz-ellipse.js';
 import { frequencies, solved } from '../solved.js';
-import { ellipse, hingedRectangle, parameters, square, steel, theory, thin } from '../thinPlates.js';
+import { ellipse, hingedRectangle, parameters, square, steel, theory, thin } from '../thin-plates.js';
 import { difference, greatest, list, table } from './markdown.js';
 
 export function theorySection(): string {

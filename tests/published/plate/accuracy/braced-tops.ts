@@ -1,6 +1,6 @@
 /** Sections on braced tops: the earlier set of shells and solids, and six tops of our own in solid elements, over meshes of our own. */
 import { readFileSync } from 'node:fs';
-import { guitarCases, reference, rotationCases } from '../referenceTops.js';
+import { guitarCases, reference, rotationCases } from '../reference-tops.js';
 import { compareTop } from '../solid/compare.js';
 import type { SolidFile } from '../solid/results.js';
 import { frequencies, solved } from '../solved.js';

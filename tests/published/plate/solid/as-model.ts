@@ -1,5 +1,5 @@
 /** A top of the solid-element set as the solver reads it. */
-import type { Edge, OrthotropicWood, Point, TopModel } from '../../../../language/mechanics/top/index.js';
+import type { Edge, OrthotropicWood, Point, TopModel } from '../../../../language/mechanics/plate/index.js';
 import { patchCorners, type PointMm, type SolidEdge, type SolidTop, type SolidWood, type Woods } from './inputs.js';
 
 export function asModel(

@@ -1,7 +1,7 @@
 /** Our solver beside the solid-element solutions of one top: modes matched by shape, rotation of the bridge. */
-import { valueAt, type TopSolution } from '../../../../language/mechanics/top/index.js';
+import { valueAt, type TopSolution } from '../../../../language/mechanics/plate/index.js';
 import { mac, matched } from './agreement.js';
-import { asModel } from './asModel.js';
+import { asModel } from './as-model.js';
 import type { SolidFile, SolidResult } from './results.js';
 import { solved } from '../solved.js';
 

@@ -1,7 +1,7 @@
 /** Writes a solid mesh as an input deck for CalculiX: C3D20R bricks, nine-constant woods, supports, modes and static loads. */
 import { patchCorners, type SolidTop, type SolidWood, type Woods } from './inputs.js';
 import { gaussPoints, serendipity } from './shapes.js';
-import type { Part, SolidMesh } from './solidMesh.js';
+import type { Part, SolidMesh } from './solid-mesh.js';
 import { stripOf } from './strips.js';
 
 export interface LoadCase {

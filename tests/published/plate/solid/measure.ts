@@ -1,9 +1,9 @@
 /** From printed movements to what is kept: shapes on a grid of places, air moved, movement of the bridge, static rotation. */
-import { contains, distanceToRim } from '../../../../language/mechanics/top/polygon.js';
+import { contains, distanceToRim } from '../../../../language/mechanics/plate/mesh/polygon.js';
 import { braceHeight, patchCorners, type PointMm, type SolidPatch, type SolidTop, type Woods } from './inputs.js';
-import { plateThickness, type PlanMesh } from './planMesh.js';
+import { plateThickness, type PlanMesh } from './plan-mesh.js';
 import { gaussPoints, locate, midSurface, serendipity } from './shapes.js';
-import type { SolidMesh } from './solidMesh.js';
+import type { SolidMesh } from './solid-mesh.js';
 import { stripOf } from './strips.js';
 
 /** Movement up of a node, m (or 1/√kg in a mode of unit modal mass). */

@@ -2,11 +2,11 @@
  * A plan of a top in quadrilaterals that follow its outline, hole, patches and the real footprints of its braces. It uses the
  * triangulation of the solver's mesher but keeps the braces as strips and the patches at their full size.
  */
-import { closedCurve, type ClosedCurve } from '../../../../language/mechanics/top/curve.js';
-import { contains, distanceToRim, distanceToSegment } from '../../../../language/mechanics/top/polygon.js';
-import { divide, pairTriangles, type Division } from '../../../../language/mechanics/top/quadrilaterals.js';
-import { smooth } from '../../../../language/mechanics/top/smoothing.js';
-import { triangulate } from '../../../../language/mechanics/top/triangulation.js';
+import { closedCurve, type ClosedCurve } from '../../../../language/mechanics/plate/mesh/curve.js';
+import { contains, distanceToRim, distanceToSegment } from '../../../../language/mechanics/plate/mesh/polygon.js';
+import { divide, pairTriangles, type Division } from '../../../../language/mechanics/plate/mesh/quadrilaterals.js';
+import { smooth } from '../../../../language/mechanics/plate/mesh/smoothing.js';
+import { triangulate } from '../../../../language/mechanics/plate/mesh/triangulation.js';
 import { patchCorners, type PointMm, type SolidTop } from './inputs.js';
 import { Skeleton } from './skeleton.js';
 import { stripOf } from './strips.js';

@@ -1,5 +1,5 @@
 /** Shape functions and integrals on the eight-node quadrilaterals of a plan. */
-import type { PlanMesh } from './planMesh.js';
+import type { PlanMesh } from './plan-mesh.js';
 
 const XI = [-1, 1, 1, -1];
 const ETA = [-1, -1, 1, 1];

@@ -1,5 +1,5 @@
 /** The points and lines that a plan must keep: curves, strips with their cuts, and the sides of patches. */
-import type { ClosedCurve } from '../../../../language/mechanics/top/curve.js';
+import type { ClosedCurve } from '../../../../language/mechanics/plate/mesh/curve.js';
 import { patchCorners, type PointMm, type SolidTop } from './inputs.js';
 import { cutsOf, longSides, meeting, stripOf, type Line, type Strip } from './strips.js';
 

@@ -1,6 +1,6 @@
 /** Builds a plan up into twenty-node bricks: one layer through the plate, two through braces and thick blocks, one through thin ones. */
 import { braceHeight, type SolidTop } from './inputs.js';
-import { plateThickness, type PlanMesh } from './planMesh.js';
+import { plateThickness, type PlanMesh } from './plan-mesh.js';
 import { stripOf } from './strips.js';
 
 export interface SolidMesh {

@@ -1,8 +1,8 @@
 /**
  * Reference solutions of our own braced tops with solid elements, kept in `tops.json` beside this file.
  *
- *   node esbuild.config.mjs run tests/published/top/solid/solve.ts            proof, and all tops
- *   node esbuild.config.mjs run tests/published/top/solid/solve.ts parlor     only what is so named
+ *   node esbuild.config.mjs run tests/published/plate/solid/solve.ts            proof, and all tops
+ *   node esbuild.config.mjs run tests/published/plate/solid/solve.ts parlor     only what is so named
  *
  * The program is CalculiX (`ccx`, Debian package `calculix-ccx`; the kept solutions are of version 2.20); it is no part of this
  * project, and where it is not installed this script says so and leaves the file as it is.
@@ -35,14 +35,14 @@ import { limitOf, mac, matched } from './agreement.js';
 import { loadCases, rigidModes, writeDeck, type LoadCase } from './deck.js';
 import type { SolidTop } from './inputs.js';
 import { gridOf, massAndArea, Measure, type ModeMeasures, type StaticMeasures } from './measure.js';
-import { planMesh } from './planMesh.js';
+import { planMesh } from './plan-mesh.js';
 import { installedVersion, runProgram } from './program.js';
 import { provenCases, woods, type ProvenCase } from './proven.js';
 import type { Proof, SolidFile, SolidResult, SolvedMesh } from './results.js';
-import { solidMesh } from './solidMesh.js';
+import { solidMesh } from './solid-mesh.js';
 import { solidTops } from './tops.js';
 
-const FILE = resolve('tests/published/top/solid/tops.json');
+const FILE = resolve('tests/published/plate/solid/tops.json');
 const MODES = 8;
 /** mm */
 const SPACINGS: readonly [number, number, number] = [30, 22, 16];
