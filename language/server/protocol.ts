@@ -31,7 +31,12 @@ export type {
 } from '../reports/comparison/comparison-table.js';
 export type { ComparedModes, ModePair } from '../reports/comparison/compared-modes.js';
 export type { Drawing, DrawnPart, PlanPoint } from '../reports/plan/drawing.js';
-export type { EffectRow, ModelEffectsTable, ResponseTable, VariableRow } from '../reports/effects/model-effects-table.js';
+export type {
+  EffectRow,
+  ModelEffectsTable,
+  ResponseTable,
+  VariableRow,
+} from '../reports/effects/model-effects-table.js';
 export type { DrawnMode, ModeShapes } from '../reports/plan/mode-shapes.js';
 export type { MovingArea } from '../reports/plan/moving-areas.js';
 export type { ExpectationTest, RecipeTests } from '../reports/expectation-results.js';

@@ -7,7 +7,11 @@ import {
   reciprocalPoisson,
 } from '../../language/mechanics/wood/handbook.js';
 import { modulusFromPlank, plankDeflection } from '../../language/mechanics/wood/plank.js';
-import { plateBending, reducedStiffness, thicknessForBending } from '../../language/mechanics/wood/orthotropic-plate.js';
+import {
+  plateBending,
+  reducedStiffness,
+  thicknessForBending,
+} from '../../language/mechanics/wood/orthotropic-plate.js';
 import * as wood from '../../language/mechanics/wood/measured-wood.js';
 
 const blank = fc.record({

@@ -6,7 +6,11 @@ import {
   handbookElasticity,
   reciprocalPoisson,
 } from '../../language/mechanics/wood/handbook.js';
-import { basicSpecificGravity, densityFromSpecificGravity, specificGravityAt } from '../../language/mechanics/wood/measured-wood.js';
+import {
+  basicSpecificGravity,
+  densityFromSpecificGravity,
+  specificGravityAt,
+} from '../../language/mechanics/wood/measured-wood.js';
 import { reducedStiffness } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
 

@@ -6,7 +6,14 @@ export { validateTop } from './validate.js';
 export { changed, parametersOf, valueOf, type TopParameter, type WoodConstant } from './fit/parameters.js';
 export type { Adjoints } from './fit/adjoints.js';
 export { sensitivities, type Sensitivity } from './fit/sensitivities.js';
-export { fitTaps, type FitResult, type FittedConstant, type FittedWood, type Tap, type TapTest } from './fit/tap-fit.js';
+export {
+  fitTaps,
+  type FitResult,
+  type FittedConstant,
+  type FittedWood,
+  type Tap,
+  type TapTest,
+} from './fit/tap-fit.js';
 export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fit/deflection-fit.js';
 export { labelledModes, type ModeLabel } from './solve/mode-labels.js';
 export { valueAt } from './solve/sampling.js';

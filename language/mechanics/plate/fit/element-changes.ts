@@ -4,7 +4,16 @@ import { sameCorners, sameMatter, samePiece, sameQuad, type DiscreteTop } from '
 import type { FactoredTop } from '../solve/factored-top.js';
 import { AT_A, AT_B, LAMINATE_SIZE } from '../element/laminate.js';
 import type { PlateElement } from '../element/plate-element.js';
-import { addPlateProduct, COUPLED, COUPLING, MEMBRANE, PARTS, plateRoom, SLOPE_X, SLOPE_Y } from '../element/plate-parts.js';
+import {
+  addPlateProduct,
+  COUPLED,
+  COUPLING,
+  MEMBRANE,
+  PARTS,
+  plateRoom,
+  SLOPE_X,
+  SLOPE_Y,
+} from '../element/plate-parts.js';
 import { ribStiffness } from '../element/rib-element.js';
 import type { Unknowns } from '../solve/degrees-of-freedom.js';
 

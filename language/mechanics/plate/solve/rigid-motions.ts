@@ -1,5 +1,12 @@
 /** The motions of a free plate that bend nothing. */
-import { BLOCK, divideByTriangle, gramOf, interleave, subtractProduct, triangleOf } from '../../linear-algebra/blocks.js';
+import {
+  BLOCK,
+  divideByTriangle,
+  gramOf,
+  interleave,
+  subtractProduct,
+  triangleOf,
+} from '../../linear-algebra/blocks.js';
 import type { DiscreteTop } from './discrete.js';
 import type { TopModel } from '../model.js';
 import { signedArea } from '../mesh/polygon.js';
