@@ -26,12 +26,14 @@ export interface WorkshopOptions {
   readonly parser?: BookmatchParser;
   /** Who works out resonances; nobody, when absent. */
   readonly analyst?: (memo: Memo) => Analyst;
+  /** Where a fault of our own is written down. */
+  readonly log?: ((words: string) => void) | undefined;
 }
 
 export function openWorkshop(options: WorkshopOptions = {}): OpenWorkshop {
-  const { wording = ENGLISH, parser = createParser({ wording }), analyst } = options;
+  const { wording = ENGLISH, parser = createParser({ wording }), analyst, log } = options;
   const shelf = new Bookshelf();
   shelf.putLibrary(readFile(SPECIES_URI, species, parser));
-  const workshop = new Workshop(shelf, catalogue, analyst?.(shelf.memo), wording);
+  const workshop = new Workshop(shelf, catalogue, analyst?.(shelf.memo), wording, log);
   return { parser, shelf, workshop, checks: new Checks(workshop) };
 }

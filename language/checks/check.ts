@@ -2,10 +2,12 @@
  * All findings of a definition or a file: what its text could not be read as, what the rules say, less what the maker
  * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
  */
+import { type Fault, faultInShort } from '../recipes/shelf/barrier.js';
+import { LIMITS } from '../facts/limits.js';
 import type { AcceptStatement, Definition, Position, Problem, Span } from '../facts/facts.js';
 import type { Query } from '../recipes/shelf/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
-import type { Finding, Place, Severity } from './finding.js';
+import { type Finding, type Place, SEVERITIES, type Severity } from './finding.js';
 import { run } from './rule.js';
 import { CODES, PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
 import { type Wording } from '../wording/wording.js';
@@ -14,7 +16,7 @@ export class Checks {
   private readonly ofDefinition: Query<Definition, readonly Finding[]>;
 
   constructor(private readonly workshop: Workshop) {
-    this.ofDefinition = workshop.shelf.memo.query('findings', (definition) => findingsOf(definition, workshop), {
+    this.ofDefinition = workshop.shelf.memo.query('findings', (definition) => guardedFindings(definition, workshop), {
       isBoundToKey: true,
     });
   }
@@ -23,10 +25,11 @@ export class Checks {
   file(uri: string): readonly Finding[] {
     const facts = this.workshop.shelf.file(uri);
     if (!facts) return [];
-    return [
+    const all = [
       ...facts.problems.map((problem) => ofProblem(problem, { uri, span: problem.span }, this.workshop.wording)),
       ...facts.definitions.flatMap(({ definition }) => this.ofDefinition.get(definition)),
     ];
+    return all.length > LIMITS.findings ? shortened(all, uri, this.workshop.wording) : all;
   }
 
   definition(definition: Definition): readonly Finding[] {
@@ -34,16 +37,60 @@ export class Checks {
   }
 }
 
+/** Whatever is thrown, there are findings: at the least, that something was. */
+function guardedFindings(definition: Definition, workshop: Workshop): readonly Finding[] {
+  try {
+    return findingsOf(definition, workshop);
+  } catch (error) {
+    return [ofFaults([workshop.barrier.note({ doing: 'findings', error })], definition, workshop.wording)];
+  }
+}
+
 function findingsOf(definition: Definition, workshop: Workshop): readonly Finding[] {
   const problems = definition.problems.map((problem) =>
     ofProblem(problem, { definition, span: problem.span }, workshop.wording),
   );
+  const faults: Fault[] = [];
   // A line that does not read is told as that, and nothing more is made of what was understood of it.
   const unread = definition.problems.filter(({ code }) => code === 'unreadable-line').map(({ span }) => span);
   const found = RULES.filter((rule) => rule.of.includes(definition.kind))
-    .flatMap((rule) => run(rule, definition, workshop))
+    .flatMap((rule) => {
+      try {
+        const { value, misled } = workshop.barrier.watch(() => run(rule, definition, workshop));
+        // What a fault elsewhere led it to say may be false; that fault has a finding of its own.
+        return misled ? [] : value;
+      } catch (error) {
+        faults.push(workshop.barrier.note({ doing: `rule ${rule.code}`, error }));
+        return [];
+      }
+    })
     .filter(({ place: { span } }) => !unread.some((one) => one.start.line === span.start.line && overlap(one, span)));
-  return accepted(definition, [...problems, ...found], workshop.wording);
+  faults.push(...workshop.faultsOf(definition));
+  const own = faults.length === 0 ? [] : [ofFaults(faults, definition, workshop.wording)];
+  return accepted(definition, [...problems, ...own, ...found], workshop.wording);
+}
+
+/** One finding for all that was thrown about a definition, at its head. */
+function ofFaults(faults: readonly Fault[], definition: Definition, { say }: Wording): Finding {
+  const problem: Problem = {
+    code: 'own-fault',
+    message: say`Bookmatch met a fault of its own here; what depends on it is left out, and everything else goes on. Please report it with this definition and these words: ${faultInShort(faults[0]!)}.`,
+    span: definition.head,
+    suggestions: [],
+  };
+  return ofProblem(problem, { definition, span: problem.span }, { say });
+}
+
+/** The gravest first, and in place of the rest how many there are. */
+function shortened(all: readonly Finding[], uri: string, { say }: Wording): readonly Finding[] {
+  const graver = SEVERITIES.flatMap((severity) => all.filter((finding) => finding.severity === severity));
+  const told = new Set(graver.slice(0, LIMITS.findings - 1));
+  const left = all.length - told.size;
+  const message = say`This file has ${all.length} findings; the ${told.size} gravest are told, ${left} are not.`;
+  const start = { line: 0, character: 0 };
+  const span: Span = { start, end: start };
+  const rest = ofProblem({ code: 'too-long', message, span, suggestions: [] }, { uri, span }, { say });
+  return [rest, ...all.filter((finding) => told.has(finding))];
 }
 
 function overlap(a: Span, b: Span): boolean {
@@ -79,7 +126,7 @@ function acceptsIt(accept: AcceptStatement, finding: Finding): boolean {
   return accept.code.text === finding.code && finding.severity !== 'error';
 }
 
-function ofProblem(problem: Problem, place: Place, { say }: Wording): Finding {
+function ofProblem(problem: Problem, place: Place, { say }: Pick<Wording, 'say'>): Finding {
   const severity: Severity = PROBLEM_RULES[problem.code].severity;
   return {
     code: problem.code,

@@ -1,4 +1,5 @@
 /** Every rule, in the order in which findings are best read. To add one, write it in its family's file and list it here. */
+import * as rings from './names/ring-rules.js';
 import { ACCEPTANCE_WITHOUT_REASON, acceptanceOfUnknownCode, STALE_ACCEPTANCE } from './acceptance.js';
 import * as asBuilt from './builds/as-built.js';
 import * as cautions from './cautions/caution-rules.js';
@@ -37,6 +38,8 @@ export const RULES: readonly Rule[] = [
   parents.NO_PARENT,
   parents.MISSING_PARENT,
   parents.PARENT_RING,
+  rings.LINE_TOO_LONG,
+  rings.NAME_RING,
   parents.BUILD_OF_UNKNOWN,
   paths.UNKNOWN_PATH,
   VALUE_ON_PART,

@@ -19,7 +19,7 @@ export function familiesOf(workshop: Workshop, name?: string): readonly FamilyMe
     ...shelf
       .names('recipe')
       .filter((recipe) => isRootless(workshop, recipe))
-      .map((recipe) => member(workshop, recipe, [])),
+      .map((recipe) => member(workshop, recipe, NOBODY)),
   ];
   if (name === undefined) return roots;
   return roots.flatMap((root) => narrowed(root, name) ?? []);
@@ -29,15 +29,17 @@ function modelOf(workshop: Workshop, model: string): FamilyMember {
   const children = workshop.shelf
     .targeting('recipe', model)
     .filter(({ relation }) => relation?.word === 'for')
-    .map(({ name }) => member(workshop, name.text, []));
+    .map(({ name }) => member(workshop, name.text, NOBODY));
   return { name: model, kind: 'model', builds: [], children };
 }
 
-function member(workshop: Workshop, name: string, above: readonly string[]): FamilyMember {
-  const line = [...above, name];
+function member(workshop: Workshop, name: string, above: ReadonlySet<string>): FamilyMember {
+  const line = new Set(above).add(name);
   const children = workshop.shelf
     .targeting('recipe', name)
-    .filter(({ relation, name: child }) => relation?.word === 'from' && !line.includes(child.text))
+    .filter(
+      ({ name: { text }, relation }) => relation?.word === 'from' && !line.has(text) && isFollowed(workshop, text),
+    )
     .map(({ name: child }) => member(workshop, child.text, line));
   return {
     name,
@@ -51,7 +53,12 @@ function member(workshop: Workshop, name: string, above: readonly string[]): Fam
 function isRootless(workshop: Workshop, recipe: string): boolean {
   const { recipes, trouble } = workshop.lineage(recipe);
   if (trouble?.kind === 'ring') return [...trouble.names].sort()[0] === recipe;
-  return trouble !== undefined && recipes.length === 1;
+  return trouble?.kind === 'long' || (trouble !== undefined && recipes.length === 1);
+}
+
+/** Not so far down its line that nobody follows; what is begins a family of its own. */
+function isFollowed(workshop: Workshop, recipe: string): boolean {
+  return workshop.lineage(recipe).trouble?.kind !== 'long';
 }
 
 /** The way down to one member and all below it. */
@@ -60,3 +67,5 @@ function narrowed(member: FamilyMember, name: string): FamilyMember | undefined 
   const children = member.children.flatMap((child) => narrowed(child, name) ?? []);
   return children.length > 0 ? { ...member, children } : undefined;
 }
+
+const NOBODY: ReadonlySet<string> = new Set();

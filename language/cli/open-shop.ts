@@ -43,7 +43,12 @@ export class Opener {
   private async read(folder: string, paths: readonly string[], unfit: number): Promise<Shop> {
     this.parser ??= createParser({ wording: this.io.wording });
     const { parser, io } = this;
-    const opened = openWorkshop({ wording: io.wording, parser, analyst: () => new ImmediateAnalyst() });
+    const opened = openWorkshop({
+      wording: io.wording,
+      parser,
+      analyst: () => new ImmediateAnalyst(),
+      log: (words) => io.complain(`${words}\n`),
+    });
     const texts = new Map<string, string>();
     const names = new Map<string, string>();
     let unread = unfit;

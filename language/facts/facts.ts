@@ -118,7 +118,9 @@ export type ProblemCode =
   | 'bad-number'
   | 'bad-date'
   | 'bad-character'
-  | 'too-large';
+  | 'too-large'
+  | 'too-long'
+  | 'own-fault';
 
 // ---- values ---------------------------------------------------------------------------------------------------------
 

@@ -2,6 +2,7 @@
  * From text to syntax trees, one for each definition. Only Langium's grammar and parser are used, none of its linking or
  * document services: names, values and answers live in `recipes/`.
  */
+import { LIMITS } from '../facts/limits.js';
 import type { Definition } from './generated/ast.js';
 import { significantTokens } from './line-ends.js';
 import { type TextProblem, within } from './problem.js';
@@ -100,7 +101,10 @@ class GrammarParser implements BookmatchParser {
       const { tokens, problems } = headAlone(cut.tokens, types, text, why);
       return { cut, ast: attempt(tokens, 'Definition').ast, problems: [...cut.problems, ...problems] };
     };
-    if (cut.depth > DEEPEST) return given(say`Blocks within blocks, more than ${DEEPEST} deep, are not read.`);
+    if (cut.depth > LIMITS.blocks) {
+      // A parser that follows would run out of room.
+      return given(say`Blocks within blocks, more than ${LIMITS.blocks} deep, are not read.`);
+    }
     const { ast, errors } = attempt(cut.tokens, 'Definition');
     if (errors.length === 0) return { cut, ast, problems: cut.problems };
     const failedAt = cut.tokens.find((token) => token === errors[0]?.token);
@@ -115,9 +119,6 @@ class GrammarParser implements BookmatchParser {
     return mended(repaired) ?? given(say`This definition does not read.`);
   }
 }
-
-/** Nobody nests blocks so deep; a parser that follows would run out of room. */
-const DEEPEST = 100;
 
 /** Gives each definition the problems that stand within it. */
 function shareOut(

@@ -1,13 +1,12 @@
 /** Text that is not worth reading as a recipe: far too long, or not text at all. */
+import { LIMITS } from '../facts/limits.js';
 import { type TextProblem, placeOf } from './problem.js';
 import type { Token } from './token.js';
 import { type Wording } from '../wording/wording.js';
 
-const LONGEST = 5_000_000;
-
 /** The one problem of such a text, or undefined for any other. */
 export function unfitText(text: string, { say }: Wording): TextProblem | undefined {
-  if (text.length > LONGEST) {
+  if (text.length > LIMITS.fileCharacters) {
     const millions = (text.length / 1e6).toFixed(1);
     return problem('too-large', say`This file has ${millions} million characters; more than 5 million are not read.`);
   }

@@ -2,6 +2,8 @@
  * The workshop: every question that can be asked of a bookshelf, as remembered queries. This file is the table of
  * contents of `recipes/`; the queries stand by subject in `queries/`, each answer is worked out in a file of its own.
  */
+import { concretePaths } from './evaluation/effects.js';
+import { Barrier, type Fault } from './shelf/barrier.js';
 import type { Catalogue } from '../catalogue/catalogue.js';
 import type { VariableClass } from '../catalogue/property.js';
 import type { Dimension } from '../quantities/dimension.js';
@@ -49,7 +51,14 @@ class Stand {
     readonly analyst: Analyst = NO_ANALYST,
     /** The language in which it answers people. */
     readonly wording: Wording = ENGLISH,
-  ) {}
+    /** Where what is thrown is written down. */
+    log?: (words: string) => void,
+  ) {
+    this.barrier = new Barrier(shelf.memo, log);
+  }
+
+  /** @internal Around every question about one definition. */
+  readonly barrier: Barrier;
 }
 
 export class Workshop extends Stand {
@@ -118,17 +127,40 @@ export class Workshop extends Stand {
     return this.definitions.mentions.get(definition);
   }
 
+  /** What was thrown while this definition was worked out: a finding says so, and everything else goes on. */
+  faultsOf(definition: Definition): readonly Fault[] {
+    return [...this.barrier.faultsOf(definition), ...this.computingFaults(definition)];
+  }
+
+  private computingFaults({ kind, name }: Definition): readonly Fault[] {
+    const evaluation =
+      kind === 'recipe'
+        ? this.evaluation(name.text)
+        : kind === 'wood'
+          ? this.wood(name.text)
+          : kind === 'strings'
+            ? this.strings(name.text)
+            : undefined;
+    if (!evaluation) return [];
+    return concretePaths(evaluation.derivations.all, evaluation).flatMap((path) => {
+      const answer = evaluation.derived(path);
+      if (answer?.known !== false || answer.fault === undefined) return [];
+      return [this.barrier.note({ doing: `quantity ${path}`, error: answer.fault })];
+    });
+  }
+
   // ---- recipes ------------------------------------------------------------------------------------------------------
 
   lineage(recipe: string): Lineage {
     return this.instruments.lineage.get(recipe);
   }
 
-  /** The parent's name, for a recipe that has a proper one. */
+  /** The parent's name, for a recipe that has a proper one and stands in a line that comes to an end. */
   parentOf(recipe: string): string | undefined {
     const definition = this.shelf.find('recipe', recipe);
     const relation = definition?.relation;
-    if (relation?.word !== 'from' || this.ring(recipe)) return undefined;
+    if (relation?.word !== 'from' || this.ring(recipe) || this.lineage(recipe).trouble?.kind === 'long')
+      return undefined;
     return this.shelf.find('recipe', relation.target.text) ? relation.target.text : undefined;
   }
 

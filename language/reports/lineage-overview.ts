@@ -31,7 +31,9 @@ export function lineageOverview(desk: Desk): readonly LineageEntry[] {
     .flatMap((uri) => desk.shelf.file(uri)?.definitions ?? [])
     .map(({ definition }) => definition)
     .filter((definition) => isInForce(desk, definition));
-  const roots = definitions.filter((definition) => definition.kind === 'model' || !parentOf(desk, definition));
+  const roots = definitions.filter(
+    (definition) => definition.kind === 'model' || !parentOf(desk, definition) || isLost(desk, definition),
+  );
   const shown = new Set<Definition>();
   const inOrder = [
     ...roots.filter(({ kind }) => kind === 'model'),
@@ -67,7 +69,12 @@ function childrenOf(desk: Desk, { kind, name }: Definition): readonly Definition
     .targeting('recipe', name.text)
     .filter(({ relation }) => (relation?.word === 'for') === (kind === 'model'));
   const builds = kind === 'recipe' ? desk.shelf.targeting('build', name.text) : [];
-  return [...recipes, ...builds].filter((definition) => isInForce(desk, definition));
+  return [...recipes, ...builds].filter((definition) => isInForce(desk, definition) && !isLost(desk, definition));
+}
+
+/** So far down its line that nobody follows: shown by itself. */
+function isLost({ workshop }: Desk, { kind, name }: Definition): boolean {
+  return kind === 'recipe' && workshop.lineage(name.text).trouble?.kind === 'long';
 }
 
 function parentOf(desk: Desk, { kind, relation }: Definition): Definition | undefined {

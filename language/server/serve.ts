@@ -66,7 +66,9 @@ export function serve(
     },
     () => !session.isSolving,
   );
-  const session: Session = new Session(folder, worker && { worker, delivered });
+  const session: Session = new Session(folder, worker && { worker, delivered }, (words) =>
+    connection.console.error(words),
+  );
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
   const ports = { connection, session, versionOf, answer: answering(connection), closed };

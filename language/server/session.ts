@@ -29,6 +29,8 @@ export class Session {
   constructor(
     private readonly folder: FolderReader,
     private readonly solver?: { readonly worker: PlateWorker; readonly delivered: () => void },
+    /** Where a fault of our own is written down. */
+    private readonly log?: (words: string) => void,
   ) {}
 
   get desk(): Desk {
@@ -51,6 +53,7 @@ export class Session {
     const { solver, wording } = this;
     const opened = openWorkshop({
       wording,
+      log: this.log,
       analyst: solver && ((memo) => (this.analyst = new DeferredAnalyst(memo, solver.worker, solver.delivered))),
     });
     const { shelf, workshop, checks } = opened;

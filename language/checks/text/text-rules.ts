@@ -88,4 +88,21 @@ recipe tarn-1 for tarn { }`,
     bad: '',
     good: `model tarn { scale: 645 mm }`,
   },
+  'too-long': {
+    severity: 'error',
+    title: 'More than is read',
+    reason:
+      'What is far longer than anything a maker writes is left out, so that everything else is answered at once. Nothing around it suffers.',
+    bad: '',
+    good: `model tarn { scale: 645 mm }`,
+  },
+  'own-fault': {
+    severity: 'error',
+    title: 'A fault of Bookmatch’s own',
+    reason:
+      'Something went wrong in Bookmatch itself, not in your recipe. What depends on it is left out here and nowhere else. Please report it with the words of the finding.',
+    // No text should bring it about.
+    bad: '',
+    good: `model tarn { scale: 645 mm }`,
+  },
 };

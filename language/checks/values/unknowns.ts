@@ -1,4 +1,5 @@
 /** What a recipe leaves unknown, takes from a handbook, or makes impossible to compute. */
+import { isLineBroken } from '../names/ring-rules.js';
 import { concretePaths } from '../../recipes/evaluation/effects.js';
 import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
 import type { Definition, Span } from '../../facts/facts.js';
@@ -36,7 +37,8 @@ recipe tarn-1 for tarn { top { wood: spruce-12  thickness: 2.85 mm } }`,
   of: ['recipe'],
   check(definition, workshop, report) {
     const { say, and } = workshop.wording;
-    if (!isInForce(definition, workshop)) return;
+    // What is wrong with the line is told once, and everything is unknown without it.
+    if (!isInForce(definition, workshop) || isLineBroken(definition, workshop)) return;
     const unknown = unknownIn(definition.name.text, workshop);
     if (unknown.size === 0) return;
     const parent = workshop.parentOf(definition.name.text);
@@ -231,7 +233,8 @@ function troublesOf(evaluation: Evaluation | undefined): ReadonlyMap<string, Tro
   if (!evaluation) return troubles;
   for (const path of concretePaths(evaluation.derivations.all, evaluation)) {
     const answer = evaluation.derived(path);
-    if (answer?.known !== false || answer.trouble === undefined) continue;
+    // A fault of our own is told once for the definition.
+    if (answer?.known !== false || answer.trouble === undefined || answer.fault !== undefined) continue;
     troubles.set(path, { trouble: answer.trouble, about: answer.about });
   }
   return troubles;

@@ -98,6 +98,8 @@ export interface Unknown {
   readonly missing: readonly string[];
   /** Why it cannot be computed although nothing is missing. */
   readonly trouble?: string;
+  /** What was thrown, where the trouble is a fault of Bookmatch’s own. */
+  readonly fault?: unknown;
   /** Path of the input at fault, where that is known. */
   readonly about?: string;
   /** The solver is still at it; ask again when it has delivered. */

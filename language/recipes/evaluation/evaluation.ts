@@ -11,6 +11,7 @@
  * - A missing input is never zero: what depends on it is unknown and names it.
  * - Nothing is computed before it is asked for.
  */
+import { english } from '../../wording/wording.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
@@ -159,7 +160,7 @@ export class Evaluation implements Respondent {
       if (error instanceof MechanicsError) {
         return { known: false, quantity, missing: [], trouble: error.message, about: error.quantity };
       }
-      throw error;
+      return { known: false, quantity, missing: [], trouble: OWN_FAULT, fault: error };
     }
     if (asked.pending) return pendingOf(quantity);
     if (asked.absent.length > 0) return this.without(asked.absent, quantity);
@@ -183,7 +184,7 @@ export class Evaluation implements Respondent {
     if (!troubles.every((each) => each?.known === false && each.trouble !== undefined)) {
       return { known: false, quantity, missing };
     }
-    return { known: false, quantity, missing: [], trouble: first.trouble, about: first.about };
+    return { known: false, quantity, missing: [], trouble: first.trouble, about: first.about, fault: first.fault };
   }
 
   /** @internal */
@@ -287,6 +288,9 @@ export class Evaluation implements Respondent {
     return slope;
   }
 }
+
+/** A bug, and no reason to lose everything else. */
+const OWN_FAULT = english('a fault of Bookmatch’s own came in between');
 
 interface Found {
   readonly quantity: DerivedQuantity;

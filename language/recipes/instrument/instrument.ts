@@ -20,7 +20,8 @@ import type {
   Value,
   WithStatement,
 } from '../../facts/facts.js';
-import { allStatements, propertiesOf, sameValue } from './values.js';
+import { broughtBy } from './packages.js';
+import { propertiesOf, sameValue } from './values.js';
 
 /** Where something was said. */
 export interface Provenance {
@@ -196,6 +197,8 @@ class Draft {
     stated: Value | undefined,
     group?: TogetherStatement,
   ): void {
+    // A model is the start of every line and stands on no other.
+    if (this.definition.kind === 'model') return;
     const written = statement.kind === 'change' ? 'change' : 'plain';
     const old = this.model;
     const next = value?.kind === 'name' ? this.context.model(value.name) : undefined;
@@ -254,13 +257,10 @@ class Draft {
   }
 
   private package(statement: WithStatement): void {
-    const appointments = this.context.appointments(statement.name.text);
-    if (!appointments) return;
-    for (const inner of allStatements(appointments.statements)) {
-      if (inner.kind !== 'property') continue;
+    for (const { statement: inner, definition } of broughtBy(statement.name.text, this.context.appointments)) {
       const path = this.context.canonical(inner.path.text);
       const before = this.values.get(path);
-      const from = { definition: appointments, span: inner.span };
+      const from = { definition, span: inner.span };
       const after: Held = { path, value: inner.value, from, via: 'package', before };
       this.values.set(path, after);
       this.record({ kind: 'value', path, after, written: 'with', statement });

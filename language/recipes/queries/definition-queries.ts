@@ -3,24 +3,24 @@ import { propertiesOf } from '../instrument/values.js';
 import type { Definition } from '../../facts/facts.js';
 import type { Held } from '../instrument/instrument.js';
 import { mentionsIn } from '../shelf/mentions.js';
-import { settingsOf } from '../instrument/shop-settings.js';
+import { settingsOf, type ShopSettings } from '../instrument/shop-settings.js';
 import type { Workshop } from '../workshop.js';
 import { writtenIn } from '../instrument/written.js';
 
 export function definitionQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;
-  const { memo } = shelf;
+  const { barrier } = workshop;
 
-  const settings = memo.query(
+  const settings = barrier.query(
     'settings',
-    () => {
+    (): ShopSettings => {
       const shop = shelf.shop();
       return settingsOf(shop, shop ? workshop.stated(shop) : new Map());
     },
-    { equal: sameJson },
+    { otherwise: settingsOf(undefined, new Map()), of: inShop, equal: sameJson },
   );
 
-  const stated = memo.query(
+  const stated = barrier.query(
     'stated',
     (definition: Definition): ReadonlyMap<string, Held> => {
       const values = new Map<string, Held>();
@@ -36,22 +36,31 @@ export function definitionQueries(workshop: Workshop) {
       }
       return values;
     },
-    OF_DEFINITION,
+    { otherwise: new Map(), of: itself, isBoundToKey: true },
   );
 
-  const mentions = memo.query('mentions', (definition: Definition) => mentionsIn(definition, catalogue), OF_DEFINITION);
+  const mentions = barrier.query('mentions', (definition: Definition) => mentionsIn(definition, catalogue), {
+    otherwise: [],
+    of: itself,
+    isBoundToKey: true,
+  });
 
-  const written = memo.query(
+  const written = barrier.query(
     'written',
     (definition: Definition) => writtenIn(definition, catalogue, workshop.derivations(definition.kind)),
-    OF_DEFINITION,
+    { otherwise: [], of: itself, isBoundToKey: true },
   );
 
   return { settings, stated, mentions, written };
 }
 
-/** Kept while the definition is on the shelf. */
-const OF_DEFINITION = { isBoundToKey: true } as const;
+function itself(definition: Definition): Definition {
+  return definition;
+}
+
+function inShop({ kind }: Definition): string | undefined {
+  return kind === 'shop' ? '' : undefined;
+}
 
 function sameJson(a: unknown, b: unknown): boolean {
   return JSON.stringify(a) === JSON.stringify(b);

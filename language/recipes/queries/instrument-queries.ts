@@ -1,16 +1,17 @@
 /** Questions about models and recipes: their line, their values with holds solved, their changes. */
+import { nameOf } from './name-of.js';
 import { type Count, countChanges } from '../instrument/counting.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
 import { checkExpectations, type Expectation } from '../instrument/expectations.js';
 import { solveHolds } from '../instrument/hold.js';
 import { applyModel, applyRecipe, type Held, type Instrument, sameValues } from '../instrument/instrument.js';
-import { lineageOf, ringOf } from '../shelf/lineage.js';
+import { type Lineage, lineageOf, ringOf } from '../shelf/lineage.js';
 import { remembered } from '../shelf/remembered.js';
 import type { Solved, Workshop } from '../workshop.js';
 
 export function instrumentQueries(workshop: Workshop) {
   const { shelf, catalogue } = workshop;
-  const { memo } = shelf;
+  const { barrier } = workshop;
 
   const context = {
     canonical: remembered((path: string) => catalogue.canonical(path)),
@@ -18,67 +19,128 @@ export function instrumentQueries(workshop: Workshop) {
     model: (name: string) => workshop.model(name),
   };
 
-  const lineage = memo.query('lineage', (recipe: string) => lineageOf(shelf, recipe));
-
-  const ring = memo.query('ring', (recipe: string) => ringOf(shelf, recipe));
-
-  const model = memo.query('model', (name: string): Instrument | undefined => {
-    const definition = shelf.find('model', name);
-    return definition && applyModel(definition, context);
+  const lineage = barrier.query('lineage', (recipe: string): Lineage => lineageOf(shelf, recipe), {
+    otherwise: { recipes: [] },
+    of: nameOf('recipe'),
   });
 
-  const instrument = memo.query('instrument', (name: string): Solved | undefined => {
-    const definition = shelf.find('recipe', name);
-    if (!definition) return undefined;
-    const start = workshop.startOf(name);
-    const unsolved = applyRecipe(start, definition, context);
-    const { values, holds } = solve(unsolved, start);
-    return { ...unsolved, values, solvedHolds: holds };
+  const ring = barrier.query('ring', (recipe: string) => ringOf(workshop.lineage(recipe), recipe), {
+    otherwise: undefined,
+    of: nameOf('recipe'),
   });
 
-  const ordered = memo.query('ordered', (name: string): Instrument | undefined => {
-    const order = shelf.find('order', name);
-    const recipe = order?.relation && workshop.instrument(order.relation.target.text);
-    return order && recipe && applyRecipe(recipe, order, context);
-  });
-
-  /** Apart from the instrument, so that an edit which leaves every value as it was ends here. */
-  const values = memo.query('values', (recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
-    equal: sameValues,
-  });
-
-  const evaluation = memo.query('evaluation', (recipe: string): Evaluation | undefined => {
-    if (!shelf.find('recipe', recipe)) return undefined;
-    return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
-  });
-
-  const inFull = memo.query('inFull', (recipe: string): Evaluation | undefined =>
-    shelf.find('recipe', recipe) ? workshop.evaluateInFull(values.get(recipe)) : undefined,
+  const model = barrier.query(
+    'model',
+    (name: string): Instrument | undefined => {
+      const definition = shelf.find('model', name);
+      return definition && applyModel(definition, context);
+    },
+    { otherwise: undefined, of: nameOf('model') },
   );
 
-  const modelValues = memo.query('modelValues', (name: string) => workshop.model(name)?.values ?? NO_VALUES, {
+  const instrument = barrier.query(
+    'instrument',
+    (name: string): Solved | undefined => {
+      const definition = shelf.find('recipe', name);
+      if (!definition) return undefined;
+      const start = workshop.startOf(name);
+      // Parent or model is there but could not be worked out: nothing is to be made of this one either.
+      if (!start && hasStart(name)) return undefined;
+      const unsolved = applyRecipe(start, definition, context);
+      const { values, holds } = solve(unsolved, start);
+      return { ...unsolved, values, solvedHolds: holds };
+    },
+    { otherwise: undefined, of: nameOf('recipe') },
+  );
+
+  function hasStart(recipe: string): boolean {
+    return workshop.parentOf(recipe) !== undefined || workshop.lineage(recipe).model !== undefined;
+  }
+
+  const ordered = barrier.query(
+    'ordered',
+    (name: string): Instrument | undefined => {
+      const order = shelf.find('order', name);
+      const recipe = order?.relation && workshop.instrument(order.relation.target.text);
+      return order && recipe && applyRecipe(recipe, order, context);
+    },
+    { otherwise: undefined, of: nameOf('order') },
+  );
+
+  /** Apart from the instrument, so that an edit which leaves every value as it was ends here. */
+  const values = barrier.query('values', (recipe: string) => workshop.instrument(recipe)?.values ?? NO_VALUES, {
+    otherwise: NO_VALUES,
+    of: nameOf('recipe'),
     equal: sameValues,
   });
 
-  const modelEvaluation = memo.query('modelEvaluation', (name: string) => workshop.evaluate(modelValues.get(name)));
+  /** Apart for the same reason. */
+  const isWorkedOut = barrier.query(
+    'whether there is an instrument',
+    (recipe: string) => workshop.instrument(recipe) !== undefined,
+    {
+      otherwise: false,
+      of: nameOf('recipe'),
+    },
+  );
 
-  const count = memo.query('count', (recipe: string): Count => {
-    const child = workshop.instrument(recipe);
-    const parentName = workshop.parentOf(recipe);
-    const parent = parentName === undefined ? undefined : workshop.instrument(parentName);
-    if (!child || !parent) return { variables: [], total: 0 };
-    return countChanges(child, beside(recipe, parent), {
-      classOf: workshop.classOf,
-      speciesOf: (wood) => workshop.speciesOf(wood)?.name.text,
-      evaluateWith: (changes) => workshop.evaluateWith(child, parent, changes),
-    });
-  });
+  const evaluation = barrier.query(
+    'evaluation',
+    (recipe: string): Evaluation | undefined => {
+      if (!isWorkedOut.get(recipe)) return undefined;
+      return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
+    },
+    { otherwise: undefined, of: nameOf('recipe') },
+  );
 
-  const expectations = memo.query('expectations', (recipe: string): readonly Expectation[] => {
-    const definition = shelf.find('recipe', recipe);
-    const evaluated = workshop.evaluation(recipe);
-    return definition && evaluated ? checkExpectations(definition, evaluated, context.canonical) : [];
-  });
+  const inFull = barrier.query(
+    'inFull',
+    (recipe: string): Evaluation | undefined =>
+      isWorkedOut.get(recipe) ? workshop.evaluateInFull(values.get(recipe)) : undefined,
+    { otherwise: undefined, of: nameOf('recipe') },
+  );
+
+  const modelValues = barrier.query(
+    'values of the model',
+    (name: string) => workshop.model(name)?.values ?? NO_VALUES,
+    {
+      otherwise: NO_VALUES,
+      of: nameOf('model'),
+      equal: sameValues,
+    },
+  );
+
+  const modelEvaluation = barrier.query(
+    'evaluation of the model',
+    (name: string): Evaluation | undefined => workshop.evaluate(modelValues.get(name)),
+    { otherwise: undefined, of: nameOf('model') },
+  );
+
+  const count = barrier.query(
+    'count',
+    (recipe: string): Count => {
+      const child = workshop.instrument(recipe);
+      const parentName = workshop.parentOf(recipe);
+      const parent = parentName === undefined ? undefined : workshop.instrument(parentName);
+      if (!child || !parent) return NOTHING_COUNTED;
+      return countChanges(child, beside(recipe, parent), {
+        classOf: workshop.classOf,
+        speciesOf: (wood) => workshop.speciesOf(wood)?.name.text,
+        evaluateWith: (changes) => workshop.evaluateWith(child, parent, changes),
+      });
+    },
+    { otherwise: NOTHING_COUNTED, of: nameOf('recipe') },
+  );
+
+  const expectations = barrier.query(
+    'expectations',
+    (recipe: string): readonly Expectation[] => {
+      const definition = shelf.find('recipe', recipe);
+      const evaluated = workshop.evaluation(recipe);
+      return definition && evaluated ? checkExpectations(definition, evaluated, context.canonical) : [];
+    },
+    { otherwise: [], of: nameOf('recipe') },
+  );
 
   /** What a recipe starts from, known as fully as the recipe itself. */
   function beside(recipe: string, { definition: { kind, name } }: Instrument): Evaluation | undefined {
@@ -97,4 +159,5 @@ export function instrumentQueries(workshop: Workshop) {
   return { context, lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations, solve };
 }
 
+const NOTHING_COUNTED: Count = { variables: [], total: 0 };
 const NO_VALUES: ReadonlyMap<string, Held> = new Map();

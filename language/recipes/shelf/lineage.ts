@@ -1,4 +1,5 @@
 /** Who descends from whom: the chain of recipes from the base to the one asked for, and the model they are built on. */
+import { LIMITS } from '../../facts/limits.js';
 import type { Bookshelf } from './bookshelf.js';
 import type { Definition, Word } from '../../facts/facts.js';
 
@@ -15,37 +16,45 @@ export type LineageTrouble =
   /** `at` says neither `for` a model nor `from` a recipe. */
   | { readonly kind: 'rootless'; readonly at: Definition }
   /** The recipes form a ring; `names` lists it once round. */
-  | { readonly kind: 'ring'; readonly names: readonly string[] };
+  | { readonly kind: 'ring'; readonly names: readonly string[] }
+  /** More recipes than are followed. */
+  | { readonly kind: 'long' };
 
 export function lineageOf(shelf: Bookshelf, name: string): Lineage {
   const recipes: Definition[] = [];
+  const end = endOf(shelf, name, recipes);
+  return { recipes: recipes.reverse(), ...end };
+}
+
+/** Follows the parents, putting each recipe met behind the last, and says how that ended. */
+function endOf(shelf: Bookshelf, name: string, met: Definition[]): Omit<Lineage, 'recipes'> {
   const seen = new Set<string>();
   let next = name;
   for (;;) {
     if (seen.has(next)) {
       const names = [...seen];
-      return { recipes, trouble: { kind: 'ring', names: names.slice(names.indexOf(next)) } };
+      return { trouble: { kind: 'ring', names: names.slice(names.indexOf(next)) } };
     }
     seen.add(next);
     const recipe: Definition | undefined = shelf.find('recipe', next);
-    if (!recipe) return { recipes };
-    recipes.unshift(recipe);
+    if (!recipe) return {};
+    if (met.length === LIMITS.generations) return { trouble: { kind: 'long' } };
+    met.push(recipe);
     const relation = recipe.relation;
-    if (!relation || relation.target.text === '') return { recipes, trouble: { kind: 'rootless', at: recipe } };
+    if (!relation || relation.target.text === '') return { trouble: { kind: 'rootless', at: recipe } };
     if (relation.word === 'for') {
       const model = shelf.find('model', relation.target.text);
-      if (model) return { recipes, model };
-      return { recipes, trouble: { kind: 'missing', wanted: 'model', at: recipe, target: relation.target } };
+      if (model) return { model };
+      return { trouble: { kind: 'missing', wanted: 'model', at: recipe, target: relation.target } };
     }
     if (!shelf.find('recipe', relation.target.text)) {
-      return { recipes, trouble: { kind: 'missing', wanted: 'recipe', at: recipe, target: relation.target } };
+      return { trouble: { kind: 'missing', wanted: 'recipe', at: recipe, target: relation.target } };
     }
     next = relation.target.text;
   }
 }
 
 /** Names of recipes in the ring that `name` is part of, or undefined. */
-export function ringOf(shelf: Bookshelf, name: string): readonly string[] | undefined {
-  const { trouble } = lineageOf(shelf, name);
+export function ringOf({ trouble }: Lineage, name: string): readonly string[] | undefined {
   return trouble?.kind === 'ring' && trouble.names.includes(name) ? trouble.names : undefined;
 }

@@ -1,0 +1,20 @@
+/**
+ * How much is read at most. Each is far beyond what a maker writes and near enough that whoever meets it still gets an
+ * answer at once; where one is met, a finding names it and the rest goes on.
+ */
+export const LIMITS = {
+  /** Characters of a file; a notebook of a life's work has some two million. */
+  fileCharacters: 5_000_000,
+  /** Characters of a path: the longest of the catalogue has 40. */
+  pathCharacters: 200,
+  /** Blocks within blocks. */
+  blocks: 100,
+  /** Recipes in one line, from the base to the last: five instruments a year for fifty years. */
+  generations: 250,
+  /** Braces and patches of one plate that are drawn and solved: the most that is built has some thirty. */
+  braces: 60,
+  /** Points of a thickness map. */
+  mapPoints: 400,
+  /** Findings of one file that are told one by one. */
+  findings: 1000,
+} as const;
