@@ -1,6 +1,6 @@
 /** The recipe a definition stands for. Of two of the same name only the first is one; the other has its own finding. */
 import type { Definition } from '../facts/facts.js';
-import type { Instrument } from '../recipes/instrument/instrument.js';
+import type { Change, Instrument } from '../recipes/instrument/instrument.js';
 import type { Solved, Workshop } from '../recipes/workshop.js';
 
 export function isInForce(definition: Definition, workshop: Workshop): boolean {
@@ -9,6 +9,13 @@ export function isInForce(definition: Definition, workshop: Workshop): boolean {
 
 export function recipeOf(definition: Definition, workshop: Workshop): Solved | undefined {
   return isInForce(definition, workshop) ? workshop.instrument(definition.name.text) : undefined;
+}
+
+/** What a recipe changes in its parent, or what was reworked on a build. */
+export function changesIn(definition: Definition, workshop: Workshop): readonly Change[] {
+  if (definition.kind !== 'build') return recipeOf(definition, workshop)?.changes ?? [];
+  const build = isInForce(definition, workshop) ? workshop.build(definition.name.text) : undefined;
+  return build?.states.flatMap(({ changes }) => changes) ?? [];
 }
 
 /** The recipe and the parent it is a diff of; undefined for a base recipe. */

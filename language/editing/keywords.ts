@@ -158,6 +158,11 @@ export const KEYWORDS: readonly Keyword[] = [
     'reading day-1 { strings-damped: yes  humidity: 45 %RH  resonance.top: 186 Hz }',
   ),
   inside(
+    'rework',
+    'What was done to the finished instrument between two readings: what holds from then on. The instrument is its own control.',
+    'rework "shaved the X" { change bracing.x-bass.height: 15.9 mm -> 15.2 mm }',
+  ),
+  inside(
     'request',
     'What the client asked for later, with the date; you are told whether it is still free.',
     'request 2026-04-28 { nut.width: 46 mm }',

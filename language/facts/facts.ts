@@ -328,6 +328,14 @@ export interface ReadingStatement {
   readonly span: Span;
 }
 
+/** `rework "shaved the X" { changes }` in a build: done to the finished instrument, after the readings written before it. */
+export interface ReworkStatement {
+  readonly kind: 'rework';
+  readonly reason?: TextValue;
+  readonly statements: readonly Statement[];
+  readonly span: Span;
+}
+
 /** `request 2026-04-28 { … }` in an order. */
 export interface RequestStatement {
   readonly kind: 'request';
@@ -359,5 +367,6 @@ export type Statement =
   | AcceptStatement
   | VaryStatement
   | ReadingStatement
+  | ReworkStatement
   | RequestStatement
   | UnreadableStatement;

@@ -45,4 +45,4 @@ function lineHas(kept: readonly Token[], kind: string): boolean {
   return false;
 }
 
-const TAKES_TEXT: ReadonlySet<string> = new Set(['because', 'note', 'together', 'per']);
+const TAKES_TEXT: ReadonlySet<string> = new Set(['because', 'note', 'together', 'rework', 'per']);

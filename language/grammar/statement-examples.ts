@@ -20,6 +20,11 @@ export const EXAMPLES: ReadonlyMap<string, Example> = new Map(
       message: english('After `together` say why in double quotes, then the changes in { }.'),
       whole: true,
     },
+    rework: {
+      takes: isText,
+      message: english('After `rework` say what was done in double quotes, then the changes in { }.'),
+      whole: true,
+    },
     add: { takes: isWord, message: english('After `add` the part to add is expected: `add bracing.finger-3 { … }`.') },
     drop: {
       takes: isWord,

@@ -24,6 +24,7 @@ export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
   'accept',
   'vary',
   'reading',
+  'rework',
   'request',
 ]);
 

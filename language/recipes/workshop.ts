@@ -20,10 +20,10 @@ import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, type DerivedQuantity, Evaluation } from './evaluation/evaluation.js';
 import type { Evidence } from './builds/evidence.js';
 import type { Expectation } from './instrument/expectations.js';
-import type { Definition, DefinitionKind } from '../facts/facts.js';
+import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './evaluation/ground.js';
 import type { SolvedHold } from './instrument/hold.js';
-import { applyRecipe, type Change, type Held, type Instrument } from './instrument/instrument.js';
+import { applyRecipe, applyRework, type Change, type Held, type Instrument } from './instrument/instrument.js';
 import type { Lineage } from './shelf/lineage.js';
 import type { Mention } from './shelf/mentions.js';
 import { buildQueries } from './queries/build-queries.js';
@@ -204,6 +204,11 @@ export class Workshop extends Stand {
     const packaged = (name: string) =>
       appointments.find((each) => each.name.text === name) ?? context.appointments(name);
     return applyRecipe(start, recipe, { ...context, appointments: packaged });
+  }
+
+  /** An instrument after what a build says was reworked on it. */
+  reworked(start: Instrument, build: Definition, statements: readonly Statement[]): Instrument {
+    return applyRework(start, build, statements, this.instruments.context);
   }
 
   count(recipe: string): Count {

@@ -71,6 +71,8 @@ export function tellStatement(statement: Statement): string {
       return `vary at most ${statement.count}`;
     case 'reading':
       return `reading ${statement.name ? `${statement.name.text} ` : ''}${inner(statement.statements)}`;
+    case 'rework':
+      return `rework ${statement.reason ? `"${statement.reason.text}" ` : ''}${inner(statement.statements)}`;
     case 'request':
       return `request ${statement.date ? `${statement.date.date} ` : ''}${inner(statement.statements)}`;
     case 'unreadable':

@@ -2,7 +2,7 @@
 import type { Value } from '../../facts/facts.js';
 import { agrees, sameValue } from '../../recipes/instrument/values.js';
 import type { Fix } from '../finding.js';
-import { recipeOf } from '../in-force.js';
+import { changesIn, recipeOf } from '../in-force.js';
 import { placeOf, remove, replace, textAt } from '../mending.js';
 import { writeValue } from '../phrases.js';
 import type { Rule } from '../rule.js';
@@ -22,10 +22,10 @@ export const STALE_CHANGE: Rule = {
     'A change names the value it starts from, so that it can be checked. If the parent has moved since, the step you meant is not the step you get.',
   bad: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.95 mm -> 2.7 mm }`,
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.7 mm }`,
-  of: ['recipe', 'model'],
+  of: ['recipe', 'model', 'build'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const change of recipeOf(definition, workshop)?.changes ?? []) {
+    for (const change of changesIn(definition, workshop)) {
       const { stated, before } = change;
       if (!stated || !before || agrees(stated, before.value)) continue;
       // What is wrong with the old value itself is told as such; a name may have left the shop since.
@@ -41,7 +41,8 @@ export const STALE_CHANGE: Rule = {
           preferred: true,
         },
       ];
-      if (before.via !== 'solved' && isWrittenOut(before.value)) {
+      // What was made is what it is: a recipe is not put back to fit a rework.
+      if (before.via !== 'solved' && isWrittenOut(before.value) && definition.kind !== 'build') {
         const owner = before.from.definition;
         fixes.push({
           title: say`Put ${written} back in ${owner.name.text}`,
@@ -110,10 +111,10 @@ export const NO_CHANGE: Rule = {
     'The parent already has this value. The line can go; left in, it looks like a change and hides the real ones.',
   bad: `${TARN}recipe tarn-2 from tarn-1 { because "Same top."  change top.thickness: 2.85 mm -> 2.85 mm }`,
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Thinner top."  change top.thickness: 2.85 mm -> 2.7 mm }`,
-  of: ['recipe'],
+  of: ['recipe', 'build'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const change of recipeOf(definition, workshop)?.changes ?? []) {
+    for (const change of changesIn(definition, workshop)) {
       const { before, after, statement } = change;
       if (change.kind !== 'value' || change.written === 'with' || !before || !after) continue;
       if (!sameValue(before.value, after.value)) continue;
@@ -134,11 +135,11 @@ export const CHANGE_OF_NOTHING: Rule = {
     'There is nothing to change: no recipe along the chain says anything about this. It may be a slip in the path, or simply something new.',
   bad: `${TARN}recipe tarn-2 from tarn-1 { because "Thinner edge."  change top.edge-thickness: 2.5 mm -> 2.3 mm }`,
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Thinner edge."  top.edge-thickness: 2.3 mm }`,
-  of: ['recipe', 'model'],
+  of: ['recipe', 'model', 'build'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     const recipe = recipeOf(definition, workshop);
-    for (const change of recipe?.changes ?? []) {
+    for (const change of changesIn(definition, workshop)) {
       const { statement, before } = change;
       if (statement.kind !== 'change' || before || !statement.new) continue;
       // A slip in the path, or in a brace's name, is told as that.
@@ -171,10 +172,10 @@ export const CHANGE_MISSING_OLD: Rule = {
     'With the old value written, the change is checked whenever the parent moves, and the bench sheet reads as a step.',
   bad: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: -> 2.7 mm }`,
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm -> 2.7 mm }`,
-  of: ['recipe'],
+  of: ['recipe', 'build'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const { statement, before } of recipeOf(definition, workshop)?.changes ?? []) {
+    for (const { statement, before } of changesIn(definition, workshop)) {
       if (statement.kind !== 'change' || statement.old || !statement.new || !before) continue;
       const old = writeValue(before.value);
       const gap = { start: statement.path.span.end, end: statement.new.span.start };
@@ -196,10 +197,10 @@ export const STEP_WITHOUT_BASE: Rule = {
   reason: 'A step such as `by -0.15 mm` is taken from the parent’s number. Without one, the new value is unknown.',
   bad: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.edge-thickness: by -0.15 mm }`,
   good: `${TARN}recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: by -0.15 mm }`,
-  of: ['recipe', 'model'],
+  of: ['recipe', 'model', 'build'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const change of recipeOf(definition, workshop)?.changes ?? []) {
+    for (const change of changesIn(definition, workshop)) {
       const { statement, before, after, path } = change;
       if (statement.kind !== 'change' || !statement.by || after) continue;
       const start = startOf(definition, workshop);

@@ -215,14 +215,14 @@ export const CHANGE_OUT_OF_PLACE: Rule = {
   severity: 'error',
   title: 'A change where there is nothing to change',
   reason:
-    'Changes, additions, holds and expectations belong to a recipe (or to a client’s request), where there is a parent to differ from. Elsewhere a value is just written.',
+    'Changes, additions, holds and expectations belong to a recipe (or to a client’s request, or to what was reworked on a build), where there is a parent to differ from. Elsewhere a value is just written.',
   bad: `wood spruce-12 is sitka-spruce { change mass: 214 g -> 220 g }`,
   good: `wood spruce-12 is sitka-spruce { mass: 220 g }`,
   of: EVERY_KIND.filter((kind) => kind !== 'recipe' && kind !== 'order'),
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const { statement, path } of workshop.written(definition)) {
-      if (statement.kind === 'property' || statement.kind === 'block') continue;
+    for (const { statement, path, occasion } of workshop.written(definition)) {
+      if (statement.kind === 'property' || statement.kind === 'block' || occasion?.kind === 'rework') continue;
       const word = textAt(definition, { start: statement.span.start, end: path.span.start }).trim();
       const plain =
         statement.kind === 'change' && statement.new

@@ -1,4 +1,5 @@
 /** What the recipe being typed in knows: the paths it inherits, the property meant, the kind of instrument. */
+import type { Definition } from '../../facts/facts.js';
 import type { Property } from '../../catalogue/property.js';
 import type { Held } from '../../recipes/instrument/instrument.js';
 import type { Desk } from '../../checks/desk.js';
@@ -19,9 +20,18 @@ export function propertyOf(desk: Desk, place: TypingPlace, whole: string): Prope
 export function startValues(desk: Desk, place: TypingPlace): ReadonlyMap<string, Held> | undefined {
   const { definition } = place;
   if (!definition) return undefined;
+  if (definition.kind === 'build' && place.inside === 'rework') return reworked(desk, place, definition);
   const recipe = recipeOf(definition);
   if (recipe === undefined) return undefined;
   return (definition.kind === 'recipe' ? desk.workshop.startOf(recipe) : desk.workshop.instrument(recipe))?.values;
+}
+
+/** What a rework starts from: the instrument as the reworks before it have left it. */
+function reworked(desk: Desk, { range }: TypingPlace, definition: Definition): ReadonlyMap<string, Held> | undefined {
+  const states = desk.workshop.build(definition.name.text)?.states;
+  const line = range.start.line - (desk.shelf.placement(definition)?.line ?? 0);
+  const here = states?.findIndex(({ rework }) => rework && rework.span.end.line >= line) ?? -1;
+  return states?.[Math.max(0, here - 1)]?.values;
 }
 
 /** The words that say which plausible range fits: kind and form of the instrument, species of the wood. */

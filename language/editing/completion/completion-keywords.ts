@@ -76,6 +76,12 @@ const KEYWORDS: readonly Keyword[] = [
     in: ['build'],
   },
   {
+    word: 'rework',
+    insert: 'rework "${1:what was done}" {\n  $0\n}',
+    sentence: english('What was done to the instrument after it was read: what holds from then on.'),
+    in: ['build'],
+  },
+  {
     word: 'request',
     insert: 'request ${1:2026-01-31} {\n  $0\n}',
     sentence: english('What the client asks for after the order was agreed.'),
@@ -91,16 +97,17 @@ const KEYWORDS: readonly Keyword[] = [
 
 export function keywordOffers(kind: DefinitionKind, inside: TypingPlace['inside']): readonly Offer[] {
   const inGroup = ['change', 'add', 'drop'];
-  return KEYWORDS.filter(
-    (keyword) => keyword.in.includes(kind) && (inside !== 'together' || inGroup.includes(keyword.word)),
-  ).map(({ word, insert, sentence }, rank) => ({
-    label: word,
-    kind: 'keyword',
-    sentence,
-    insert,
-    snippet: true,
-    rank,
-  }));
+  const isGroup = inside === 'together' || inside === 'rework';
+  return KEYWORDS.filter((keyword) => (isGroup ? inGroup.includes(keyword.word) : keyword.in.includes(kind))).map(
+    ({ word, insert, sentence }, rank) => ({
+      label: word,
+      kind: 'keyword',
+      sentence,
+      insert,
+      snippet: true,
+      rank,
+    }),
+  );
 }
 
 /** Where a number comes from, behind it on the same line. */

@@ -27,9 +27,14 @@ export function statementsFor(desk: Desk, place: TypingPlace, afterValue = false
     ...(inBody ? keywordOffers(kind, place.inside) : []),
     ...offers,
     ...here.further(place.word),
-    ...(inBody && kind === 'recipe' && (!place.inside || place.inside === 'together') ? wholeChanges(desk, place) : []),
+    ...(inBody && takesChanges(kind, place) ? wholeChanges(desk, place) : []),
     ...(afterValue ? [SOURCE] : []),
   ];
+}
+
+function takesChanges(kind: DefinitionKind, { inside }: TypingPlace): boolean {
+  if (kind === 'build') return inside === 'rework';
+  return kind === 'recipe' && (!inside || inside === 'together');
 }
 
 /** Parts alone, for `add`: members the parent does not have come first. */

@@ -17,7 +17,7 @@ export interface TypingPlace {
   /** Written path of the enclosing blocks, empty in the body itself. */
   readonly block: string;
   /** The innermost enclosing statement that is more than a block. */
-  readonly inside?: 'together' | 'add' | 'reading' | 'request';
+  readonly inside?: 'together' | 'add' | 'reading' | 'rework' | 'request';
 }
 
 export function typingPlace(desk: Desk, uri: string, position: Position): TypingPlace | undefined {

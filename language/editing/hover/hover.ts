@@ -82,7 +82,7 @@ function pathHover(desk: Desk, spot: Spot, path: string): string | undefined {
 /** The value of a reading or of a client's request: it stands beside what is in force, not in its place. */
 function saidApart({ statements }: Spot): Value | undefined {
   const statement = statements.at(-1);
-  const apart = statements.some(({ kind }) => kind === 'reading' || kind === 'request');
+  const apart = statements.some(({ kind }) => kind === 'reading' || kind === 'rework' || kind === 'request');
   return apart && statement?.kind === 'property' ? statement.value : undefined;
 }
 

@@ -68,12 +68,13 @@ function symbolOf(statement: Statement, line: number, wording: Wording): Symbol[
         },
       ];
     case 'together':
+    case 'rework':
       return [
         {
           ...here,
-          name: statement.reason?.text || 'together',
+          name: statement.reason?.text || statement.kind,
           kind: 'statement',
-          detail: 'together',
+          detail: statement.kind,
           selection: here.range,
           children: statement.statements.flatMap((inner) => symbolOf(inner, line, wording)),
         },

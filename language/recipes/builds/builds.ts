@@ -6,15 +6,19 @@
  * with it.
  */
 import type { Evaluation } from '../evaluation/evaluation.js';
-import type { Definition, ReadingStatement, Span, Statement, Value } from '../../facts/facts.js';
-import type { Held, Instrument } from '../instrument/instrument.js';
+import type { Definition, ReadingStatement, ReworkStatement, Span, Statement, Value } from '../../facts/facts.js';
+import type { Change, Held, Instrument } from '../instrument/instrument.js';
 import { propertiesOf, sameValue } from '../instrument/values.js';
 
 export interface BuildRecord {
   readonly definition: Definition;
   readonly recipe?: Instrument;
-  /** The recipe's values with the ones that were measured on the wood in their place. */
+  /** The recipe's values with the ones that were measured on the wood in their place, and what was reworked since. */
   readonly values: ReadonlyMap<string, Held>;
+  /** As first made, and after each rework; at least one. */
+  readonly states: readonly BuildState[];
+  /** What is recorded in words: glues, billets, hygrometers. */
+  readonly recorded: ReadonlyMap<string, Held>;
   /** Computed from the values as built. */
   readonly evaluation: Evaluation;
   /** Values that the recipe states and the build measured otherwise. */
@@ -22,8 +26,18 @@ export interface BuildRecord {
   readonly readings: readonly Reading[];
 }
 
+/** What an instrument was from one rework to the next. */
+export interface BuildState {
+  readonly values: ReadonlyMap<string, Held>;
+  /** What brought it about, and what that changed; absent for the instrument as first made. */
+  readonly rework?: ReworkStatement;
+  readonly changes: readonly Change[];
+}
+
 /** One occasion of measuring, and what was read. */
 export interface Reading {
+  /** Which of the build's states it was read in. */
+  readonly state: number;
   /** Empty for what the build states outside any `reading`. */
   readonly name: string;
   readonly conditions: ReadonlyMap<Condition, Held>;
@@ -53,6 +67,8 @@ export interface BuildContext {
   /** Whether a path is a value of an instrument (rather than a reading or the build's own data). */
   readonly isOfInstrument: (path: string) => boolean;
   readonly evaluate: (values: ReadonlyMap<string, Held>) => Evaluation;
+  /** What these statements make of an instrument. */
+  readonly rework: (start: Instrument, build: Definition, statements: readonly Statement[]) => Instrument;
 }
 
 export function recordOf(build: Definition, recipe: Instrument | undefined, context: BuildContext): BuildRecord {
@@ -68,32 +84,63 @@ export function recordOf(build: Definition, recipe: Instrument | undefined, cont
     if (meant && !sameValue(meant.value, held.value)) departures.push({ path: held.path, meant, made: held });
     values.set(held.path, { ...held, before: meant });
   }
-  const occasions = build.statements.filter((statement) => statement.kind === 'reading');
-  const own = readingOf('', loose, build.head);
+  const states = statesOf(build, recipe, values, context);
+  const own = readingOf('', loose, build.head, 0);
+  const now = states.at(-1)!.values;
   return {
     definition: build,
     recipe,
-    values,
-    evaluation: context.evaluate(values),
+    values: now,
+    states,
+    recorded: new Map(loose.filter(({ value }) => !isNumber(value)).map((held) => [held.path, held])),
+    evaluation: context.evaluate(now),
     departures,
-    readings: [
-      ...(own.values.size > 0 ? [own] : []),
-      ...occasions.map((occasion) => occasionOf(build, occasion, own, context)),
-    ],
+    readings: [...(own.values.size > 0 ? [own] : []), ...occasionsOf(build, own, context)],
   };
 }
 
-function occasionOf(build: Definition, statement: ReadingStatement, own: Reading, context: BuildContext): Reading {
-  const reading = readingOf(
-    statement.name?.text ?? '',
-    [...heldIn(build, statement.statements, context)],
-    statement.span,
-  );
+/** What is said of the instrument outside a rework holds for it as first made, wherever it is written. */
+function statesOf(
+  build: Definition,
+  recipe: Instrument | undefined,
+  values: ReadonlyMap<string, Held>,
+  context: BuildContext,
+): readonly BuildState[] {
+  const states: BuildState[] = [{ values, changes: [] }];
+  for (const statement of build.statements) {
+    if (statement.kind !== 'rework' || !recipe) continue;
+    const before = { ...recipe, values: states.at(-1)!.values };
+    const after = context.rework(before, build, statement.statements);
+    states.push({ values: after.values, rework: statement, changes: after.changes });
+  }
+  return states;
+}
+
+/** In the order written: a reading is of the instrument as the reworks before it have left it. */
+function occasionsOf(build: Definition, own: Reading, context: BuildContext): readonly Reading[] {
+  const found: Reading[] = [];
+  let state = 0;
+  for (const statement of build.statements) {
+    if (statement.kind === 'rework') state += 1;
+    if (statement.kind === 'reading') found.push(occasionOf(build, statement, own, state, context));
+  }
+  return found;
+}
+
+function occasionOf(
+  build: Definition,
+  statement: ReadingStatement,
+  own: Reading,
+  state: number,
+  context: BuildContext,
+): Reading {
+  const all = [...heldIn(build, statement.statements, context)];
+  const reading = readingOf(statement.name?.text ?? '', all, statement.span, state);
   // The build's own hygrometer, rig or climate hold for an occasion that does not say otherwise.
   return { ...reading, conditions: new Map([...own.conditions, ...reading.conditions]) };
 }
 
-function readingOf(name: string, all: readonly Held[], span: Span): Reading {
+function readingOf(name: string, all: readonly Held[], span: Span, state: number): Reading {
   const conditions = new Map<Condition, Held>();
   const values = new Map<string, Held>();
   for (const held of all) {
@@ -101,7 +148,7 @@ function readingOf(name: string, all: readonly Held[], span: Span): Reading {
     if (condition) conditions.set(condition, held);
     else if (isNumber(held.value)) values.set(held.path, held);
   }
-  return { name, conditions, values, span };
+  return { name, state, conditions, values, span };
 }
 
 function* heldIn(build: Definition, statements: readonly Statement[], context: BuildContext): Iterable<Held> {

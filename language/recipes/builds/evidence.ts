@@ -72,7 +72,7 @@ export function evidenceOf(
   context: EvidenceContext,
 ): readonly Evidence[] {
   const evidence: Evidence[] = [];
-  for (const reading of build.readings) {
+  for (const reading of asFirstMade(build)) {
     for (const [response, read] of reading.values) {
       if (read.value.kind !== 'quantity' || !(read.value.quantity.si > 0)) continue;
       const outcome = heldAgainst(response, read.value.quantity.si, reading, reference, context);
@@ -177,9 +177,14 @@ function heldAgainst(
   };
 }
 
+/** After a rework it is another instrument than its recipe says. */
+function asFirstMade({ readings }: BuildRecord): readonly Reading[] {
+  return readings.filter(({ state }) => state === 0);
+}
+
 /** The reading of a build under the same conditions. */
 function comparableValue(response: string, like: Reading, build: BuildRecord): number | undefined {
-  for (const reading of build.readings) {
+  for (const reading of asFirstMade(build)) {
     const held = reading.values.get(response);
     if (held?.value.kind !== 'quantity' || !(held.value.quantity.si > 0)) continue;
     if (disagreements(response, like, reading).length === 0) return held.value.quantity.si;
@@ -195,7 +200,7 @@ function notComparable(
 ): NotComparable | undefined {
   let nearest: NotComparable | undefined;
   for (const build of reference) {
-    for (const other of build.readings) {
+    for (const other of asFirstMade(build)) {
       if (!other.values.has(response)) continue;
       const reasons = disagreements(response, reading, other);
       if (nearest && nearest.reasons.length <= reasons.length) continue;

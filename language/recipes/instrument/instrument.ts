@@ -98,6 +98,18 @@ export function applyRecipe(parent: Instrument | undefined, recipe: Definition, 
   return draft.finish();
 }
 
+/** An instrument with some of a definition's statements applied: what was done to it later on. */
+export function applyRework(
+  start: Instrument,
+  definition: Definition,
+  statements: readonly Statement[],
+  context: RecipeContext,
+): Instrument {
+  const draft = new Draft(definition, start.values, start.model, context);
+  draft.apply(statements);
+  return draft.finish();
+}
+
 /** Only the values: what the numbers of an instrument depend on. */
 export function sameValues(a: ReadonlyMap<string, Held>, b: ReadonlyMap<string, Held>): boolean {
   if (a.size !== b.size) return false;

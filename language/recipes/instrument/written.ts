@@ -14,6 +14,7 @@ import type {
   PropertyStatement,
   ReadingStatement,
   RequestStatement,
+  ReworkStatement,
   Statement,
   TogetherStatement,
   Value,
@@ -40,14 +41,14 @@ export interface Written {
   readonly property?: Property;
   /** What the engine computes under this path. */
   readonly derived?: DerivedQuantity;
-  /** The occasion or the request it stands in. */
-  readonly occasion?: ReadingStatement | RequestStatement;
+  /** The occasion, the rework or the request it stands in. */
+  readonly occasion?: ReadingStatement | ReworkStatement | RequestStatement;
   readonly group?: TogetherStatement;
 }
 
 interface Around {
   readonly within: string;
-  readonly occasion?: ReadingStatement | RequestStatement;
+  readonly occasion?: ReadingStatement | ReworkStatement | RequestStatement;
   readonly group?: TogetherStatement;
 }
 
@@ -106,6 +107,7 @@ export function writtenIn(definition: Definition, catalogue: Catalogue, derivati
           walk(statement.statements, { ...around, group: statement });
           break;
         case 'reading':
+        case 'rework':
         case 'request':
           walk(statement.statements, { ...around, occasion: statement });
           break;

@@ -19,6 +19,7 @@ export function buildQueries(workshop: Workshop) {
         canonical: (path) => catalogue.canonical(path, 'build'),
         isOfInstrument: (path) => catalogue.property(path, 'recipe') !== undefined,
         evaluate: (values) => workshop.evaluate(values),
+        rework: (start, made, statements) => workshop.reworked(start, made, statements),
       });
     },
     { otherwise: undefined, of: nameOf('build') },

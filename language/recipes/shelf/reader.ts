@@ -171,6 +171,10 @@ class DefinitionReader {
         const statements = this.statements(node.body, prefix);
         return [{ kind: 'together', reason: this.text(node.reason), statements, span }];
       }
+      case 'Rework': {
+        const statements = this.statements(node.body, prefix);
+        return [{ kind: 'rework', reason: this.text(node.reason), statements, span }];
+      }
       case 'Hold':
         return [
           {
@@ -209,10 +213,10 @@ class DefinitionReader {
     }
   }
 
-  /** A block; one named `together`, `reading` or `request` is that statement without its reason, name or date. */
+  /** A block; one named `together`, `reading`, `rework` or `request` is that statement without its reason, name or date. */
   private block(node: Tree.Block, prefix: string, span: Facts.Span): Facts.Statement {
     const word = node.path.text;
-    if (word === 'together' || word === 'reading' || word === 'request') {
+    if (word === 'together' || word === 'reading' || word === 'rework' || word === 'request') {
       return { kind: word, statements: this.statements(node.body, prefix), span };
     }
     const path = this.path(node.path, prefix);
