@@ -1,12 +1,12 @@
 /** What is cut into the box or off it: soundhole, cutaway, ports, bevels. */
-import { entries, INSTRUMENT, part, range } from './entry.js';
+import { entries, INSTRUMENT, OPTIONAL, part, range } from './entry.js';
 import { BEVEL_FREEZE, CUTAWAY_FREEZE, HOLE_FREEZE, PORT_FREEZE, ROSETTE_FREEZE } from './freeze.js';
 import type { Part, Property } from './property.js';
 
 const hole = entries({ where: INSTRUMENT, class: 'voicing', freeze: HOLE_FREEZE });
-const cutaway = entries({ where: INSTRUMENT, class: 'body', freeze: CUTAWAY_FREEZE });
-const port = entries({ where: INSTRUMENT, class: 'body', freeze: PORT_FREEZE });
-const bevel = entries({ where: INSTRUMENT, class: 'body', freeze: BEVEL_FREEZE });
+const cutaway = entries({ where: OPTIONAL, class: 'body', freeze: CUTAWAY_FREEZE });
+const port = entries({ where: OPTIONAL, class: 'body', freeze: PORT_FREEZE });
+const bevel = entries({ where: OPTIONAL, class: 'body', freeze: BEVEL_FREEZE });
 
 export const BODY_OPENING_PROPERTIES: readonly Property[] = [
   hole.quantity('soundhole.diameter', 'mm', 'Diameter of a round soundhole.', {

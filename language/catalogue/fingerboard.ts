@@ -1,10 +1,10 @@
 /** Fingerboard, frets and nut. */
-import { entries, INSTRUMENT, OPTIONAL, part, range } from './entry.js';
+import { entries, OPTIONAL, part, range } from './entry.js';
 import { NECK_FREEZE, SCALE_FREEZE } from './freeze.js';
 import type { Part, Property } from './property.js';
 
-const board = entries({ where: INSTRUMENT, class: 'option', freeze: NECK_FREEZE });
-const fret = entries({ where: INSTRUMENT, class: 'option', freeze: { costly: 'setup' } });
+const board = entries({ where: OPTIONAL, class: 'option', freeze: NECK_FREEZE });
+const fret = entries({ where: OPTIONAL, class: 'option', freeze: { costly: 'setup' } });
 const seen = entries({ where: OPTIONAL, class: 'appointment', freeze: NECK_FREEZE });
 const fitted = entries({ where: OPTIONAL, class: 'setup' });
 

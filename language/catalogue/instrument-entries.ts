@@ -1,5 +1,5 @@
 /** What holds for the whole instrument: its kind, its hand, its scale. */
-import { entries, INSTRUMENT, range } from './entry.js';
+import { entries, INSTRUMENT, OPTIONAL, range } from './entry.js';
 import { SCALE_FREEZE } from './freeze.js';
 import { FORMS, INSTRUMENT_KINDS } from './instrument-tags.js';
 import type { Property } from './property.js';
@@ -42,6 +42,7 @@ export const INSTRUMENT_PROPERTIES: readonly Property[] = [
     ['right', 'left'],
     'Which hand it is played by; left mirrors every offset from the centre line.',
     {
+      where: OPTIONAL,
       class: 'option',
       also: ['hand', 'left-handed', 'right-handed'],
       freeze: { costly: 'outline', impossible: 'bracing' },

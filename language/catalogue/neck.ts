@@ -1,10 +1,10 @@
 /** Neck, heel, head, truss rod and the joint to the body. */
-import { entries, INSTRUMENT, OPTIONAL, part, range } from './entry.js';
+import { entries, OPTIONAL, part, range } from './entry.js';
 import { NECK_ANGLE_FREEZE, NECK_DEPTH_FREEZE, NECK_FREEZE, SCALE_FREEZE } from './freeze.js';
 import type { Part, Property } from './property.js';
 
-const neck = entries({ where: INSTRUMENT, class: 'option', freeze: NECK_FREEZE });
-const slim = entries({ where: INSTRUMENT, class: 'option', freeze: NECK_DEPTH_FREEZE });
+const neck = entries({ where: OPTIONAL, class: 'option', freeze: NECK_FREEZE });
+const slim = entries({ where: OPTIONAL, class: 'option', freeze: NECK_DEPTH_FREEZE });
 const seen = entries({ where: OPTIONAL, class: 'appointment', freeze: NECK_FREEZE });
 
 export const NECK_PROPERTIES: readonly Property[] = [

@@ -96,6 +96,26 @@ export class Catalogue {
     return done;
   }
 
+  /** The innermost part a property belongs to; undefined for what holds for the whole instrument. */
+  partOf(path: string): string | undefined {
+    if (this.part(path)) return path;
+    const end = path.lastIndexOf('.');
+    return end < 0 ? undefined : this.partOf(path.slice(0, end));
+  }
+
+  /** The part that is not there when the value at `path` says none: its own words or its kind say so. */
+  partWithout(path: string): string | undefined {
+    const part = path.replace(/\.kind$/, '');
+    return this.part(part) && this.property(path, 'recipe') ? part : undefined;
+  }
+
+  /** Whether what a set of appointments says at `path` is said of the instrument that takes it up. */
+  isPackaged(path: string): boolean {
+    const packaged = this.property(path, 'appointments');
+    // Its title and its description are its own. What belongs elsewhere is not read, as a finding says.
+    return packaged ? packaged.class !== 'record' : this.property(path, 'recipe') === undefined;
+  }
+
   /** The class shared by what belongs to a part (the commonest one), for counting what is added and dropped. */
   classOfPart(path: string): VariableClass | undefined {
     const counts = new Map<VariableClass, number>();

@@ -1,9 +1,9 @@
 /** Setup: heights, relief, slots, compensation and intonation. */
-import { entries, INSTRUMENT, part, range } from './entry.js';
+import { entries, OPTIONAL, part, range } from './entry.js';
 import { NECK_ANGLE_FREEZE } from './freeze.js';
 import type { Part, Property } from './property.js';
 
-const setup = entries({ where: INSTRUMENT, class: 'setup' });
+const setup = entries({ where: OPTIONAL, class: 'setup' });
 const reading = entries({ where: ['build'], class: 'record' });
 
 export const SETUP_PROPERTIES: readonly Property[] = [

@@ -1,10 +1,10 @@
 /** String sets, and the line that says which set an instrument wears. */
-import { entries, INSTRUMENT, part, range } from './entry.js';
+import { entries, OPTIONAL, part, range } from './entry.js';
 import type { Part, Property } from './property.js';
 import { STRING_NAMES } from './setup-entries.js';
 
 const set = entries({ where: ['strings'], class: 'record' });
-const worn = entries({ where: INSTRUMENT, class: 'setup' });
+const worn = entries({ where: OPTIONAL, class: 'setup' });
 
 export const STRING_MATERIALS: readonly string[] = [
   'plain-steel',

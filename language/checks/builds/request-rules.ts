@@ -2,11 +2,12 @@
 import { type Freeze, type Property, STAGES } from '../../catalogue/property.js';
 import { effectsBetween, isDiscernible } from '../../recipes/evaluation/effects.js';
 import type { Definition, RequestStatement, Span, Value, WithStatement } from '../../facts/facts.js';
-import type { Held } from '../../recipes/instrument/instrument.js';
+import { type Held, isWithin } from '../../recipes/instrument/instrument.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import type { Written } from '../../recipes/instrument/written.js';
 import type { Wording } from '../../wording/wording.js';
 import type { Rule } from '../rule.js';
+import { allStatements, propertiesOf } from '../../recipes/instrument/values.js';
 
 const ORDER = `model tarn { scale: 645 mm  nut.width: 44.5 mm  top.thickness: 2.85 mm }
 recipe tarn-1 for tarn { }
@@ -73,10 +74,10 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
     const trial = variables.filter(({ verdict }) => verdict === 'counted').map(({ variable }) => variable.label);
     if (total === 0) return;
     for (const [request, lines] of byRequest(definition, workshop)) {
-      const counted = new Set(lines.filter((one) => isCounted(one, workshop)).map(topOf));
+      const counted = new Set(lines.filter((one) => isCounted(one, workshop)).map((one) => topOf(one, workshop)));
       const others = lines.filter((one) => !isCounted(one, workshop) && one.property);
       if (others.length > 0 && matters(others, recipe.values, recipe.name, definition, workshop)) {
-        for (const one of others) counted.add(topOf(one));
+        for (const one of others) counted.add(topOf(one, workshop));
       }
       if (counted.size === 0) continue;
       report(
@@ -95,27 +96,45 @@ interface Asked {
   readonly frozen: Pick<Freeze, 'costly' | 'impossible'>;
 }
 
-/** Each thing asked for that some stage freezes. A part that is added stands for all that is said of it. */
+/** Each thing asked for that some stage freezes. A part stands for all that is said of it. */
 function asked(definition: Definition, workshop: Workshop): readonly Asked[] {
-  const reached = workshop.stated(definition).get('reached')?.value;
-  const stage = reached?.kind === 'name' ? indexOf(reached.name) : -1;
+  const stage = stageReached(definition, workshop);
   if (stage < 0) return [];
   const all = new Map<string, Asked>();
   for (const [, lines] of byRequest(definition, workshop)) {
     for (const one of lines) {
       const { property, statement, path: written, taken } = one;
       if (!property?.freeze) continue;
-      const path = topOf(one);
+      const path = topOf(one, workshop);
       const own = statement.kind === 'property' && path === one.canonical ? written.span : statement.span;
       const span = taken?.span ?? own;
       const frozen = frozenFor(property, one, definition, workshop);
       const key = `${span.start.line} ${path}`;
       const before = all.get(key);
-      if (!before || indexOf(frozen.impossible) < indexOf(before.frozen.impossible))
-        all.set(key, { path, span, stage, frozen });
+      if (!before || isSooner(frozen, before.frozen)) all.set(key, { path, span, stage, frozen });
     }
   }
   return [...all.values()];
+}
+
+/** The last stage done, as the order or the build that fills it says; −1 where neither does. */
+function stageReached(order: Definition, workshop: Workshop): number {
+  const stated = workshop.stated(order);
+  const named = stated.get('build')?.value;
+  const name = named?.kind === 'text' ? named.text : named?.kind === 'name' ? named.name : undefined;
+  const build = name === undefined ? undefined : workshop.shelf.find('build', name);
+  const ofBuild = build && workshop.stated(build);
+  const reached = [stated, ofBuild].map((values) => {
+    const value = values?.get('reached')?.value;
+    return value?.kind === 'name' ? STAGES.findIndex((one) => one === value.name) : -1;
+  });
+  const dated = STAGES.map((stage, i) => (ofBuild?.has(`done.${stage}`) ? i : -1));
+  return Math.max(...reached, ...dated);
+}
+
+function isSooner(a: Asked['frozen'], b: Asked['frozen']): boolean {
+  const [first, second] = [indexOf(a.impossible), indexOf(b.impossible)];
+  return first < second || (first === second && indexOf(a.costly) < indexOf(b.costly));
 }
 
 /** What stays open longer in one direction is judged in that direction. */
@@ -137,25 +156,51 @@ function frozenFor(
 /** A line of a request, or of appointments it takes up: those are told of where they are taken up. */
 type Line = Written & { readonly taken?: WithStatement };
 
-/** What each request asks for, line by line. */
+/** What each request asks for, line by line. One that was declined or taken back asks for nothing any more. */
 function byRequest(definition: Definition, workshop: Workshop): ReadonlyMap<RequestStatement, readonly Line[]> {
   const requests = new Map<RequestStatement, Line[]>();
   const add = (request: RequestStatement, line: Line) => {
-    if (line.role !== 'value' || line.property?.where.includes('recipe') !== true) return;
+    if (line.role !== 'value' || line.property?.where.includes('recipe') !== true || isClosed(request)) return;
     const lines = requests.get(request);
     if (lines) lines.push(line);
     else requests.set(request, [line]);
   };
-  for (const one of workshop.written(definition)) if (one.occasion?.kind === 'request') add(one.occasion, one);
+  for (const one of workshop.written(definition)) {
+    if (one.occasion?.kind !== 'request') continue;
+    add(one.occasion, one);
+    if (one.statement.kind === 'drop') for (const line of dropped(one, definition, workshop)) add(one.occasion, line);
+  }
   for (const request of definition.statements) {
     if (request.kind !== 'request') continue;
-    for (const taken of request.statements) {
+    for (const taken of allStatements(request.statements)) {
       const appointments = taken.kind === 'with' && workshop.shelf.find('appointments', taken.name.text);
       if (taken.kind !== 'with' || !appointments) continue;
-      for (const one of workshop.written(appointments)) add(request, { ...one, taken });
+      for (const one of workshop.written(appointments)) {
+        if (workshop.catalogue.isPackaged(one.canonical)) add(request, { ...one, taken });
+      }
     }
   }
   return requests;
+}
+
+function isClosed({ statements }: RequestStatement): boolean {
+  return [...propertiesOf(statements)].some(
+    ({ statement: { path, value } }) =>
+      path.text === 'answer' && value.kind === 'name' && (value.name === 'declined' || value.name === 'withdrawn'),
+  );
+}
+
+/** What goes with a part that is left out. */
+function dropped(one: Written, definition: Definition, workshop: Workshop): readonly Line[] {
+  const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
+  const gone = [...(recipe?.values.keys() ?? [])].filter((path) => isWithin(path, one.canonical));
+  return gone.map((path) => ({
+    ...one,
+    role: 'value',
+    canonical: path,
+    within: one.canonical,
+    property: workshop.catalogue.property(path, 'recipe'),
+  }));
 }
 
 function isCounted({ canonical }: Written, workshop: Workshop): boolean {
@@ -182,9 +227,10 @@ function matters(
   return effectsBetween(before, workshop.evaluate(next)).some(isDiscernible);
 }
 
-/** The part for what belongs to one that is added, the path itself otherwise. */
-function topOf({ canonical, within }: Written): string {
-  return within === '' ? canonical : (within.split('.')[0] ?? canonical);
+/** The part for what belongs to one that is added, left out or packaged, the path itself otherwise. */
+function topOf({ canonical, within, taken }: Line, { catalogue }: Workshop): string {
+  if (within !== '') return within.split('.')[0] ?? canonical;
+  return taken ? (catalogue.partOf(canonical)?.split('.')[0] ?? canonical) : canonical;
 }
 
 /** In the words of the trade: `neck angle`. */

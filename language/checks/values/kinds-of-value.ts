@@ -16,6 +16,7 @@ import { EVERY_KIND, type Rule } from '../rule.js';
 import { english, sentences } from '../../wording/wording.js';
 import { suggestion } from '../phrases.js';
 import { fits } from '../sound-value.js';
+import { saysNone } from '../../recipes/instrument/values.js';
 
 export const WRONG_KIND_OF_VALUE: Rule = {
   code: 'wrong-kind-of-value',
@@ -54,6 +55,8 @@ export const UNKNOWN_CHOICE: Rule = {
     const { say, or } = workshop.wording;
     for (const { property, canonical, value } of statedIn(definition, workshop)) {
       if (property.kind !== 'choice' || fits(value, property)) continue;
+      // `no-cutaway` is as plain as `none`.
+      if (saysNone(value) && workshop.catalogue.partWithout(canonical) !== undefined) continue;
       const choices = property.choices ?? [];
       const word = value.kind === 'text' ? value.text : textAt(definition, value.span);
       const exact = choices.find((choice) => choice === word.toLowerCase().replace(/\s+/g, '-'));

@@ -2,6 +2,7 @@
 import { finishMass, sidesArea } from '../../mechanics/wood/finish-film.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
+import { AT_BRIDGE } from './option-masses.js';
 
 export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -96,9 +97,6 @@ export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
 
 /** A bridge's wings, bevels and slots leave about two thirds of the block it is cut from. (common practice) */
 const BRIDGE_FILL = 0.65;
-
-/** Parts a pickup may be fixed to and so load the bridge. */
-const AT_BRIDGE = ['bridge', 'bridge.plate', 'bridge-plate', 'saddle'];
 
 function movingMass(ask: Ask): number {
   let sum = ask.number('bridge.mass');

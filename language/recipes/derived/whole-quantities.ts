@@ -5,6 +5,7 @@ import { outlineCentroid } from '../../mechanics/body/half-widths.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { bodyOf } from './body-quantities.js';
+import { AT_BRIDGE, type OptionMass, optionMasses } from './option-masses.js';
 
 export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -29,14 +30,24 @@ export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
     dimension: DIMENSION.mass,
     unit: 'g',
     sentence: 'Mass of the finished instrument, without strings.',
-    formula: 'box + neck + tuners + what the top carries at the bridge + finish',
+    formula: 'box + neck + tuners + what the top carries at the bridge + options elsewhere + finish',
     source: 'sum',
     compute: (ask) =>
       ask.number('mass.box') +
       ask.number('neck.mass') +
       ask.number('tuners.mass') +
       atBridge(ask) +
+      elsewhere(ask).reduce((sum, { mass }) => sum + mass, 0) +
       ask.number('finish.mass'),
+  },
+  {
+    path: 'options.mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass of what is plugged in, let in or hung on: electronics, guard, bevel, end pin.',
+    formula: 'Σ m of each option there is',
+    source: 'sum',
+    compute: (ask) => optionMasses(ask).reduce((sum, { mass }) => sum + mass, 0),
   },
   {
     path: 'balance',
@@ -70,5 +81,17 @@ function balancePoint(ask: Ask): number {
     { mass: ask.number('neck.mass'), station: (length + nut) / 2 },
     { mass: ask.number('tuners.mass'), station: nut + 0.1 },
     { mass: atBridge(ask), station: ask.numberIf('bridge.station') ?? nut - scale },
+    ...elsewhere(ask).map(({ mass, on }) => ({ mass, station: stationOn(ask, on) })),
   ]).station;
+}
+
+/** Options that are not weighed with the bridge already. */
+function elsewhere(ask: Ask): readonly OptionMass[] {
+  return optionMasses(ask).filter(({ on }) => !AT_BRIDGE.includes(on));
+}
+
+function stationOn(ask: Ask, part: string): number {
+  if (part === 'tail-block') return 0;
+  if (part === 'neck-block') return ask.number('body.length');
+  return outlineCentroid(bodyOf(ask).outline);
 }

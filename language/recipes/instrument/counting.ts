@@ -46,6 +46,10 @@ export interface Count {
 
 export interface CountingContext {
   readonly classOf: (path: string) => VariableClass;
+  /** The part a property belongs to: `cutaway` of `cutaway.depth`; undefined for what holds for the whole instrument. */
+  readonly partOf: (path: string) => string | undefined;
+  /** Whether the parent says anything of a part. */
+  readonly parentHas: (part: string) => boolean;
   /** The species of a wood set, as far as it is known. */
   readonly speciesOf: (wood: string) => string | undefined;
   /** The parent's values with some changes applied and the recipe's holds solved; undefined while they are not. */
@@ -54,8 +58,8 @@ export interface CountingContext {
 
 export function countChanges(instrument: Instrument, parent: Evaluation | undefined, context: CountingContext): Count {
   if (!parent) return { variables: [], total: 0 };
-  const variables = grouped(instrument).map((changes) => {
-    const variable = describe(changes, parent, context);
+  const variables = grouped(instrument, context).map((labelled) => {
+    const variable = describe(labelled, parent, context);
     return { variable, verdict: judge(variable, instrument, context) };
   });
   return { variables, total: variables.filter(({ verdict }) => isCounted(verdict)).length };
@@ -74,28 +78,49 @@ export function withChanges(base: ReadonlyMap<string, Held>, changes: readonly C
     } else if (change.kind === 'add') {
       for (const held of change.members) values.set(held.path, held);
     } else if (change.after) {
+      for (const gone of change.members) values.delete(gone.path);
       values.set(change.path, change.after);
     }
   }
   return values;
 }
 
-function grouped(instrument: Instrument): readonly (readonly Change[])[] {
-  const groups = new Map<unknown, Change[]>();
+function grouped(instrument: Instrument, context: CountingContext): readonly Labelled[] {
+  const groups = new Map<unknown, { readonly label: string; readonly changes: Change[] }>();
   for (const change of instrument.changes) {
-    // One package of appointments is one thing to count, should it matter; so is one part set in several places.
-    const key = change.group ?? (change.written === 'with' ? change.statement : change.path);
+    const { key, label } = kept(change, context);
     const group = groups.get(key);
-    if (group) group.push(change);
-    else groups.set(key, [change]);
+    if (group) group.changes.push(change);
+    else groups.set(key, { label, changes: [change] });
   }
   return [...groups.values()];
 }
 
-function describe(changes: readonly Change[], parent: Evaluation, context: CountingContext): Variable {
+interface Labelled {
+  readonly label: string;
+  readonly changes: readonly Change[];
+}
+
+/**
+ * What a change is counted with. A part the parent does not have is one change, however many lines say what it is like.
+ * What a package brings for the eye and the ear of an amplifier is one thing, should it matter; a cutaway in it is another.
+ */
+function kept(change: Change, context: CountingContext): { readonly key: unknown; readonly label: string } {
+  const { group, statement, path, written } = change;
+  if (group) return { key: group, label: group.reason?.text ?? path };
+  const part = change.kind === 'value' ? context.partOf(path) : undefined;
+  if (written === 'with' && statement.kind === 'with') {
+    const of = context.classOf(path);
+    if (of !== 'voicing' && of !== 'body') return { key: statement, label: `with ${statement.name.text}` };
+    return part === undefined ? { key: path, label: path } : { key: part, label: part };
+  }
+  return part !== undefined && change.before === undefined && !context.parentHas(part)
+    ? { key: part, label: part }
+    : { key: path, label: path };
+}
+
+function describe({ label, changes }: Labelled, parent: Evaluation, context: CountingContext): Variable {
   const first = changes[0]!;
-  const label =
-    first.group?.reason?.text ?? (first.statement.kind === 'with' ? `with ${first.statement.name.text}` : first.path);
   const classes = changes.map((change) => context.classOf(change.path));
   const evaluation = context.evaluateWith(changes);
   return {

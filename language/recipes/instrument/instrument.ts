@@ -47,7 +47,7 @@ export interface Change {
   readonly path: string;
   readonly before?: Held;
   readonly after?: Held;
-  /** For `add` and `drop`: the values that came or went. */
+  /** For `add` and `drop`: the values that came or went. For a value that says a part is not there: what went with it. */
   readonly members: readonly Held[];
   /** What `change` says the parent had. */
   readonly stated?: Value;
@@ -81,6 +81,10 @@ export interface RecipeContext {
   /** The catalogue's word for a path a maker wrote. */
   readonly canonical: (path: string) => string;
   readonly appointments: (name: string) => Definition | undefined;
+  /** Whether what a package says at this path is said of the instrument: not its own title, nor what is not read there. */
+  readonly isPackaged: (path: string) => boolean;
+  /** The part a value does without: `cutaway` of `cutaway.kind: none`, `pickguard` of `pickguard: no`. */
+  readonly partWithout: (path: string, value: Value) => string | undefined;
   readonly model: (name: string) => Instrument | undefined;
 }
 
@@ -188,7 +192,8 @@ class Draft {
       return;
     }
     const after = this.set(path, statement.value, 'stated', statement.span);
-    this.record({ kind: 'value', path, after, written: 'plain', statement, group });
+    const members = this.without(after);
+    this.record({ kind: 'value', path, after, members, written: 'plain', statement, group });
   }
 
   private change(statement: ChangeStatement, group?: TogetherStatement): void {
@@ -199,7 +204,8 @@ class Draft {
     }
     const value = statement.by ? stepped(this.values.get(path)?.value, statement) : statement.new;
     const after = value && this.set(path, value, 'changed', statement.span);
-    this.record({ kind: 'value', path, after, stated: statement.old, written: 'change', statement, group });
+    const members = after && this.without(after);
+    this.record({ kind: 'value', path, after, members, stated: statement.old, written: 'change', statement, group });
   }
 
   /** Another model under the same recipes: what they say themselves stays, what they leave to the model is the new one's. */
@@ -271,12 +277,23 @@ class Draft {
   private package(statement: WithStatement): void {
     for (const { statement: inner, definition } of broughtBy(statement.name.text, this.context.appointments)) {
       const path = this.context.canonical(inner.path.text);
+      if (!this.context.isPackaged(path)) continue;
       const before = this.values.get(path);
       const from = { definition, span: inner.span };
       const after: Held = { path, value: inner.value, from, via: 'package', before };
       this.values.set(path, after);
-      this.record({ kind: 'value', path, after, written: 'with', statement });
+      const members = this.without(after);
+      this.record({ kind: 'value', path, after, members, written: 'with', statement });
     }
+  }
+
+  /** What a part no longer has once it is said that there is none: its size and mass go with it. */
+  private without({ path, value }: Held): readonly Held[] {
+    const part = this.context.partWithout(path, value);
+    if (part === undefined) return [];
+    const gone = [...this.values.values()].filter((held) => held.path !== path && isWithin(held.path, part));
+    for (const held of gone) this.values.delete(held.path);
+    return gone;
   }
 
   private hold(statement: HoldStatement): void {
@@ -301,9 +318,12 @@ class Draft {
     return held;
   }
 
-  private record(change: Omit<Change, 'from' | 'members' | 'before'> & { members?: readonly Held[] }): void {
+  private record({
+    members = [],
+    ...change
+  }: Omit<Change, 'from' | 'members' | 'before'> & { readonly members?: readonly Held[] | undefined }): void {
     this.changes.push({
-      members: [],
+      members,
       // What the parent says, even where this recipe sets the same path twice.
       before: this.inherited.get(change.path),
       ...change,

@@ -33,6 +33,12 @@ export function sameValue(a: Value | undefined, b: Value | undefined): boolean {
   }
 }
 
+/** `none`, `no`, `no-pickguard`, `without`: a maker's way to say that there is none of it. */
+export function saysNone(value: Value | undefined): boolean {
+  const said = value?.kind === 'name' ? value.name : value?.kind === 'text' ? value.text : '';
+  return /^(?:none|no|without|no[- ].+)$/i.test(said.trim());
+}
+
 /**
  * Whether `stated`, as somebody wrote it, is a fair way of writing `actual`: a quantity agrees when it lies within half
  * a step of the last digit written, so that "2.66 mm" agrees with a solved 2.6612 mm.

@@ -4,9 +4,11 @@ import { type Count, countChanges } from '../instrument/counting.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
 import { checkExpectations, type Expectation } from '../instrument/expectations.js';
 import { solveHolds } from '../instrument/hold.js';
-import { applyModel, applyRecipe, type Held, type Instrument, sameValues } from '../instrument/instrument.js';
+import { applyModel, applyRecipe, type Held, type Instrument, isWithin, sameValues } from '../instrument/instrument.js';
 import { type Lineage, lineageOf, ringOf } from '../shelf/lineage.js';
 import { remembered } from '../shelf/remembered.js';
+import type { Value } from '../../facts/facts.js';
+import { saysNone } from '../instrument/values.js';
 import type { Solved, Workshop } from '../workshop.js';
 
 export function instrumentQueries(workshop: Workshop) {
@@ -17,6 +19,8 @@ export function instrumentQueries(workshop: Workshop) {
     canonical: remembered((path: string) => catalogue.canonical(path)),
     appointments: (name: string) => shelf.find('appointments', name),
     model: (name: string) => workshop.model(name),
+    isPackaged: remembered((path: string) => catalogue.isPackaged(path)),
+    partWithout: (path: string, value: Value) => (saysNone(value) ? catalogue.partWithout(path) : undefined),
   };
 
   const lineage = barrier.query('lineage', (recipe: string): Lineage => lineageOf(shelf, recipe), {
@@ -125,6 +129,8 @@ export function instrumentQueries(workshop: Workshop) {
       if (!child || !parent) return NOTHING_COUNTED;
       return countChanges(child, beside(recipe, parent), {
         classOf: workshop.classOf,
+        partOf: remembered((path: string) => catalogue.partOf(path)),
+        parentHas: (part) => [...parent.values.keys()].some((path) => isWithin(path, part)),
         speciesOf: (wood) => workshop.speciesOf(wood)?.name.text,
         evaluateWith: (changes) => workshop.evaluateWith(child, parent, changes),
       });

@@ -132,19 +132,19 @@ describe('appointments of their own', () => {
   };
 
   it('out of what a client asks for, which the request takes up', () => {
-    const wish = 'request 2026-04-28 { nut.width: 46 mm  rosette: "r$0ed"  electronics { pickup { mass: 12 g } } }';
+    const wish = 'request 2026-04-28 { soundhole.diameter: 95 mm  rosette: "r$0ed"  electronics { pickup { mass: 12 g } } }';
     expect(asked(wish, 'request 2026-05-01 { binding.wood: black-walnut }')).toBe(
       `appointments c-07-appointments {\n  rosette: "red"\n  electronics.pickup.mass: 12 g\n}\n\n${order(
-        'request 2026-04-28 { nut.width: 46 mm  with c-07-appointments }',
+        'request 2026-04-28 { soundhole.diameter: 95 mm  with c-07-appointments }',
         'request 2026-05-01 { binding.wood: black-walnut }',
       )}`,
     );
   });
 
   it('out of a request of several lines, and of one that asks for nothing else', () => {
-    const lines = ['request 2026-04-28 {', '  rosette: "r$0ed"', '  nut.width: 46 mm', '  label: "17"', '}'];
+    const lines = ['request 2026-04-28 {', '  rosette: "r$0ed"', '  soundhole.diameter: 95 mm', '  label: "17"', '}'];
     expect(asked(...lines)).toContain(
-      order('request 2026-04-28 {', '  with c-07-appointments', '  nut.width: 46 mm', '}'),
+      order('request 2026-04-28 {', '  with c-07-appointments', '  soundhole.diameter: 95 mm', '}'),
     );
     expect(asked('request 2026-04-28 { electronics { pickup { ma$0ss: 12 g } } }')).toContain(
       'request 2026-04-28 { with c-07-appointments }',
@@ -152,8 +152,8 @@ describe('appointments of their own', () => {
   });
 
   it('refuses what stays in the request, and is not offered on the order itself or across two requests', () => {
-    expect(asked('request 2026-04-28 { $0rosette: "red"  nut.width: 46 mm$0 }')).toContain(
-      'nut.width is no appointment',
+    expect(asked('request 2026-04-28 { $0rosette: "red"  soundhole.diameter: 95 mm$0 }')).toContain(
+      'soundhole.diameter is no appointment',
     );
     const titles = (text: string) => offersIn(text, VENNICK).offers.map(({ title }) => title);
     const two = ['request 2026-04-28 { rosette: "r$0ed" }', 'request 2026-05-01 { label: "1$07" }'];

@@ -1,0 +1,53 @@
+/** What the options on an instrument weigh, and where: devices, guard, bevel, pins. */
+import type { Ask } from '../evaluation.js';
+import { saysNone } from '../values.js';
+
+export interface OptionMass {
+  /** The part: `electronics.battery`. */
+  readonly path: string;
+  /** kg */
+  readonly mass: number;
+  /** The part that carries it: `neck-block`. */
+  readonly on: string;
+}
+
+/** Where a device sits when nobody says so. (common practice) */
+const USUAL: Readonly<Record<string, string>> = { pickup: 'bridge-plate', battery: 'neck-block' };
+
+const OPTIONS: readonly {
+  readonly path: string;
+  readonly mass: string;
+  readonly on: string;
+  readonly usual: string;
+}[] = [
+  ...['pickup', 'second-pickup', 'microphone', 'preamp', 'battery'].map((device) => ({
+    path: `electronics.${device}`,
+    mass: `electronics.${device}.mass`,
+    on: `electronics.${device}.on`,
+    usual: USUAL[device] ?? 'sides',
+  })),
+  { path: 'electronics.jack', mass: 'electronics.jack-mass', on: 'electronics.jack-on', usual: 'tail-block' },
+  { path: 'pickguard', mass: 'pickguard.mass', on: '', usual: 'top' },
+  { path: 'arm-bevel', mass: 'arm-bevel.mass', on: '', usual: 'sides' },
+  { path: 'end-pin', mass: 'end-pin.mass', on: '', usual: 'tail-block' },
+];
+
+/** Each option that is there. What is named but not weighed is asked for: it is unknown, not weightless. */
+export function optionMasses(ask: Ask): readonly OptionMass[] {
+  return OPTIONS.filter(({ path, mass }) => isThere(ask, path, mass)).map(({ path, mass, on, usual }) => ({
+    path,
+    mass: ask.number(mass),
+    on: (on === '' ? undefined : ask.word(on)) ?? usual,
+  }));
+}
+
+function isThere(ask: Ask, path: string, mass: string): boolean {
+  if (saysNone(ask.value(path)) || saysNone(ask.value(`${path}.kind`))) return false;
+  return SAYS_SO.some((word) => ask.value(`${path}${word}`) !== undefined) || ask.value(mass) !== undefined;
+}
+
+/** Any of these said of an option means that it is there. */
+const SAYS_SO = ['', '.kind', '.on', '.width', '.depth', '.material'];
+
+/** Parts that load the bridge: what is fixed to them moves with it. */
+export const AT_BRIDGE: readonly string[] = ['bridge', 'bridge.plate', 'bridge-plate', 'saddle'];
