@@ -132,7 +132,8 @@ describe('appointments of their own', () => {
   };
 
   it('out of what a client asks for, which the request takes up', () => {
-    const wish = 'request 2026-04-28 { soundhole.diameter: 95 mm  rosette: "r$0ed"  electronics { pickup { mass: 12 g } } }';
+    const wish =
+      'request 2026-04-28 { soundhole.diameter: 95 mm  rosette: "r$0ed"  electronics { pickup { mass: 12 g } } }';
     expect(asked(wish, 'request 2026-05-01 { binding.wood: black-walnut }')).toBe(
       `appointments c-07-appointments {\n  rosette: "red"\n  electronics.pickup.mass: 12 g\n}\n\n${order(
         'request 2026-04-28 { soundhole.diameter: 95 mm  with c-07-appointments }',
