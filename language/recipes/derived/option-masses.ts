@@ -12,7 +12,10 @@ export interface OptionMass {
 }
 
 /** Where a device sits when nobody says so. (common practice) */
-const USUAL: Readonly<Record<string, string>> = { pickup: 'bridge-plate', battery: 'neck-block' };
+const USUAL: ReadonlyMap<string, string> = new Map([
+  ['pickup', 'bridge-plate'],
+  ['battery', 'neck-block'],
+]);
 
 const OPTIONS: readonly {
   readonly path: string;
@@ -24,7 +27,7 @@ const OPTIONS: readonly {
     path: `electronics.${device}`,
     mass: `electronics.${device}.mass`,
     on: `electronics.${device}.on`,
-    usual: USUAL[device] ?? 'sides',
+    usual: USUAL.get(device) ?? 'sides',
   })),
   { path: 'electronics.jack', mass: 'electronics.jack-mass', on: 'electronics.jack-on', usual: 'tail-block' },
   { path: 'pickguard', mass: 'pickguard.mass', on: '', usual: 'top' },
