@@ -1,0 +1,101 @@
+/** A plate's thickness as contour lines with their figures, as a map has heights. */
+import { contours } from 'd3-contour';
+import { thicknessBetween, USUAL_BAND } from '../../mechanics/thickness.js';
+import { thicknessMap } from '../../recipes/derived/plate-thickness.js';
+import type { Ask } from '../../recipes/evaluation.js';
+import { inMm, mmOf, outlineRing } from './drawn-from.js';
+import { boxOf, simplified } from './geometry.js';
+import type { Label, Point, Shape } from './plan.js';
+
+/** mm between the points at which the thickness is looked up. */
+const STEP = 4;
+/** mm of thickness between two lines, coarser where there would be many. */
+const LEVELS = [0.05, 0.1, 0.2, 0.5];
+const MOST_LINES = 7;
+
+export interface ThicknessDrawn {
+  readonly shapes: readonly Shape[];
+  readonly labels: readonly Label[];
+}
+
+/** `written`: a thickness in metres as the shop writes it. */
+export function thicknessDrawn(ask: Ask, plate: 'top' | 'back', written: (metres: number) => string): ThicknessDrawn {
+  const at = thicknessAt(ask, plate);
+  const middle: Label = {
+    ...{ layer: 'thickness', height: 3.5, anchor: 'middle', part: plate },
+    at: [0, inMm(ask, 'body.length') * 0.09],
+    text: written(ask.number(`${plate}.thickness`)),
+  };
+  if (!at) return { shapes: [], labels: [middle] };
+  const ring = outlineRing(ask);
+  const { left, right, bottom, top } = boxOf(ring);
+  const [columns, rows] = [Math.ceil((right - left) / STEP) + 2, Math.ceil((top - bottom) / STEP) + 2];
+  const away = awayFrom(ring);
+  const values = Array.from({ length: rows * columns }, (_, i) => {
+    const p: Point = [left + ((i % columns) - 0.5) * STEP, bottom + (Math.floor(i / columns) - 0.5) * STEP];
+    return at(p, away(p));
+  });
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const step = LEVELS.find((each) => (high - low) / each <= MOST_LINES) ?? 1;
+  const trace = contours().size([columns, rows]).smooth(true);
+  const shapes: Shape[] = [];
+  const labels: Label[] = [middle];
+  for (let level = Math.ceil(low / step) * step; level < high - 1e-9; level += step) {
+    for (const line of trace.contour(values, level).coordinates.flat()) {
+      const placed = line.map(([x, y]): Point => [left + (x! - 1) * STEP, bottom + (y! - 1) * STEP]);
+      for (const points of within(placed, (p) => away(p) > 1)) {
+        shapes.push({
+          ...{ kind: 'path', layer: 'thickness', line: 'thin', closed: false, part: plate },
+          points: simplified(points, 0.05),
+        });
+        const label = points[Math.floor(points.length / 2)]!;
+        labels.push({
+          ...{ layer: 'thickness', height: 2.5, anchor: 'middle', part: plate },
+          at: label,
+          text: written(level / 1000),
+        });
+      }
+    }
+  }
+  return { shapes, labels };
+}
+
+/** mm of thickness at a place that lies so far (mm) from the outline; undefined for an even plate. */
+function thicknessAt(ask: Ask, plate: 'top' | 'back'): ((p: Point, away: number) => number) | undefined {
+  const map = thicknessMap(ask, plate)?.map(({ point }) => point);
+  if (map) return ([x, y]) => mmOf(thicknessBetween(map, y / 1000, x / 1000));
+  const centre = inMm(ask, `${plate}.thickness`);
+  const edge = ask.numberIf(`${plate}.edge-thickness`);
+  if (edge === undefined || Math.abs(mmOf(edge) - centre) < 1e-6) return undefined;
+  const band = mmOf(ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND);
+  return (_, away) => mmOf(edge) + (centre - mmOf(edge)) * Math.max(0, Math.min(1, away / band));
+}
+
+/** mm inside a ring; below zero outside. */
+function awayFrom(ring: readonly Point[]): (p: Point) => number {
+  const coarse = simplified(ring, 0.2);
+  return ([x, y]) => {
+    let [least, inside] = [Infinity, false];
+    coarse.forEach(([ax, ay], i) => {
+      const [bx, by] = coarse[(i + 1) % coarse.length]!;
+      const [ux, uy] = [bx - ax, by - ay];
+      const square = ux * ux + uy * uy;
+      const t = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * ux + (y - ay) * uy) / square));
+      least = Math.min(least, Math.hypot(x - ax - t * ux, y - ay - t * uy));
+      if (ay > y !== by > y && x < ax + ((y - ay) * ux) / uy) inside = !inside;
+    });
+    return inside ? least : -least;
+  };
+}
+
+/** The stretches of a line whose points all hold. */
+function within(line: readonly Point[], holds: (p: Point) => boolean): readonly (readonly Point[])[] {
+  const found: Point[][] = [];
+  let open: Point[] | undefined;
+  for (const point of line) {
+    if (!holds(point)) open = undefined;
+    else if (open) open.push(point);
+    else found.push((open = [point]));
+  }
+  return found.filter((stretch) => stretch.length > 2);
+}
