@@ -1,6 +1,6 @@
 /** What the options on an instrument weigh, and where: devices, guard, bevel, pins. */
-import type { Ask } from '../evaluation.js';
-import { saysNone } from '../values.js';
+import type { Ask } from '../evaluation/evaluation.js';
+import { saysNone } from '../instrument/values.js';
 
 export interface OptionMass {
   /** The part: `electronics.battery`. */

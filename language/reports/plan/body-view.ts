@@ -1,5 +1,5 @@
 /** The box in the plan: outline, centre line, linings, blocks, soundhole and rosette. */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { holeDrawn, inMm, inMmIf, outlineRing } from './drawn-from.js';
 import { inset } from './geometry.js';
 import type { Point, Shape } from './plan.js';

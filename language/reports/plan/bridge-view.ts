@@ -1,5 +1,5 @@
 /** The bridge in the plan, the saddle with its slant, the pins, and the plate under it all. */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { bridgeDrawn, bridgePlateDrawn, inMm, inMmIf, stringEnds } from './drawn-from.js';
 import { between, direction } from './geometry.js';
 import type { Point, Shape } from './plan.js';

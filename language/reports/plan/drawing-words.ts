@@ -1,5 +1,5 @@
 /** Figures of a drawing: millimetres without their unit, as ISO 129-1 has them, or inches with theirs. */
-import type { ShopSettings } from '../../recipes/settings.js';
+import type { ShopSettings } from '../../recipes/instrument/shop-settings.js';
 import type { Wording } from '../../wording/wording.js';
 import type { DimensionWords } from './plan-dimensions.js';
 

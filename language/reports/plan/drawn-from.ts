@@ -1,11 +1,11 @@
 /** What the drawing asks of the instrument, in millimetres and with x to the treble side: the one place where SI ends. */
-import { braceHeight } from '../../mechanics/braceHeight.js';
-import { type Body } from '../../mechanics/cutaway.js';
-import { fretPlace } from '../../mechanics/frets.js';
+import { braceHeight } from '../../mechanics/braces/brace-height.js';
+import { type Body } from '../../mechanics/body/cutaway-outline.js';
+import { fretPlace } from '../../mechanics/strings/frets.js';
 import { bodyOf } from '../../recipes/derived/body-quantities.js';
 import { braceOf } from '../../recipes/derived/brace-quantities.js';
 import { bridgeMiddle } from '../../recipes/derived/plate-task.js';
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import type { Point } from './plan.js';
 
 /** Points along each side of the outline: a chord misses the curve by less than a hundredth of a millimetre. */

@@ -1,6 +1,6 @@
 /** Neck, fingerboard with its frets to the last, nut, head and strings in the plan. */
-import { fretPlace } from '../../mechanics/frets.js';
-import type { Ask } from '../../recipes/evaluation.js';
+import { fretPlace } from '../../mechanics/strings/frets.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { holeDrawn, inMm, inMmIf, mmOf, stringEnds } from './drawn-from.js';
 import { saddleLine } from './bridge-view.js';
 import type { Point, Shape } from './plan.js';

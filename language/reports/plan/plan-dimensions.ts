@@ -1,5 +1,5 @@
 /** The lengths a maker's drawing of the plan tells, each where it is measured. */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { saddleLine } from './bridge-view.js';
 import { crossings } from './braces-view.js';
 import { bridgeDrawn, type DrawnBrace, halfWidths, holeDrawn, inMm, stringEnds } from './drawn-from.js';

@@ -1,14 +1,14 @@
 /** The plan of an instrument: everything that is known of it drawn, everything else named. */
 import { MechanicsError } from '../../mechanics/error.js';
 import type { Definition, Value } from '../../facts/facts.js';
-import { type Change, type Held, isWithin } from '../../recipes/instrument.js';
-import type { Side } from '../../recipes/comparison.js';
-import { sideOf } from '../../recipes/sides.js';
-import { sameValue, saysNone } from '../../recipes/values.js';
+import { type Change, type Held, isWithin } from '../../recipes/instrument/instrument.js';
+import type { Side } from '../../recipes/instrument/comparison.js';
+import { sideOf } from '../../recipes/instrument/sides.js';
+import { sameValue, saysNone } from '../../recipes/instrument/values.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { english } from '../../wording/wording.js';
-import { writeOnPaper } from '../../editing/on-paper.js';
-import { NotKnown, PlainAsk } from '../../editing/plain-ask.js';
+import { writeOnPaper } from '../on-paper.js';
+import { NotKnown, PlainAsk } from './plain-ask.js';
 import { partInWords, pathInWords } from '../part-words.js';
 import * as body from './body-view.js';
 import { braceShapes, notchShapes, profilesOf } from './braces-view.js';

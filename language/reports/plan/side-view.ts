@@ -2,7 +2,7 @@
  * The instrument from the treble side, its neck up as in the plan: x is the height over the plane through the two ends of the
  * top's edge, to the right.
  */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { bridgeDrawn, inMm, inMmIf, stringEnds } from './drawn-from.js';
 import { boardOf } from './neck-view.js';
 import type { Dimension, Point, Shape } from './plan.js';

@@ -1,5 +1,5 @@
 /** Templates at full size: what is cut along, each a picture of its own. */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { english } from '../../wording/wording.js';
 import * as body from './body-view.js';
 import { braceShapes, notchShapes, profilesOf } from './braces-view.js';

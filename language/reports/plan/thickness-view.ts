@@ -1,8 +1,8 @@
 /** A plate's thickness as contour lines with their figures, as a map has heights. */
 import { contours } from 'd3-contour';
-import { thicknessBetween, USUAL_BAND } from '../../mechanics/thickness.js';
+import { thicknessBetween, USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
 import { thicknessMap } from '../../recipes/derived/plate-thickness.js';
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { inMm, mmOf, outlineRing } from './drawn-from.js';
 import { boxOf, simplified } from './geometry.js';
 import type { Label, Point, Shape } from './plan.js';

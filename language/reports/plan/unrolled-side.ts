@@ -2,7 +2,7 @@
  * A side laid flat: how deep it is all along its edge, so that it can be cut before it is bent. The plates are parts of
  * spheres with their highest point over the middle of the body; the depths told for tail and neck hold at the two ends.
  */
-import type { Ask } from '../../recipes/evaluation.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { inMm, inMmIf, outlineRing } from './drawn-from.js';
 import { distance } from './geometry.js';
 import type { Point } from './plan.js';
