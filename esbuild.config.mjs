@@ -53,7 +53,7 @@ const BUNDLES = [
     options: inBrowser('iife'),
   },
   { entry: 'language/server/solver-worker.ts', file: 'dist/web/solver.js', limit: 300_000, options: inBrowser('iife') },
-  { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_200_000, options: {} },
+  { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', limit: 1_900_000, options: {} },
   page('drawing'),
   page('side-by-side'),
   page('sheet'),

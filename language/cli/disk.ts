@@ -1,6 +1,7 @@
 /** Recipe files on disk, as the command line asks for them. */
 import { watch } from 'node:fs';
 import { stat } from 'node:fs/promises';
+import { writeNewFile } from '../disk/new-file.js';
 import { readRecipeFile, type StoredText } from '../disk/read-file.js';
 import { ENDING, type FoundFiles, recipeFilesIn } from '../disk/recipe-files.js';
 import { replaceFile } from '../disk/replace-file.js';
@@ -17,6 +18,8 @@ export interface Files {
   read(path: string): Promise<StoredText | Trouble>;
   /** Puts a text in place of what was read; answers one plain clause when it could not, and nothing is touched then. */
   replace(path: string, read: StoredText, text: string): Promise<string | undefined>;
+  /** Writes a file that is not there yet; answers one plain clause when it could not, and nothing is there then. */
+  create(path: string, bytes: Uint8Array): Promise<string | undefined>;
   /** Calls back after recipe files have changed, until the process is asked to stop. */
   watch(folders: readonly string[], changed: () => void): Promise<void>;
 }
@@ -35,6 +38,8 @@ export const DISK: Files = {
   replace(path, { bytes, mark }, text) {
     return replaceFile(path, bytes, Buffer.from(mark ? BYTE_ORDER_MARK + text : text));
   },
+
+  create: (path, bytes) => writeNewFile(path, bytes),
 
   watch(folders, changed) {
     return new Promise((resolve) => {

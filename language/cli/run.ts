@@ -10,6 +10,8 @@ import { format, type FormatOptions } from './format-command.js';
 import { helpIn } from './help.js';
 import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
+import { plan, PLAN_FORMATS, type PlanOptions } from './plan-command.js';
+import { PAPERS } from '../reports/plan/write/tiles.js';
 import { rules } from './rules-command.js';
 import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
@@ -107,6 +109,23 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
         .default('html'),
     )
     .action((name: string, options: SheetOptions) => done(sheet(name, options, io)));
+
+  program
+    .command('plan')
+    .description(text('draw the plan, or templates of parts, at full size: for paper, laser and router'))
+    .argument('<name>', text('a recipe, build or model'))
+    .option('--part <parts>', text('what to draw, with commas between: plan, outline, bracing, bridge …'), 'plan')
+    .addOption(
+      new Option('--format <format>', text('for the screen, for a machine, or tiled on paper'))
+        .choices(PLAN_FORMATS)
+        .default('pdf'),
+    )
+    .addOption(
+      new Option('--paper <paper>', text('the paper a PDF is tiled on')).choices(Object.keys(PAPERS)).default('a4'),
+    )
+    .option('--output <file>', text('the file to write; a PDF is named after the instrument when none is given'))
+    .option('--in <folder>', text('the folder of the shop'), '.')
+    .action((name: string, options: PlanOptions) => done(plan(name, options, io)));
 
   placed(io, program.command('lineage'))
     .description(text('show who comes from whom, with the changes counted and the builds'))

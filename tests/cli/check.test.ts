@@ -190,6 +190,7 @@ describe('check --watch', () => {
       find: (folder: string) => filesOf(disk).find(folder),
       read: (path: string) => filesOf(disk).read(path),
       replace: () => Promise.resolve('not here'),
+      create: () => Promise.resolve(undefined),
       watch: (folders: readonly string[], changed: () => void) => {
         expect(folders).toEqual(['/bench']);
         disk = SMALL_SHOP;

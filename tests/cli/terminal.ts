@@ -64,6 +64,12 @@ export function filesOf(disk: Disk, written?: Map<string, string>): Files {
       written?.set(path.slice(HERE.length + 1), text);
       return Promise.resolve(undefined);
     },
+    create: (path, bytes) => {
+      if (full.has(path)) return Promise.resolve('there is a file of this name already');
+      full.set(path, Buffer.from(bytes).toString('latin1'));
+      written?.set(path.slice(HERE.length + 1), Buffer.from(bytes).toString('latin1'));
+      return Promise.resolve(undefined);
+    },
     watch: () => Promise.resolve(),
   };
 }

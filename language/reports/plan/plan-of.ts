@@ -1,5 +1,4 @@
 /** The plan of an instrument: everything that is known of it drawn, everything else named. */
-import { MechanicsError } from '../../mechanics/error.js';
 import type { Definition, Value } from '../../facts/facts.js';
 import { type Change, type Held, isWithin } from '../../recipes/instrument/instrument.js';
 import type { Side } from '../../recipes/instrument/comparison.js';
@@ -8,12 +7,13 @@ import { sameValue, saysNone } from '../../recipes/instrument/values.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { english } from '../../wording/wording.js';
 import { writeOnPaper } from '../on-paper.js';
-import { NotKnown, PlainAsk } from './plain-ask.js';
+import { Attempts } from './attempt.js';
+import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { partInWords, pathInWords } from '../part-words.js';
 import * as body from './body-view.js';
 import { braceShapes, notchShapes, profilesOf } from './braces-view.js';
 import * as bridge from './bridge-view.js';
-import { braceDrawn, type DrawnBrace, outlineRing } from './drawn-from.js';
+import { outlineRing } from './drawn-from.js';
 import * as neck from './neck-view.js';
 import type { ChangedPart, Label, NotDrawn, Plan, Shape, View } from './plan.js';
 import { crossingDimensions, type DimensionWords, PLAN_DIMENSIONS, type Told } from './plan-dimensions.js';
@@ -44,32 +44,25 @@ export function planOfSide(workshop: Workshop, instrument: Side, definition: Def
 }
 
 class Draft {
-  readonly missing: NotDrawn[] = [];
-  private readonly ask: PlainAsk;
+  readonly missing: readonly NotDrawn[];
+  readonly bracesOf: Attempts['bracesOf'];
+  private readonly attempts: Attempts;
+  private readonly ask: Ask;
   private readonly words: DimensionWords;
-  private readonly known = new Map<string, readonly DrawnBrace[]>();
 
   constructor(
-    private readonly workshop: Workshop,
+    workshop: Workshop,
     private readonly instrument: Side,
   ) {
-    this.ask = new PlainAsk(instrument.evaluation);
+    this.attempts = new Attempts(instrument.evaluation, workshop.wording.told);
+    this.missing = this.attempts.missing;
+    this.bracesOf = this.attempts.bracesOf;
+    this.ask = this.attempts.ask;
     this.words = dimensionWords(workshop.settings(), workshop.wording);
   }
 
   view(name: 'top' | 'back' | 'side'): View {
     return name === 'side' ? this.sideView() : this.plateView(name);
-  }
-
-  bracesOf(root: 'bracing' | 'back-bracing'): readonly DrawnBrace[] {
-    const made =
-      this.known.get(root) ??
-      this.instrument.evaluation.ground.members(root).flatMap((member): readonly DrawnBrace[] => {
-        const drawn = this.attempt(`${root}.${member}`, (ask) => [braceDrawn(ask, root, member)]);
-        return drawn;
-      });
-    this.known.set(root, made);
-    return made;
   }
 
   private plateView(plate: 'top' | 'back'): View {
@@ -78,7 +71,7 @@ class Draft {
     const shapes: Shape[] = [];
     const labels: Label[] = [];
     const dimensions: Told[] = [];
-    const draw = (part: string, made: () => readonly Shape[]) => shapes.push(...this.attempt(part, made));
+    const draw = (part: string, made: () => readonly Shape[]) => shapes.push(...this.attempts.of(part, made));
     draw('body', () => body.outlineShapes(ask));
     draw('body', () => body.centreLine(ask));
     this.if('sides', draw, () => body.sideShapes(ask));
@@ -101,7 +94,7 @@ class Draft {
     }
     draw(plate, () => body.grainShapes(ask, plate));
     if (this.tells(`${plate}.thickness`)) {
-      for (const drawn of this.attempt(plate, () => [
+      for (const drawn of this.attempts.of(plate, () => [
         thicknessDrawn(ask, plate, (metres) => words.length(metres * 1000)),
       ])) {
         shapes.push(...drawn.shapes);
@@ -111,7 +104,7 @@ class Draft {
     for (const { part, of } of PLAN_DIMENSIONS) {
       if (plate === 'back' && part !== 'body') continue;
       // What is not known is named with the part itself.
-      dimensions.push(...this.attempt('', () => of(ask, words)));
+      dimensions.push(...this.attempts.of('', () => of(ask, words)));
     }
     dimensions.push(...crossingDimensions(braces, words));
     return { name: plate, shapes, labels, dimensions };
@@ -129,7 +122,7 @@ class Draft {
   private sideView(): View {
     const { ask, words } = this;
     const shapes: Shape[] = [];
-    const draw = (part: string, made: () => readonly Shape[]) => shapes.push(...this.attempt(part, made));
+    const draw = (part: string, made: () => readonly Shape[]) => shapes.push(...this.attempts.of(part, made));
     draw('body', () => side.sideOutline(ask));
     draw('body', () => side.rimEdges(ask, outlineRing(ask)));
     this.if('bridge', draw, () => side.bridgeFromSide(ask));
@@ -138,7 +131,7 @@ class Draft {
       name: 'side',
       shapes,
       labels: [],
-      dimensions: this.attempt('', () => side.sideDimensions(ask, words.length)),
+      dimensions: this.attempts.of('', () => side.sideDimensions(ask, words.length)),
     };
   }
 
@@ -152,23 +145,6 @@ class Draft {
 
   private tells(path: string): boolean {
     return this.instrument.evaluation.number(path) !== undefined;
-  }
-
-  /** What is made, or nothing, and a word on why. */
-  private attempt<T>(part: string, make: (ask: PlainAsk) => readonly T[]): readonly T[] {
-    try {
-      return make(this.ask);
-    } catch (error) {
-      if (!(error instanceof NotKnown) && !(error instanceof MechanicsError)) throw error;
-      if (part !== '') {
-        const why =
-          error instanceof NotKnown
-            ? { paths: error.paths }
-            : { paths: [], trouble: this.workshop.wording.told(error.message) };
-        if (!this.missing.some((one) => one.part === part)) this.missing.push({ part, ...why });
-      }
-      return [];
-    }
   }
 }
 
