@@ -127,9 +127,11 @@ module.exports = {
     },
     {
       name: 'no-cycles',
+      comment:
+        'Of types neither: what a question, a reply and a part are stands in a file of types below those who use it.',
       severity: 'error',
-      from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ['type-only'] } },
+      from: { pathNot: '/generated/' },
+      to: { circular: true },
     },
     {
       name: 'nothing-missing',

@@ -22,7 +22,6 @@ import type { Evidence } from './builds/evidence.js';
 import type { Expectation } from './instrument/expectations.js';
 import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './evaluation/ground.js';
-import type { SolvedHold } from './instrument/hold.js';
 import { applyRecipe, applyRework, type Change, type Held, type Instrument } from './instrument/instrument.js';
 import type { Lineage } from './shelf/lineage.js';
 import type { Mention } from './shelf/mentions.js';
@@ -31,19 +30,15 @@ import { definitionQueries } from './queries/definition-queries.js';
 import { instrumentQueries } from './queries/instrument-queries.js';
 import { modeQueries } from './queries/mode-queries.js';
 import { supplyQueries } from './queries/supply-queries.js';
+import type { Questions, Solved } from './questions.js';
 import { remembered } from './shelf/remembered.js';
 import { type Limit, limitOf, type ShopSettings } from './instrument/shop-settings.js';
 import { compareByName } from './instrument/sides.js';
 import { Traces } from './evaluation/traces.js';
 import type { Written } from './instrument/written.js';
 
-/** An instrument with its holds solved. */
-export interface Solved extends Instrument {
-  readonly solvedHolds: readonly SolvedHold[];
-}
-
-/** What every question stands on. A class of its own so that it is in place before the queries below are made. */
-class Stand {
+/** What every question starts from. A class of its own so that it is in place before the queries below are made. */
+class Foundation {
   constructor(
     readonly shelf: Bookshelf,
     readonly catalogue: Catalogue,
@@ -61,7 +56,9 @@ class Stand {
   readonly barrier: Barrier;
 }
 
-export class Workshop extends Stand {
+export type { Solved } from './questions.js';
+
+export class Workshop extends Foundation implements Questions {
   private readonly traces = new Traces();
   private readonly instrumentDerivations = new Derivations(INSTRUMENT_QUANTITIES);
   private readonly woodDerivations = new Derivations([...WOOD_QUANTITIES, ...FITTED_WOOD_QUANTITIES]);

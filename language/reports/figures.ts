@@ -3,7 +3,7 @@ import type { Catalogue } from '../catalogue/catalogue.js';
 import { percent } from '../checks/phrases.js';
 import type { Dimension } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
-import type { Basis, Evaluation } from '../recipes/evaluation/evaluation.js';
+import type { Basis, Evaluated } from '../recipes/evaluation/evaluation.js';
 import type { DefinitionKind } from '../facts/facts.js';
 import { english, type Wording } from '../wording/wording.js';
 
@@ -17,7 +17,7 @@ export interface Figure {
 export function figureAt(
   path: string,
   si: number,
-  evaluation: Evaluation,
+  evaluation: Evaluated,
   catalogue: Catalogue,
   kind: DefinitionKind,
 ): Figure {
@@ -30,7 +30,7 @@ export function figureAt(
 
 const WEAKEST_FIRST: readonly Basis[] = ['assumed', 'handbook', 'recipe', 'measured'];
 
-export function basisOf(path: string, evaluation: Evaluation): readonly Basis[] {
+export function basisOf(path: string, evaluation: Evaluated): readonly Basis[] {
   const leaf = evaluation.ground.leaf(path);
   if (leaf) return [leaf.basis];
   const other = evaluation.ground.elsewhere(path);
@@ -64,7 +64,7 @@ interface Measure {
 
 function measureOf(
   path: string,
-  evaluation: Evaluation,
+  evaluation: Evaluated,
   catalogue: Catalogue,
   kind: DefinitionKind,
 ): Measure | undefined {

@@ -3,7 +3,6 @@
  * in how they read files.
  */
 import {
-  type ClientCapabilities,
   CodeLensRefreshRequest,
   type Connection,
   DidChangeWatchedFilesNotification,
@@ -15,7 +14,7 @@ import {
   TextDocuments,
   type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
-import { type Answer, answering, steadily } from './answering.js';
+import { answering, steadily } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js';
 import { LEGEND, serveColouring } from './requests/semantic-tokens-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
@@ -33,21 +32,9 @@ import { serveNavigation } from './requests/navigation-requests.js';
 import { OpenText } from './open-text.js';
 import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
+import type { Serving } from './serving.js';
 import { Session } from './session.js';
 import { type Settings, settingsOf } from './client-settings.js';
-
-/** What a group of handlers works with. */
-export interface Serving {
-  readonly connection: Connection;
-  readonly session: Session;
-  /** The version of a text open in the editor; null for one that is not. */
-  readonly versionOf: (uri: string) => number | null;
-  readonly answer: Answer;
-  /** What the editor can do. */
-  readonly client: ClientCapabilities;
-  /** Calls back whenever a text open in the editor is closed. */
-  readonly closed: (listener: (uri: string) => void) => void;
-}
 
 /** The table of a language other than English. `options`: what the editor gave the server on its way. */
 export type TranslationsFor = (language: string, options: unknown) => Promise<Translations>;

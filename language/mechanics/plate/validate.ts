@@ -4,7 +4,7 @@ import { holeOutline, onPlate, withoutRepeats } from './mesh/mesh-lines.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
 import { contains, crossesItself, distanceToRim, signedArea } from './mesh/polygon.js';
 import { validateBrace, validateBraceLines } from './validate-braces.js';
-import { validateRiding } from '../top/validateRiding.js';
+import { validateRiding } from './validate-riding.js';
 import { above, Findings, finitePoints, validateWood } from './validate-parts.js';
 
 const MOST_POINTS = 4000;

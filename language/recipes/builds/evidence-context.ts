@@ -2,9 +2,9 @@
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { BuildRecord } from './builds.js';
 import type { EvidenceContext } from './evidence.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 
-export function evidenceContext(workshop: Workshop, groups: readonly (readonly BuildRecord[])[]): EvidenceContext {
+export function evidenceContext(workshop: Questions, groups: readonly (readonly BuildRecord[])[]): EvidenceContext {
   const { shelf, catalogue } = workshop;
   const shop = shelf.shop();
   const scatter = shop && workshop.stated(shop).get('scatter.frequency')?.value;

@@ -1,5 +1,5 @@
 /** What the same instrument reads twice. */
-import type { Observation } from './effect-model.js';
+import type { Observation } from './observation.js';
 
 export interface Repeatability {
   /** Standard deviation of one reading, as a share. */

@@ -1,9 +1,8 @@
 /** One computation asking for what it needs, and what it has asked so far. */
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
-import type { Ask, Basis, Derived } from './derived-quantity.js';
-import type { Evaluation } from './evaluation.js';
+import type { Ask, Basis, Derived, Reply } from './derived-quantity.js';
 import type { Value } from '../../facts/facts.js';
-import type { NumberReply, Question } from './traces.js';
+import type { Answering, NumberReply, Question } from './respondent.js';
 
 export class Asking implements Ask {
   readonly questions: Question[] = [];
@@ -14,7 +13,7 @@ export class Asking implements Ask {
   readonly read = new Map<string, number>();
 
   constructor(
-    private readonly evaluation: Evaluation,
+    private readonly evaluation: Answering,
     readonly member: string,
     private readonly moved: { readonly path: string; readonly si: number } | undefined,
   ) {}
@@ -120,9 +119,6 @@ export class Asking implements Ask {
     return answer.si;
   }
 }
-
-/** A number with where it comes from, or the paths that are missing. */
-export type Reply = { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[];
 
 export function shortReply(reply: Reply): NumberReply {
   if (isAbsent(reply)) return { si: undefined, grounds: reply.join(' ') };

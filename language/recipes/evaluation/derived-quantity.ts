@@ -4,7 +4,6 @@
  */
 import type { Dimension } from '../../quantities/dimension.js';
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
-import type { Evaluation } from './evaluation.js';
 import type { Value } from '../../facts/facts.js';
 
 /** Where a number ultimately comes from, weakest last. */
@@ -116,5 +115,24 @@ export interface Ground {
   /** A path that another evaluation answers: `top.wood.density` is the wood set's `density`. */
   elsewhere(
     path: string,
-  ): { readonly evaluation: Evaluation; readonly path: string; readonly prefix: string } | undefined;
+  ): { readonly evaluation: Evaluated; readonly path: string; readonly prefix: string } | undefined;
+}
+
+/** A number with where it comes from, or the paths that are missing. */
+export type Reply = { si: number; basis: Iterable<Basis>; assumptions: readonly string[] } | readonly string[];
+
+/** What one evaluation may be asked by another that leads to it. */
+export interface Evaluated {
+  readonly ground: Ground;
+  readonly derivations: {
+    readonly all: readonly DerivedQuantity[];
+    find(path: string): { readonly quantity: DerivedQuantity; readonly member: string } | undefined;
+  };
+  derived(path: string): Derived | undefined;
+  number(path: string): number | undefined;
+  uncertainty(path: string): number;
+  gradient(path: string): ReadonlyMap<string, number>;
+  leafOf(id: string): Leaf | undefined;
+  /** @internal One question of a computation. */
+  answer(path: string): Reply;
 }

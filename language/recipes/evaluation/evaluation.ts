@@ -14,18 +14,19 @@
 import { english } from '../../wording/wording.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
-import { Asking, isAbsent, isPending, PENDING, type Reply, shortReply } from './asking.js';
+import { Asking, isAbsent, isPending, PENDING, shortReply } from './asking.js';
 import type { Derivations } from './derivations.js';
-import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Unknown } from './derived-quantity.js';
+import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Reply, Unknown } from './derived-quantity.js';
 import type { Value } from '../../facts/facts.js';
-import { makePart, type Part } from './part.js';
+import { makePart } from './part.js';
+import type { Answering, NumberReply, Part } from './respondent.js';
 import { type Asked, differenceTo, slopesOf } from './slopes.js';
-import { type NumberReply, type Respondent, type Trace, Traces } from './traces.js';
+import { type Trace, Traces } from './traces.js';
 
 export { Derivations } from './derivations.js';
 export type * from './derived-quantity.js';
 
-export class Evaluation implements Respondent {
+export class Evaluation implements Answering {
   private readonly answers = new Map<string, Derived>();
   private readonly found = new Map<string, Trace>();
   private readonly replies = new Map<string, NumberReply>();

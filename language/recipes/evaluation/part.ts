@@ -1,22 +1,7 @@
-/**
- * Something several quantities of one instrument are made from: the outline of the body, the braced plate as the solver
- * wants it. It is made once for all of them, and again only when something it asked for has another answer.
- */
+/** Making what several quantities of one instrument share. */
 import type { Asking } from './asking.js';
-import type { Ask, Basis } from './derived-quantity.js';
-import type { Question } from './traces.js';
-
-export interface Part {
-  /** What was made, or the exception that ended the making. */
-  readonly outcome: { readonly made: unknown } | { readonly failed: unknown };
-  /** What making it asked for: whoever uses it has asked for it too. */
-  readonly questions: readonly Question[];
-  readonly absent: readonly string[];
-  readonly pending: boolean;
-  readonly assumptions: readonly string[];
-  readonly basis: ReadonlySet<Basis>;
-  readonly read: ReadonlyMap<string, number>;
-}
+import type { Ask } from './derived-quantity.js';
+import type { Part } from './respondent.js';
 
 export function makePart(make: (ask: Ask) => unknown, asking: Asking): Part {
   const outcome = outcomeOf(() => make(asking));

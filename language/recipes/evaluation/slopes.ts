@@ -2,7 +2,7 @@
 import { MechanicsError } from '../../mechanics/error.js';
 import { Asking } from './asking.js';
 import type { Ask, DerivedQuantity } from './derived-quantity.js';
-import type { Evaluation } from './evaluation.js';
+import type { Answering } from './respondent.js';
 
 /** One number a quantity asked for. */
 export interface Asked {
@@ -15,7 +15,7 @@ export interface Asked {
  * tell them, its analysis having been dropped since: it will be asked for again with the quantity itself.
  */
 export function slopesOf(
-  evaluation: Evaluation,
+  evaluation: Answering,
   slopes: (ask: Ask) => ReadonlyMap<string, number>,
   member: string,
 ): ReadonlyMap<string, number> | undefined {
@@ -29,7 +29,7 @@ export function slopesOf(
 }
 
 /** d(quantity)/d(input) by a central difference, everything else it asked for kept as it was. */
-export function differenceTo(evaluation: Evaluation, quantity: DerivedQuantity, member: string, input: Asked): number {
+export function differenceTo(evaluation: Answering, quantity: DerivedQuantity, member: string, input: Asked): number {
   const step = Math.abs(input.si) * 1e-4 || 1e-9;
   const at = (si: number) => {
     const asked = new Asking(evaluation, member, { path: input.path, si });

@@ -3,23 +3,9 @@
  * the stiffness of a brace nobody changed, is worked out once for all of them: before a derived quantity is computed,
  * the questions it asked last time are asked again, and when every reply is the same so is the answer.
  */
-import type { Ask, Derived } from './derived-quantity.js';
-import type { Value } from '../../facts/facts.js';
-import type { Part } from './part.js';
+import type { Derived } from './derived-quantity.js';
+import type { Part, Question, Respondent } from './respondent.js';
 import { sameValue } from '../instrument/values.js';
-
-/** A question a derived quantity asked, and the reply. */
-export type Question =
-  | { readonly kind: 'number'; readonly path: string; readonly reply: NumberReply }
-  | { readonly kind: 'value'; readonly path: string; readonly reply: Value | undefined }
-  | { readonly kind: 'members'; readonly path: string; readonly reply: readonly string[] }
-  | { readonly kind: 'part'; readonly path: string; readonly make: (ask: Ask) => unknown; readonly reply: Part };
-
-/** A number with, in short, where it comes from; or none, with what is missing. */
-export interface NumberReply {
-  readonly si: number | undefined;
-  readonly grounds: string;
-}
 
 export interface Trace {
   readonly questions: readonly Question[];
@@ -30,25 +16,17 @@ export interface Trace {
   own?: ReadonlyMap<string, number>;
 }
 
-/** What can be asked again. */
-export interface Respondent {
-  replyTo(path: string): NumberReply;
-  members(path: string): readonly string[];
-  value(path: string): Value | undefined;
-  part(name: string, make: (ask: Ask) => unknown): Part;
-}
-
 /** Enough for the recipes of a handful of models to share; older answers are worked out again when needed. */
 const KEPT_PER_PATH = 12;
 
 export class Traces {
   /** Of derived quantities, by path. */
-  readonly answers = new Remembered<Trace>();
+  readonly answers = new AnswersByPath<Trace>();
   /** Of what several quantities are made from, by name. */
-  readonly parts = new Remembered<Part>();
+  readonly parts = new AnswersByPath<Part>();
 }
 
-class Remembered<T extends { readonly questions: readonly Question[] }> {
+class AnswersByPath<T extends { readonly questions: readonly Question[] }> {
   private readonly byPath = new Map<string, T[]>();
 
   find(path: string, respondent: Respondent): T | undefined {

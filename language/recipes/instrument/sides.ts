@@ -1,9 +1,9 @@
 /** Names laid side by side: which instrument a name means, and the comparison of two. */
 import { compare, type Comparison, nearestCommon, type Side } from './comparison.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 
 /** The instrument of this name: a recipe, or else a build, or else a model. */
-export function sideOf(workshop: Workshop, name: string): Side | undefined {
+export function sideOf(workshop: Questions, name: string): Side | undefined {
   const side = (kind: Side['kind'], { values }: Pick<Side, 'values'>): Side => ({
     name,
     kind,
@@ -18,7 +18,7 @@ export function sideOf(workshop: Workshop, name: string): Side | undefined {
   return model && side('model', model);
 }
 
-export function compareByName(workshop: Workshop, a: string, b: string): Comparison | undefined {
+export function compareByName(workshop: Questions, a: string, b: string): Comparison | undefined {
   const [x, y] = [sideOf(workshop, a), sideOf(workshop, b)];
   if (!x || !y) return undefined;
   return compare(x, y, {
@@ -29,7 +29,7 @@ export function compareByName(workshop: Workshop, a: string, b: string): Compari
 }
 
 /** Names of the recipes an instrument descends from, itself last where it is one. */
-function lineOf(workshop: Workshop, { kind, name }: Side): readonly string[] {
+function lineOf(workshop: Questions, { kind, name }: Side): readonly string[] {
   if (kind === 'model') return [];
   const recipe = kind === 'build' ? workshop.shelf.find('build', name)?.relation?.target.text : name;
   return recipe === undefined ? [] : workshop.lineage(recipe).recipes.map((each) => each.name.text);

@@ -3,9 +3,9 @@ import { nameOf } from './name-of.js';
 import { type BuildRecord, recordOf } from '../builds/builds.js';
 import { type Evidence, evidenceOf } from '../builds/evidence.js';
 import { evidenceContext } from '../builds/evidence-context.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 
-export function buildQueries(workshop: Workshop) {
+export function buildQueries(workshop: Questions) {
   const { shelf, catalogue } = workshop;
   const { barrier } = workshop;
 

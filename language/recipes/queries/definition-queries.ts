@@ -4,10 +4,10 @@ import type { Definition } from '../../facts/facts.js';
 import type { Held } from '../instrument/instrument.js';
 import { mentionsIn } from '../shelf/mentions.js';
 import { settingsOf, type ShopSettings } from '../instrument/shop-settings.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 import { writtenIn } from '../instrument/written.js';
 
-export function definitionQueries(workshop: Workshop) {
+export function definitionQueries(workshop: Questions) {
   const { shelf, catalogue } = workshop;
   const { barrier } = workshop;
 

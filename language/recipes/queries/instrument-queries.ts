@@ -9,9 +9,9 @@ import { type Lineage, lineageOf, ringOf } from '../shelf/lineage.js';
 import { remembered } from '../shelf/remembered.js';
 import type { Value } from '../../facts/facts.js';
 import { saysNone } from '../instrument/values.js';
-import type { Solved, Workshop } from '../workshop.js';
+import type { Questions, Solved } from '../questions.js';
 
-export function instrumentQueries(workshop: Workshop) {
+export function instrumentQueries(workshop: Questions) {
   const { shelf, catalogue } = workshop;
   const { barrier } = workshop;
 

@@ -1,9 +1,9 @@
 /** Which recipes are worth a solver's time whether or not anybody looks: those that hold or expect what only it knows. */
 import { nameOf } from './name-of.js';
 import { type Analyst, NO_ANALYST } from '../evaluation/analyst.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 
-export function modeQueries(workshop: Workshop) {
+export function modeQueries(workshop: Questions) {
   const { shelf, catalogue } = workshop;
 
   const isNeeded = workshop.barrier.query(

@@ -7,9 +7,9 @@ import type { Definition } from '../../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from '../evaluation/ground.js';
 import { remembered } from '../shelf/remembered.js';
 import { Traces } from '../evaluation/traces.js';
-import type { Workshop } from '../workshop.js';
+import type { Questions } from '../questions.js';
 
-export function supplyQueries(workshop: Workshop) {
+export function supplyQueries(workshop: Questions) {
   const { shelf, catalogue } = workshop;
   const { barrier } = workshop;
 

@@ -2,7 +2,7 @@
 import { possibleParents, rebasedOn } from '../../editing/refactoring/rebase.js';
 import { placed, toWorkspaceEdit } from '../convert.js';
 import { GetRebase, ListParents, type PossibleParent, type Rebased } from '../protocol.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveAnotherParent({ connection, session, versionOf, answer }: Serving): void {
   const { desk, parser } = session;

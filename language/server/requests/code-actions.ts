@@ -5,7 +5,7 @@ import { acceptInPlace } from '../../checks/acceptance.js';
 import type { Fix } from '../../checks/finding.js';
 import { type Offer, type RefactoringKind, refactoringsAt } from '../../editing/refactoring/refactorings.js';
 import { placed, toDiagnostic, toLocation, toWorkspaceEdit } from '../convert.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 const KINDS: Readonly<Record<RefactoringKind, CodeActionKind>> = {
   extract: CodeActionKind.RefactorExtract,

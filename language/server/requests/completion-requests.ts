@@ -5,7 +5,7 @@ import type { CompletionItem, CompletionList } from 'vscode-languageserver-types
 import { completionsAt } from '../../editing/completion/completion.js';
 import type { Completion, CompletionKind } from '../../editing/completion/offer.js';
 import { filledIn } from '../../editing/completion/snippet.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
   keyword: CompletionItemKind.Keyword,

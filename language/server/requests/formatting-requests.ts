@@ -6,7 +6,7 @@ import type {
 } from 'vscode-languageserver';
 import type { TextEdit } from 'vscode-languageserver-types';
 import { formattingEditsWithin } from '../../editing/formatting/formatting.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 /** After which signs the line just finished is laid out, in an editor that is set to format on type. */
 export const FINISHES_LINE = { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };

@@ -12,7 +12,7 @@ import { inlayHints } from '../../editing/hints/inlay-hints.js';
 import { type Lens, lensesOf } from '../../editing/hints/lenses.js';
 import { linksIn } from '../../editing/navigation/links.js';
 import { COMMANDS } from '../protocol.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveInsight({ connection, session, answer }: Serving): void {
   const { desk } = session;

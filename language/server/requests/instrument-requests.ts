@@ -12,7 +12,7 @@ import {
   type ResolvedText,
 } from '../protocol.js';
 import { libraryText } from '../library-pages.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveInstruments({ connection, session, answer }: Serving): void {
   const { desk } = session;

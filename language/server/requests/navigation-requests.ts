@@ -36,7 +36,7 @@ import { definitionAt, referencesAt, rename, renameRange } from '../../editing/n
 import { documentSymbols, selectionRanges, type Symbol, workspaceSymbols } from '../../editing/navigation/symbols.js';
 import type { Definition, Span } from '../../facts/facts.js';
 import { symbolKind, toProtocolLocation, toWorkspaceEdit } from '../convert.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveNavigation({ connection, session, versionOf, answer }: Serving): void {
   const { desk, parser } = session;

@@ -18,7 +18,7 @@ import {
   type PrintedSheet,
   type ValuesList,
 } from '../protocol.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveOneInstrument({ connection, session, answer }: Serving): void {
   const { desk } = session;

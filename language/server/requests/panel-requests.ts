@@ -25,7 +25,7 @@ import {
   type WoodChoice,
   type WoodUse,
 } from '../protocol.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 export function serveBesideTheText({ connection, session, versionOf, answer }: Serving): void {
   const { desk } = session;

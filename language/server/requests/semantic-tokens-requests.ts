@@ -13,7 +13,7 @@ import type {
 } from 'vscode-languageserver';
 import type { TokenKind, TokenModifier } from '../../editing/tokens/meaning.js';
 import { type SemanticToken, semanticTokens } from '../../editing/tokens/semantic-tokens.js';
-import type { Serving } from '../serve.js';
+import type { Serving } from '../serving.js';
 
 /** The protocol's own types of tokens, so that every theme and editor has a colour for them. */
 const TYPES: Readonly<Record<TokenKind, string>> = {

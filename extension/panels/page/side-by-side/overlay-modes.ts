@@ -10,7 +10,7 @@ import { modesCaution, movementOf, whyNoModes } from '../plate/mode-in-words.js'
 import { modeMarks } from '../plate/mode-marks.js';
 import { planLine } from '../plate/plan-line.js';
 import { shownMode } from '../plate/shown-mode.js';
-import type { Overlay } from './overlay.js';
+import type { Overlay } from './overlaid.js';
 import { bothPlans, frameOf, legend, neckOf } from './overlay-parts.js';
 import { pairHead } from './pair-head.js';
 import type { SideBySideWords } from './words.js';

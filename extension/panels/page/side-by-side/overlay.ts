@@ -1,20 +1,9 @@
 import { type TemplateResult, html, nothing } from 'lit';
-import type { SideBySideAction, SideBySideContent, SideBySideSubject } from '../../side-by-side-messages.js';
-import type { SideBySideWords } from './words.js';
 import { choice } from '../choice.js';
 import { modeChoice, modesFigure, modesTable } from './overlay-modes.js';
+import type { Overlay } from './overlaid.js';
 import { partsFigure } from './overlay-parts.js';
 import { profiles } from './profiles.js';
-
-export interface Overlay {
-  readonly subject: SideBySideSubject;
-  readonly content: SideBySideContent;
-  readonly words: SideBySideWords;
-  /** Which pair of modes is drawn, from 0. */
-  readonly mode: number;
-  readonly lookAt: (mode: number) => void;
-  readonly act: (action: SideBySideAction) => void;
-}
 
 /** Both plates over each other: their parts, or on demand how they move. */
 export function overlaySection(overlay: Overlay): TemplateResult | typeof nothing {

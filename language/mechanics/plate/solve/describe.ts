@@ -2,7 +2,7 @@
 import { quadArea, type DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { loadedPatch, overArea } from './loads.js';
-import { ridingMass } from '../../top/riding.js';
+import { ridingMass } from './riding.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
 import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from '../solution.js';
 

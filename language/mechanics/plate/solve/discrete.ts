@@ -7,7 +7,7 @@ import type { TopMesh } from '../mesh/mesh.js';
 import type { Brace, Point, TopModel } from '../model.js';
 import { counterClockwise, crossing, signedArea } from '../mesh/polygon.js';
 import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from '../element/rib-section.js';
-import { ridingOn, type Riding } from '../../top/riding.js';
+import { ridingOn, type Riding } from './riding.js';
 import { softenRim } from '../element/rim-twist.js';
 import { stiffenBeside } from '../element/under-brace.js';
 import { thicknessAt } from '../element/thickness-map.js';

@@ -1,5 +1,5 @@
 /** Values between the nodes. */
-import { shapeAt } from './loads.js';
+import { shapeAt } from '../element/shape-at.js';
 import type { Point } from '../model.js';
 import type { TopSolution } from '../solution.js';
 

@@ -1,7 +1,7 @@
 /** Small things that ride on the plate, as mass on the corners of the quadrilaterals under them. */
-import { shapeAt } from '../plate/solve/loads.js';
-import type { TopMesh } from '../plate/mesh/mesh.js';
-import type { Point, RidingMass, TopModel } from '../plate/model.js';
+import { shapeAt } from '../element/shape-at.js';
+import type { TopMesh } from '../mesh/mesh.js';
+import type { Point, RidingMass, TopModel } from '../model.js';
 
 /** kg: 4 × 4 matrix over the corners of each quadrilateral that carries something. */
 export type Riding = ReadonlyMap<number, Float64Array>;
