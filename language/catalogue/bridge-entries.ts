@@ -76,7 +76,11 @@ export const BRIDGE_PROPERTIES: readonly Property[] = [
     {
       freeze: { costly: 'finish' },
       also: ['position'],
-      ranges: [range('mm', 130, 170, 210, 'from memory')],
+      ranges: [
+        range('mm', 130, 185, 230, 'worked out from the other ranges', {
+          note: 'twelve-fret to long fourteen-fret bodies',
+        }),
+      ],
     },
   ),
   bridge.quantity('bridge.offset', 'mm', 'Distance of the bridge’s middle from the centre line, bass side negative.', {

@@ -8,6 +8,7 @@ import type { AcceptStatement, Definition, Position, Problem, Span } from '../fa
 import type { Query } from '../recipes/shelf/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Finding, type Place, SEVERITIES, type Severity } from './finding.js';
+import { oneOfEachSlip } from './layout/one-slip.js';
 import { run } from './rule.js';
 import { CODES, PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
 import { type Wording } from '../wording/wording.js';
@@ -67,7 +68,7 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
     .filter(({ place: { span } }) => !unread.some((one) => one.start.line === span.start.line && overlap(one, span)));
   faults.push(...workshop.faultsOf(definition));
   const own = faults.length === 0 ? [] : [ofFaults(faults, definition, workshop.wording)];
-  return accepted(definition, [...problems, ...own, ...found], workshop.wording);
+  return accepted(definition, [...problems, ...own, ...oneOfEachSlip(found, definition)], workshop.wording);
 }
 
 /** One finding for all that was thrown about a definition, at its head. */

@@ -9,7 +9,12 @@ import * as expectations from './changes/expectation-rules.js';
 import { HYGROMETER_OFF } from './builds/hygrometers.js';
 import * as holds from './changes/hold-rules.js';
 import * as kinds from './values/kinds-of-value.js';
-import * as layout from './values/lay-out-rules.js';
+import { BRIDGE_OFF_THE_SCALE } from './layout/bridge-place.js';
+import { BRIDGE_PLATE_UNDER_BRACE } from './layout/bridge-plate.js';
+import { CUTAWAY_INTO_NECK } from './layout/cutaway.js';
+import { OFF_THE_PLATE } from './layout/off-the-plate.js';
+import { OVER_THE_HOLE } from './layout/over-the-hole.js';
+import { SIZES_DISAGREE } from './layout/sizes-disagree.js';
 import * as members from './changes/member-rules.js';
 import * as names from './names/name-rules.js';
 import * as parents from './changes/parent-rules.js';
@@ -63,8 +68,12 @@ export const RULES: readonly Rule[] = [
   woods.HUMIDITY_AND_MOISTURE,
   woods.DEFLECTION_WITHOUT_RIG,
   HYGROMETER_OFF,
-  layout.OFF_THE_PLATE,
-  layout.SIZES_DISAGREE,
+  OFF_THE_PLATE,
+  OVER_THE_HOLE,
+  BRIDGE_OFF_THE_SCALE,
+  BRIDGE_PLATE_UNDER_BRACE,
+  CUTAWAY_INTO_NECK,
+  SIZES_DISAGREE,
   changes.STALE_CHANGE,
   changes.SILENT_OVERRIDE,
   changes.CHANGE_OF_NOTHING,

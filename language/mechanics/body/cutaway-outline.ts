@@ -1,6 +1,7 @@
 /** A cutaway: the upper treble side taken back so that the hand reaches the high frets. SI throughout. */
 import { MechanicsError, positive } from '../error.js';
 import { integrateAlong, outlinePolyline, polylineLength, type Outline, type OutlinePoint } from './half-widths.js';
+import type { PlanPoint } from './plan.js';
 
 /** Venetian: a round horn. Florentine: a pointed one. */
 export type CutawayKind = 'venetian' | 'florentine';
@@ -60,6 +61,21 @@ export function bodyArea(body: Body): number {
 export function bodyPerimeter(body: Body): number {
   const bass = outlinePolyline(body.outline, 800);
   return polylineLength(bass) + polylineLength(treblePolyline(body, 800));
+}
+
+/**
+ * The whole outline as a closed ring of 2 · `perSide` points, `[station, offset]`, bass side first; closer together towards
+ * the ends, where it turns fastest.
+ */
+export function bodyRing(body: Body, perSide: number): readonly PlanPoint[] {
+  const { length } = body.outline;
+  const stations = Array.from(
+    { length: perSide - 1 },
+    (_, i) => (length * (1 - Math.cos((Math.PI * (i + 1)) / perSide))) / 2,
+  );
+  const bass = stations.map((x): PlanPoint => [x, -body.bassWidth(x)]);
+  const treble = stations.map((x): PlanPoint => [x, body.trebleWidth(x)]);
+  return [[0, 0], ...bass, [length, 0], ...treble.reverse()];
 }
 
 /** The treble edge from tail to neck as `count` + 1 points, y counted from the centre line outwards. */

@@ -1,11 +1,11 @@
 /** The box: outline, air and the resonance of that air between rigid walls. */
 import { rigidAirFrequency } from '../../mechanics/body/air.js';
 import { airVolume } from '../../mechanics/body/air-space.js';
-import { boutOutline } from '../../mechanics/body/bout-outline.js';
-import { type Body, bodyArea, bodyPerimeter, bodyWithCutaway } from '../../mechanics/body/cutaway-outline.js';
+import { bodyArea, bodyPerimeter } from '../../mechanics/body/cutaway-outline.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
-import { soundholeArea } from './soundhole.js';
+import { openingsOf } from './layout/openings.js';
+import { bodyOf } from './layout/outline.js';
 
 export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -65,36 +65,6 @@ export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
   },
 ];
 
-export function bodyOf(ask: Ask): Body {
-  return ask.shared('body', makeBody);
-}
-
-function makeBody(ask: Ask): Body {
-  const bout = (name: string) => ({
-    width: ask.number(`body.${name}.width`),
-    station: ask.number(`body.${name}.station`),
-  });
-  const outline = boutOutline({
-    length: ask.number('body.length'),
-    lowerBout: bout('lower-bout'),
-    waist: bout('waist'),
-    upperBout: bout('upper-bout'),
-    tailRadius: ask.numberIf('body.tail-radius'),
-    neckRadius: ask.numberIf('body.neck-radius'),
-  });
-  const depth = ask.numberIf('cutaway.depth');
-  if (depth === undefined) return bodyWithCutaway(outline);
-  const station = ask.numberIf('cutaway.station');
-  const length = station === undefined ? usualHorn(ask) : ask.number('body.length') - station;
-  const kind = ask.word('cutaway.kind') === 'florentine' ? 'florentine' : 'venetian';
-  return bodyWithCutaway(outline, { kind, length, depth });
-}
-
-function usualHorn(ask: Ask): number {
-  ask.assume('the horn of the cutaway is taken to begin 120 mm from the neck end');
-  return 0.12;
-}
-
 function volume(ask: Ask): number {
   const plates = (ask.numberIf('top.thickness') ?? 0) + (ask.numberIf('back.thickness') ?? 0);
   const box = ask.number('body.outer-volume') - plates * ask.number('body.top-area');
@@ -102,11 +72,6 @@ function volume(ask: Ask): number {
 }
 
 function rigidAir(ask: Ask): number {
-  const openings = [{ area: soundholeArea(ask), thickness: ask.numberIf('top.thickness') ?? 0 }];
-  const port = ask.numberIf('port.area');
-  if (port !== undefined && port > 0) {
-    openings.push({ area: port, thickness: ask.numberIf('sides.thickness') ?? 0 });
-  }
   const kelvin = ask.numberIf('shop.climate.temperature') ?? 293.15;
-  return rigidAirFrequency({ volume: ask.number('body.volume'), openings, celsius: kelvin - 273.15 });
+  return rigidAirFrequency({ volume: ask.number('body.volume'), openings: openingsOf(ask), celsius: kelvin - 273.15 });
 }

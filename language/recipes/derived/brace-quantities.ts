@@ -3,6 +3,7 @@ import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces
 import type { Profile } from '../../mechanics/braces/sections.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
+import { braceLineOf } from './layout/brace-line.js';
 
 export const BRACE_QUANTITIES: readonly DerivedQuantity[] = [
   ...quantitiesOf('bracing', 'top'),
@@ -16,13 +17,9 @@ function quantitiesOf(root: string, plate: 'top' | 'back'): readonly DerivedQuan
       dimension: DIMENSION.length,
       unit: 'mm',
       sentence: 'Length of the brace between its two ends.',
-      formula: '√(Δx² + Δy²)',
+      formula: 'Σ √(Δx² + Δy²)',
       source: 'geometry',
-      compute: (ask) =>
-        Math.hypot(
-          ask.number(`${root}.${ask.member}.to.station`) - ask.number(`${root}.${ask.member}.from.station`),
-          ask.number(`${root}.${ask.member}.to.offset`) - ask.number(`${root}.${ask.member}.from.offset`),
-        ),
+      compute: (ask) => braceLineOf(ask, root, ask.member).length,
     },
     {
       path: `${root}.*.mass`,

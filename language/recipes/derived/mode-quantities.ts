@@ -8,7 +8,7 @@ import type { ModeFigures, PlateModes, SlopedFigure } from '../evaluation/analys
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import type { TopModel, TopProblem } from '../../mechanics/plate/index.js';
-import { soundholeArea } from './soundhole.js';
+import { openingsOf } from './layout/openings.js';
 import { plateTask } from './plate-task.js';
 
 const SOLVER =
@@ -164,10 +164,7 @@ function coupledBody(ask: Ask): CoupledBody {
     stiffness: ask.number(`${plate}.effective-stiffness`),
     area: Math.abs(ask.number(`${plate}.effective-area`)),
   });
-  const openings = [{ area: soundholeArea(ask), thickness: ask.numberIf('top.thickness') ?? 0 }];
-  const port = ask.numberIf('port.area');
-  if (port !== undefined && port > 0) openings.push({ area: port, thickness: ask.numberIf('sides.thickness') ?? 0 });
-  return { top: piston('top'), back: piston('back'), volume: ask.number('body.volume'), openings };
+  return { top: piston('top'), back: piston('back'), volume: ask.number('body.volume'), openings: openingsOf(ask) };
 }
 
 function solved(ask: Ask, plate: PlateName): PlateModes {

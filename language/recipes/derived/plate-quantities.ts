@@ -6,7 +6,7 @@ import { domeRise } from '../../mechanics/wood/dome-movement.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { thicknessesOf } from './plate-thickness.js';
-import { soundholeArea } from './soundhole.js';
+import { areaOfSoundhole } from './layout/soundhole.js';
 
 type Plate = 'top' | 'back';
 
@@ -24,7 +24,7 @@ function quantitiesOf(plate: Plate): readonly DerivedQuantity[] {
       sentence: `Area of the ${plate} cut to outline${plate === 'top' ? ', less the soundhole' : ''}.`,
       formula: plate === 'top' ? 'A = ∫ 2b dx − π·d²/4' : 'A = ∫ 2b dx',
       source: 'geometry',
-      compute: (ask) => ask.number('body.top-area') - (plate === 'top' ? soundholeArea(ask) : 0),
+      compute: (ask) => ask.number('body.top-area') - (plate === 'top' ? areaOfSoundhole(ask) : 0),
     },
     {
       path: `${plate}.mass`,

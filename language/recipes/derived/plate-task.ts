@@ -5,7 +5,8 @@
  */
 import { braceHeight } from '../../mechanics/braces/brace-height.js';
 import type { Brace as CarvedBrace } from '../../mechanics/braces/carved-brace.js';
-import { fretPlace } from '../../mechanics/strings/frets.js';
+import { bodyRing } from '../../mechanics/body/cutaway-outline.js';
+import { soundholeEdge } from '../../mechanics/body/soundhole.js';
 import type {
   Brace,
   OrthotropicWood,
@@ -19,8 +20,11 @@ import type {
 import { USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
 import type { PlateParameter, PlateTask } from '../evaluation/analyst.js';
 import type { Ask } from '../evaluation/evaluation.js';
-import { bodyOf } from './body-quantities.js';
 import { braceOf, woodPath } from './brace-quantities.js';
+import { BRIDGE, BRIDGE_PLATE } from './layout/bridge-place.js';
+import { braceLineOf } from './layout/brace-line.js';
+import { bodyOf } from './layout/outline.js';
+import { soundholeIfAny } from './layout/soundhole.js';
 import { thicknessMap } from './plate-thickness.js';
 
 type PlateName = 'top' | 'back';
@@ -52,16 +56,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
 }
 
 function outlineOf(ask: Ask): Point[] {
-  const body = bodyOf(ask);
-  const { length } = body.outline;
-  // Closer together towards the ends, where the outline turns fastest.
-  const stations = Array.from(
-    { length: POINTS_A_SIDE + 1 },
-    (_, i) => (length * (1 - Math.cos((Math.PI * i) / POINTS_A_SIDE))) / 2,
-  );
-  const bass = stations.slice(1, -1).map((x): Point => [rounded(x), rounded(-body.bassWidth(x))]);
-  const treble = stations.slice(1, -1).map((x): Point => [rounded(x), rounded(body.trebleWidth(x))]);
-  return [[0, 0], ...bass, [rounded(length), 0], ...treble.reverse()];
+  return bodyRing(bodyOf(ask), POINTS_A_SIDE).map(([x, y]): Point => [rounded(x), rounded(y)]);
 }
 
 /** To the micrometre: what differs by less is the same plate. */
@@ -70,9 +65,10 @@ function rounded(metres: number): number {
 }
 
 function holesOf(ask: Ask): TopModel['holes'] {
-  const diameter = ask.numberIf('soundhole.diameter');
-  if (diameter === undefined) return [];
-  return [{ centre: [ask.number('soundhole.station'), ask.numberIf('soundhole.offset') ?? 0], diameter }];
+  const hole = soundholeIfAny(ask);
+  if (!hole) return [];
+  const isRound = hole.shape === 'oval' && hole.along === hole.across;
+  return [isRound ? { centre: hole.centre, diameter: hole.along } : { outline: soundholeEdge(hole) }];
 }
 
 function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plate {
@@ -156,7 +152,7 @@ function braceIn(
   const at = (word: string) => `${root}.${member}.${word}`;
   const wood = woodPath(ask, root, plate, member);
   const carved = braceOf(ask, root, member);
-  const end = (which: 'from' | 'to'): Point => [ask.number(at(`${which}.station`)), ask.number(at(`${which}.offset`))];
+  const { points } = braceLineOf(ask, root, member);
   parameters.push(
     { path: at('height'), parameter: { part: 'brace', index: place, quantity: 'height' } },
     { path: at('width'), parameter: { part: 'brace', index: place, quantity: 'width' } },
@@ -164,7 +160,7 @@ function braceIn(
   );
   return {
     name: member,
-    axis: ask.word(at('ends')) === 'free' ? [end('from'), end('to')] : tucked(ask, end('from'), end('to')),
+    axis: ask.word(at('ends')) === 'free' ? points : tucked(ask, points),
     wood: woodOf(ask, wood),
     profile: carved.profile,
     gable: carved.gable,
@@ -176,17 +172,20 @@ function braceIn(
 /** Braces are told to where they meet the lining, and are held there: what ends this close to the outline reaches it. */
 const LINING = 0.03;
 
-function tucked(ask: Ask, from: Point, to: Point): Point[] {
+function tucked(ask: Ask, line: readonly Point[]): readonly Point[] {
   const body = bodyOf(ask);
-  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-  if (!(length > 0)) return [from, to];
-  const longer = (end: Point, other: Point): Point => {
-    const grown = end.map((place, i) => place + ((place - other[i]!) * LINING) / length) as [number, number];
+  const longer = (end: Point, next: Point): Point => {
+    const length = Math.hypot(end[0] - next[0], end[1] - next[1]);
+    if (!(length > 0)) return end;
+    const grown = end.map((place, i) => place + ((place - next[i]!) * LINING) / length) as [number, number];
     const [x, y] = grown;
     const within = x > 0 && x < body.outline.length && Math.abs(y) < (y < 0 ? body.bassWidth(x) : body.trebleWidth(x));
     return within ? end : grown;
   };
-  return [longer(from, to), longer(to, from)];
+  const last = line.length - 1;
+  return line.map((point, i) =>
+    i === 0 ? longer(point, line[1]!) : i === last ? longer(point, line[last - 1]!) : point,
+  );
 }
 
 /** Even, or sampled closely enough to follow tapers and scallops. */
@@ -200,9 +199,6 @@ function heightsOf(brace: CarvedBrace): Brace['height'] {
   });
 }
 
-/** Where the front edge of a bridge usually lies before the saddle: 10 mm. (common practice) */
-const USUAL_SADDLE_DISTANCE = 0.01;
-
 function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   if (ask.word('bridge.wood') === undefined && ask.numberIf('bridge.length') === undefined) return [];
   const [length, width, height] = ['length', 'width', 'height'].map((side) => ask.number(`bridge.${side}`)) as [
@@ -210,7 +206,6 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
     number,
     number,
   ];
-  const middle = bridgeMiddle(ask, width);
   const wood = woodOf(ask, 'bridge.wood');
   const carried = ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
   const density = carried / (length * width * height);
@@ -227,7 +222,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   );
   const bridge: Patch = {
     name: 'bridge',
-    outline: rectangle(middle, width, length),
+    outline: ask.shared(BRIDGE.key, BRIDGE.make),
     // The block weighs what bridge, saddle, pins and pickup weigh together.
     wood: { ...wood, density },
     thickness: height,
@@ -242,42 +237,13 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
   );
   const under: Patch = {
     name: 'bridge plate',
-    outline: rectangle(
-      ask.numberIf('bridge.plate.station') ?? middle,
-      ask.number('bridge.plate.width'),
-      ask.number('bridge.plate.length'),
-    ),
+    outline: ask.shared(BRIDGE_PLATE.key, BRIDGE_PLATE.make),
     wood: woodOf(ask, 'bridge.plate.wood'),
     thickness,
     grain: Math.PI / 2 + (ask.numberIf('bridge.plate.grain-angle') ?? 0),
     side: 'under',
   };
   return [bridge, under];
-}
-
-/** From the saddle, which the scale and the fret at the body put in its place. */
-export function bridgeMiddle(ask: Ask, width: number): number {
-  const stated = ask.numberIf('bridge.station');
-  const saddle = stated ?? saddleStation(ask);
-  const ahead = ask.numberIf('bridge.saddle-distance') ?? USUAL_SADDLE_DISTANCE;
-  return saddle + ahead - width / 2;
-}
-
-function saddleStation(ask: Ask): number {
-  const scale = ask.number('scale');
-  return ask.number('body.length') - (scale - fretPlace(scale, ask.number('neck.join-fret')));
-}
-
-/** Across the centre line, its middle at a station. */
-export function rectangle(middle: number, along: number, across: number): Point[] {
-  const [x0, x1] = [middle - along / 2, middle + along / 2];
-  const y = across / 2;
-  return [
-    [x0, -y],
-    [x1, -y],
-    [x1, y],
-    [x0, y],
-  ];
 }
 
 function loadOf(ask: Ask, parameters: PlateParameter[]): TopModel['load'] {

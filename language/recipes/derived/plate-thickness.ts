@@ -7,7 +7,7 @@ import {
   USUAL_BAND,
 } from '../../mechanics/wood/uneven-plate.js';
 import type { Ask } from '../evaluation/evaluation.js';
-import { bodyOf } from './body-quantities.js';
+import { bodyOf } from './layout/outline.js';
 
 /** Its mean thicknesses; the outline is needed only where it is not even. */
 export function thicknessesOf(ask: Ask, plate: 'top' | 'back'): TaperedPlate {

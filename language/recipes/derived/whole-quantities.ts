@@ -4,8 +4,9 @@ import { fretPlace } from '../../mechanics/strings/frets.js';
 import { outlineCentroid } from '../../mechanics/body/half-widths.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
-import { bodyOf } from './body-quantities.js';
 import { AT_BRIDGE, type OptionMass, optionMasses } from './option-masses.js';
+import { saddleStation } from './layout/bridge-place.js';
+import { bodyOf } from './layout/outline.js';
 
 export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -80,7 +81,7 @@ function balancePoint(ask: Ask): number {
     { mass: ask.number('mass.box') + ask.number('finish.mass'), station: outlineCentroid(bodyOf(ask).outline) },
     { mass: ask.number('neck.mass'), station: (length + nut) / 2 },
     { mass: ask.number('tuners.mass'), station: nut + 0.1 },
-    { mass: atBridge(ask), station: ask.numberIf('bridge.station') ?? nut - scale },
+    { mass: atBridge(ask), station: saddleStation(ask) },
     ...elsewhere(ask).map(({ mass, on }) => ({ mass, station: stationOn(ask, on) })),
   ]).station;
 }

@@ -2,9 +2,11 @@
 import { braceHeight } from '../../mechanics/braces/brace-height.js';
 import { type Body } from '../../mechanics/body/cutaway-outline.js';
 import { fretPlace } from '../../mechanics/strings/frets.js';
-import { bodyOf } from '../../recipes/derived/body-quantities.js';
 import { braceOf } from '../../recipes/derived/brace-quantities.js';
-import { bridgeMiddle } from '../../recipes/derived/plate-task.js';
+import { bridgeMiddle } from '../../recipes/derived/layout/bridge-place.js';
+import { braceLineOf } from '../../recipes/derived/layout/brace-line.js';
+import { bodyOf } from '../../recipes/derived/layout/outline.js';
+import { soundholeOf } from '../../recipes/derived/layout/soundhole.js';
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import type { Point } from './plan.js';
 
@@ -75,15 +77,11 @@ export interface DrawnBrace {
 
 export function braceDrawn(ask: Ask, root: string, member: string): DrawnBrace {
   const brace = braceOf(ask, root, member);
-  const end = (which: 'from' | 'to') => {
-    const at = `${root}.${member}.${which}`;
-    return placed([ask.number(`${at}.station`), ask.number(`${at}.offset`)]);
-  };
   const heightAt = braceHeight(brace);
   return {
     part: `${root}.${member}`,
     member,
-    line: [end('from'), end('to')],
+    line: braceLineOf(ask, root, member).points.map(placed),
     length: mmOf(brace.length),
     width: mmOf(brace.width),
     height: mmOf(brace.height),
@@ -99,11 +97,8 @@ export interface DrawnHole {
 }
 
 export function holeDrawn(ask: Ask): DrawnHole {
-  const diameter = inMmIf(ask, 'soundhole.diameter');
-  const [across, along] =
-    diameter === undefined ? [inMm(ask, 'soundhole.width'), inMm(ask, 'soundhole.length')] : [diameter, diameter];
-  const centre = placed([ask.number('soundhole.station'), ask.numberIf('soundhole.offset') ?? 0]);
-  return { centre, half: [across / 2, along / 2] };
+  const { centre, along, across } = soundholeOf(ask);
+  return { centre: placed(centre), half: [mmOf(across) / 2, mmOf(along) / 2] };
 }
 
 /** The bridge: its middle, length across and width along. */
