@@ -37,7 +37,9 @@ export function sensibleReadings(
   const text = tidy(String(written));
   const reading = readNumber(text);
   if (!reading.ok) return [];
-  const candidates = unitsOf(dimension).map((one) => readingIn(one, text, toSi(reading.number, one)));
+  const candidates = unitsOf(dimension)
+    .filter(({ bare }) => bare !== undefined)
+    .map((one) => readingIn(one, text, toSi(reading.number, one)));
   if (range === undefined) return everyday(candidates, dimension);
   const usual = candidates.filter((one) => !isOdd(reading.number, one));
   const inch = unitsOf(dimension).find(({ symbol }) => symbol === 'in');
@@ -51,8 +53,8 @@ export function sensibleReadings(
 }
 
 /** Nobody writes hundredths of a centimetre: that is what the smaller unit is for. */
-function isOdd(number: number, { unit: { symbol } }: SensibleReading): boolean {
-  return Math.abs(number) < 0.1 && (symbol === 'cm' || symbol === 'm' || symbol === 'kg');
+function isOdd(number: number, { unit: { bare = Infinity } }: SensibleReading): boolean {
+  return Math.abs(number) < bare;
 }
 
 /** The whole numbers below 64 that the text may count 64ths with. */
@@ -71,8 +73,8 @@ function bestFirst(fitting: readonly SensibleReading[], range: PlausibleSpan): S
   const centre = range.typical ?? (range.low > 0 ? Math.sqrt(range.low * range.high) : (range.low + range.high) / 2);
   const farFrom = (si: number): number =>
     si > 0 && centre > 0 ? Math.abs(Math.log(si / centre)) : Math.abs(si - centre) / (Math.abs(range.high) || 1);
-  const film = range.high < FILM;
-  const habit = (one: SensibleReading): number => (one.unit.symbol === (film ? 'thou' : 'mil') ? 1 : 0);
+  const film = range.high < FILM ? true : undefined;
+  const habit = ({ unit }: SensibleReading): number => (unit.film === film ? 0 : 1);
   const ordered = fitting
     .map((one, place) => ({ one, place }))
     .sort((a, b) => farFrom(a.one.si) - farFrom(b.one.si) || habit(a.one) - habit(b.one) || a.place - b.place);

@@ -23,8 +23,7 @@ export function shopUnit(dimension: Dimension, si?: number, system: System = 'me
 
 /** The unit of the other system that a maker sets beside this one; undefined where both systems use the same. */
 export function otherUnit(of: Unit): Unit | undefined {
-  const symbol = OTHER.get(of.symbol);
-  return symbol === undefined ? undefined : unit(symbol);
+  return of.beside === 'itself' ? undefined : unit(of.beside);
 }
 
 interface Steps {
@@ -126,58 +125,3 @@ const STEPS: Readonly<Record<System, readonly Steps[]>> = {
     },
   ],
 };
-
-const OTHER: ReadonlyMap<string, string> = new Map([
-  ['mm', 'in'],
-  ['cm', 'in'],
-  ['m', 'ft'],
-  ['µm', 'mil'],
-  ['in', 'mm'],
-  ['thou', 'mm'],
-  ['ft', 'm'],
-  ['mil', 'mm'],
-  ['cm²', 'in²'],
-  ['mm²', 'in²'],
-  ['m²', 'ft²'],
-  ['in²', 'cm²'],
-  ['ft²', 'm²'],
-  ['L', 'in³'],
-  ['cm³', 'in³'],
-  ['in³', 'cm³'],
-  ['g', 'oz'],
-  ['kg', 'lb'],
-  ['oz', 'g'],
-  ['lb', 'kg'],
-  ['kg/m³', 'lb/ft³'],
-  ['g/cm³', 'lb/ft³'],
-  ['lb/ft³', 'kg/m³'],
-  ['lb/in³', 'g/cm³'],
-  ['g/m', 'lb/in'],
-  ['kg/m', 'lb/in'],
-  ['lb/in', 'g/m'],
-  ['N', 'lbf'],
-  ['kN', 'lbf'],
-  ['kgf', 'lbf'],
-  ['gf', 'ozf'],
-  ['lbf', 'N'],
-  ['ozf', 'N'],
-  ['GPa', 'Mpsi'],
-  ['Mpsi', 'GPa'],
-  ['MPa', 'psi'],
-  ['N/mm²', 'psi'],
-  ['kPa', 'psi'],
-  ['psi', 'MPa'],
-  ['ksi', 'MPa'],
-  ['N/m', 'lbf/in'],
-  ['N/mm', 'lbf/in'],
-  ['kN/m', 'lbf/in'],
-  ['lbf/in', 'N/mm'],
-  ['N·m', 'lbf·in'],
-  ['N·mm', 'lbf·in'],
-  ['lbf·in', 'N·m'],
-  ['lbf·ft', 'N·m'],
-  ['N·m²', 'lbf·in²'],
-  ['lbf·in²', 'N·m²'],
-  ['°C', '°F'],
-  ['°F', '°C'],
-]);

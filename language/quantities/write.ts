@@ -2,7 +2,7 @@
 import { isNumber, productName, sameDimension, type Dimension } from './dimension.js';
 import type { Quantity } from './quantity.js';
 import { otherUnit, shopUnit } from './shop-units.js';
-import type { Unit } from './unit.js';
+import type { Fineness, Unit } from './unit.js';
 import { differenceFromSi, fromSi, unit as unitNamed } from './units.js';
 
 export interface WriteOptions {
@@ -57,58 +57,11 @@ export function writeNumber(value: number, unit: Unit | undefined, { digits, dec
   if (!Number.isFinite(value)) return 'unknown';
   if (decimals !== undefined) return fixed(value, decimals);
   if (digits !== undefined) return trimmed(significant(value, digits));
-  const habit = (unit === undefined ? undefined : HABITS.get(unit.symbol)) ?? { digits: 3, decimals: 6 };
+  const habit: Fineness = unit?.shown ?? { digits: 3, decimals: 6 };
   const most = Math.max(habit.decimals, decimalsFor(value, habit.least ?? 2));
   const shown = trimmed(fixed(value, Math.min(most, decimalsFor(value, habit.digits))));
   return habit.keepZeros && decimalsIn(shown) < habit.decimals ? fixed(Number(shown), habit.decimals) : shown;
 }
-
-interface Habit {
-  /** Significant digits shown … */
-  readonly digits: number;
-  /** … but never more decimals than this. Digits before the point are never rounded away. */
-  readonly decimals: number;
-  /** … unless fewer significant digits than this would be left; 2 when absent. */
-  readonly least?: number;
-  /** Zeros at the end are kept: thousandths of an inch are always written as three digits. */
-  readonly keepZeros?: boolean;
-}
-
-/** The finest figure that means something at the bench, unit by unit. (common practice) */
-const HABITS: ReadonlyMap<string, Habit> = new Map<string, Habit>([
-  ['mm', { digits: 4, decimals: 2, least: 3 }],
-  ['cm', { digits: 4, decimals: 2 }],
-  ['m', { digits: 3, decimals: 3 }],
-  ['µm', { digits: 3, decimals: 0 }],
-  ['in', { digits: 6, decimals: 3, keepZeros: true }],
-  ['thou', { digits: 4, decimals: 1 }],
-  ['mil', { digits: 3, decimals: 1 }],
-  ['ft', { digits: 4, decimals: 2 }],
-  ['g', { digits: 3, decimals: 1 }],
-  ['kg', { digits: 4, decimals: 3 }],
-  ['oz', { digits: 3, decimals: 2 }],
-  ['lb', { digits: 3, decimals: 2 }],
-  ['kg/m³', { digits: 3, decimals: 0 }],
-  ['lb/ft³', { digits: 3, decimals: 1 }],
-  ['g/m', { digits: 4, decimals: 3 }],
-  ['Hz', { digits: 3, decimals: 1 }],
-  ['N', { digits: 3, decimals: 1 }],
-  ['lbf', { digits: 3, decimals: 1 }],
-  ['psi', { digits: 3, decimals: 0 }],
-  ['GPa', { digits: 3, decimals: 3 }],
-  ['Mpsi', { digits: 3, decimals: 3 }],
-  ['MPa', { digits: 3, decimals: 1 }],
-  ['deg', { digits: 3, decimals: 2 }],
-  ['°C', { digits: 3, decimals: 1 }],
-  ['°F', { digits: 3, decimals: 0 }],
-  ['K', { digits: 4, decimals: 1 }],
-  ['%RH', { digits: 3, decimals: 1 }],
-  ['%MC', { digits: 3, decimals: 1 }],
-  ['%', { digits: 3, decimals: 1 }],
-  ['cents', { digits: 3, decimals: 1 }],
-  ['semitones', { digits: 3, decimals: 2 }],
-  ['days', { digits: 3, decimals: 1 }],
-]);
 
 function unitFor(si: number, dimension: Dimension, wanted: Unit | string | undefined): Unit | undefined {
   const named = typeof wanted === 'string' ? unitNamed(wanted) : wanted;

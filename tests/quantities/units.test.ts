@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DIMENSION } from '../../language/quantities/dimension.js';
+import { sensibleReadings } from '../../language/quantities/readings.js';
 import {
   canonicalSpelling,
   differenceToSi,
@@ -23,6 +24,29 @@ describe('the unit table', () => {
       expect(one.spellings).toContain(one.symbol);
       for (const spelling of one.spellings) expect(unit(spelling)).toBe(one);
     }
+  });
+
+  it('sets beside each a unit of the same dimension and the other system, and leads back to a unit of its own', () => {
+    for (const one of UNITS) {
+      if (one.beside === 'itself') continue;
+      const other = unit(one.beside);
+      expect(other?.dimension, one.symbol).toEqual(one.dimension);
+      expect(other?.system, one.symbol).not.toBe(one.system);
+      expect(unit(other?.beside ?? '')?.system, one.symbol).toBe(one.system);
+    }
+  });
+
+  it('takes a bare number only for units whose row says so, and only where it is large enough', () => {
+    const wide = { low: 1e-12, high: 1e12 };
+    const meant = Object.values(DIMENSION).flatMap((dimension) =>
+      ['1.2', '12', '.05'].flatMap((number) =>
+        sensibleReadings(number, dimension, wide).map(({ unit: { symbol, bare } }) => ({ number, symbol, bare })),
+      ),
+    );
+    expect(meant.length).toBeGreaterThan(100);
+    expect(meant.filter(({ number, bare }) => bare === undefined || Number(number) < bare)).toEqual([]);
+    expect(meant.some(({ number, symbol }) => number === '.05' && symbol === 'cm')).toBe(false);
+    expect(meant.some(({ number, symbol }) => number === '1.2' && symbol === 'cm')).toBe(true);
   });
 
   it('has a positive finite factor, a sentence and a source for every unit', () => {

@@ -10,6 +10,10 @@ export interface UnitDetails {
   /** False only where the factor is rounded. */
   readonly exact?: boolean;
   readonly system?: Unit['system'];
+  readonly beside: Unit['beside'];
+  readonly bare?: Unit['bare'];
+  readonly film?: Unit['film'];
+  readonly shown?: Unit['shown'];
   readonly source: string;
   readonly sentence: string;
 }
@@ -25,6 +29,10 @@ export function defineUnit(symbol: string, dimension: Dimension, factor: number,
     offset: details.offset,
     exact: details.exact ?? true,
     system: details.system ?? 'metric',
+    beside: details.beside,
+    bare: details.bare,
+    film: details.film,
+    shown: details.shown,
     source: details.source,
     sentence: details.sentence,
   };

@@ -8,6 +8,8 @@ const both = { system: 'both' } as const;
 /** Time and what is counted by it, pitch, temperature, humidity, ratios. */
 export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   defineUnit('s', time, 1, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 's',
     also: ['second', 'seconds'],
@@ -15,6 +17,8 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Second, the SI unit of time.',
   }),
   defineUnit('min', time, 60, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 'min',
     also: ['minute', 'minutes'],
@@ -22,6 +26,8 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Minute, 60 seconds.',
   }),
   defineUnit('h', time, 3600, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 'h',
     also: ['hour', 'hours'],
@@ -29,6 +35,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Hour, 3600 seconds.',
   }),
   defineUnit('days', time, 86400, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     ucum: 'd',
     also: ['day', 'd'],
@@ -36,6 +45,8 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Day of 24 hours.',
   }),
   defineUnit('weeks', time, 604800, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 'wk',
     also: ['week'],
@@ -43,6 +54,8 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Week of seven days.',
   }),
   defineUnit('ms', time, 1e-3, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 'ms',
     source: SOURCE.si,
@@ -50,6 +63,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   }),
 
   defineUnit('Hz', frequency, 1, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     ucum: 'Hz',
     also: ['hertz'],
@@ -57,6 +73,8 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Hertz, vibrations per second.',
   }),
   defineUnit('kHz', frequency, 1e3, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     ucum: 'kHz',
     also: ['kilohertz'],
@@ -64,10 +82,25 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Kilohertz, 1000 Hz.',
   }),
 
-  defineUnit('m/s', speed, 1, { ucum: 'm/s', source: SOURCE.si, sentence: 'Metre per second.' }),
-  defineUnit('m/s²', acceleration, 1, { ucum: 'm/s2', source: SOURCE.si, sentence: 'Metre per second squared.' }),
+  defineUnit('m/s', speed, 1, {
+    beside: 'itself',
+    bare: 0,
+    ucum: 'm/s',
+    source: SOURCE.si,
+    sentence: 'Metre per second.',
+  }),
+  defineUnit('m/s²', acceleration, 1, {
+    beside: 'itself',
+    bare: 0,
+    ucum: 'm/s2',
+    source: SOURCE.si,
+    sentence: 'Metre per second squared.',
+  }),
 
   defineUnit('°C', temperature, 1, {
+    beside: '°F',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ucum: 'Cel',
     also: ['degC', '℃', 'Celsius', 'celsius'],
     offset: 273.15,
@@ -75,6 +108,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Degree Celsius; 0 °C is 273.15 K.',
   }),
   defineUnit('°F', temperature, 5 / 9, {
+    beside: '°C',
+    bare: 0,
+    shown: { digits: 3, decimals: 0 },
     ucum: '[degF]',
     also: ['degF', '℉', 'Fahrenheit', 'fahrenheit'],
     offset: 459.67 * (5 / 9),
@@ -84,6 +120,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     sentence: 'Degree Fahrenheit; 68 °F is 20 °C.',
   }),
   defineUnit('K', temperature, 1, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 4, decimals: 1 },
     ucum: 'K',
     also: ['kelvin', 'kelvins'],
     source: SOURCE.si,
@@ -91,12 +130,18 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   }),
 
   defineUnit('%RH', humidity, 0.01, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     also: ['% RH'],
     source: SOURCE.practice,
     sentence: 'Relative humidity of the air, in per cent.',
   }),
   defineUnit('%MC', moisture, 0.01, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     also: ['% MC'],
     source: SOURCE.practice,
@@ -104,18 +149,26 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   }),
 
   defineUnit('cents', interval, 1 / 1200, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     also: ['cent', '¢'],
     source: 'Definition: 1200 cents are one octave, 1200 log₂(f₂/f₁) (from memory)',
     sentence: 'Cent, a hundredth of an equal-tempered semitone.',
   }),
   defineUnit('semitones', interval, 1 / 12, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 2 },
     ...both,
     also: ['semitone'],
     source: 'Definition: 12 equal semitones are one octave (from memory)',
     sentence: 'Semitone, one fret: a twelfth of an octave.',
   }),
   defineUnit('octaves', interval, 1, {
+    beside: 'itself',
+    bare: 0,
     ...both,
     also: ['octave'],
     source: 'Definition: an octave doubles the frequency (from memory)',
@@ -123,6 +176,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   }),
 
   defineUnit('%', number, 0.01, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     ucum: '%',
     also: ['percent', 'per cent'],
