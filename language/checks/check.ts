@@ -33,6 +33,21 @@ export class Checks {
     return all.length > LIMITS.findings ? shortened(all, uri, this.workshop.wording) : all;
   }
 
+  /** Only what the text itself could not be read as: findings in which no other file has a part. */
+  text(uri: string): readonly Finding[] {
+    const facts = this.workshop.shelf.file(uri);
+    if (!facts) return [];
+    const { wording } = this.workshop;
+    const all = [
+      ...facts.problems.map((problem) => ofProblem(problem, { uri, span: problem.span }, wording)),
+      ...facts.definitions.flatMap(({ definition }) => {
+        const found = definition.problems.map((each) => ofProblem(each, { definition, span: each.span }, wording));
+        return found.filter((finding) => !isAccepted(finding, definition));
+      }),
+    ];
+    return all.length > LIMITS.findings ? shortened(all, uri, wording) : all;
+  }
+
   definition(definition: Definition): readonly Finding[] {
     return this.ofDefinition.get(definition);
   }
@@ -105,18 +120,22 @@ function isBefore(a: Position, b: Position): boolean {
 function accepted(definition: Definition, findings: readonly Finding[], wording: Wording): readonly Finding[] {
   const acceptances = definition.statements.filter((statement) => statement.kind === 'accept');
   if (acceptances.length === 0) return findings;
-  // An error cannot be accepted away: it would leave a number wrong or a name without meaning.
-  const isAccepted = (finding: Finding) =>
-    finding.severity !== 'error' &&
-    acceptances.some((accept) => accept.code.text === finding.code && hasReason(accept));
   // A code that does not exist has a finding of its own.
   const idle = acceptances.filter(
     (accept) => CODES.includes(accept.code.text) && !findings.some((finding) => acceptsIt(accept, finding)),
   );
   return [
-    ...findings.filter((finding) => !isAccepted(finding)),
+    ...findings.filter((finding) => !isAccepted(finding, definition)),
     ...idle.map((accept) => STALE_ACCEPTANCE.finding(definition, accept, wording)),
   ];
+}
+
+/** An error cannot be accepted away: it would leave a number wrong or a name without meaning. */
+function isAccepted({ code, severity }: Finding, { statements }: Definition): boolean {
+  return (
+    severity !== 'error' &&
+    statements.some((statement) => statement.kind === 'accept' && statement.code.text === code && hasReason(statement))
+  );
 }
 
 function hasReason({ reason }: AcceptStatement): boolean {

@@ -37,6 +37,6 @@ export function steadily<P>(
   };
 }
 
-function inFull(fault: unknown): string {
+export function inFull(fault: unknown): string {
   return fault instanceof Error ? (fault.stack ?? fault.message) : String(fault);
 }

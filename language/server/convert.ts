@@ -48,6 +48,22 @@ export function toDiagnostic(desk: Desk, finding: Finding): Diagnostic | undefin
   };
 }
 
+/** Findings as an editor shows them; those whose definition has left the shelf are left out. */
+export function diagnosticsOf(desk: Desk, findings: readonly Finding[]): readonly Diagnostic[] {
+  return findings.map((finding) => toDiagnostic(desk, finding)).filter((diagnostic) => diagnostic !== undefined);
+}
+
+/** Whether two pieces of plain data, made by the same code, say the same. */
+export function isSameData(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  const [one, other] = [Object.entries(a), Object.entries(b)];
+  return (
+    one.length === other.length &&
+    one.every(([key, value], i) => other[i]?.[0] === key && isSameData(value, other[i][1]))
+  );
+}
+
 /**
  * Edits with the version of the text they were made for, so that an editor can refuse them when it has moved on.
  * `lineOf`, for an editor that takes snippets: the line an edit begins on; edits that ask for a reason then become snippets.

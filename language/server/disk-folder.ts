@@ -1,5 +1,6 @@
 /** Recipe files on disk, by URI. */
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
+import { URI } from 'vscode-uri';
 import { readRecipeFile } from '../disk/read-file.js';
 import { recipeFilesIn } from '../disk/recipe-files.js';
 import type { FolderReader } from './recipe-folder.js';
@@ -8,7 +9,8 @@ export const diskFolder: FolderReader = {
   async list(folders) {
     const paths = folders.flatMap((uri) => pathOf(uri) ?? []);
     const found = await Promise.all(paths.map(recipeFilesIn));
-    return found.flatMap(({ files }) => files).map((path) => pathToFileURL(path).href);
+    // Written as VS Code writes them: by another spelling a file with a bracket in its name would be there twice.
+    return found.flatMap(({ files }) => files).map((path) => URI.file(path).toString());
   },
 
   async read(uri) {

@@ -1,9 +1,13 @@
 /**
  * Publishing findings: the files being typed in first, the rest in small portions between which the server answers
- * whoever asks. Only what changed is sent. A newer edit starts the round again.
+ * whoever asks. Only files that an edit may have touched are looked at, and only what changed is sent. A newer edit starts
+ * the round again.
+ *
+ * While folders are still being read, a file not yet told of gets what its own text has wrong, and every other waits: what
+ * leans on other files would be told too early and be withdrawn.
  */
 import type { Diagnostic } from 'vscode-languageserver-types';
-import { toDiagnostic } from './convert.js';
+import { isSameData } from './convert.js';
 import type { Session } from './session.js';
 
 export interface Publication {
@@ -19,13 +23,18 @@ export interface PublisherPorts {
   readonly later: (work: () => void) => void;
   /** A round is done: every finding of the folder is out. */
   readonly done?: () => void;
+  /** Where a fault of our own is written down. */
+  readonly log?: (fault: unknown) => void;
 }
 
 /** How long one portion may hold up a waiting request, ms. */
 const PORTION = 8;
 
 export class Publisher {
-  private readonly sent = new Map<string, string>();
+  /** What the editor shows. */
+  private readonly sent = new Map<string, readonly Diagnostic[]>();
+  /** Files told of with all their findings. */
+  private readonly wholly = new Set<string>();
   private round = 0;
 
   constructor(
@@ -33,31 +42,45 @@ export class Publisher {
     private readonly ports: PublisherPorts,
   ) {}
 
-  /** Something changed: work out what is to be said now. */
+  /** Something changed: work out what is to be said now, after whoever is waiting for an answer. */
   refresh(): void {
     const round = ++this.round;
-    const waiting = [...this.session.uris()];
-    for (const uri of this.sent.keys()) if (!waiting.includes(uri)) this.publish(uri);
+    const { session } = this;
+    if (session.isLoading) {
+      for (const uri of session.staleFiles()) {
+        if (session.isTyped(uri) && !this.wholly.has(uri)) this.tell(uri, () => session.diagnosticsOfText(uri));
+      }
+      return;
+    }
+    const waiting = session.staleFiles();
+    let next = 0;
     const portion = () => {
-      if (round !== this.round) return;
+      if (round !== this.round || session.isLoading) return;
       const start = performance.now();
-      while (waiting.length > 0 && performance.now() - start < PORTION) this.publish(waiting.shift()!);
-      if (waiting.length > 0) this.ports.later(portion);
+      while (next < waiting.length && performance.now() - start < PORTION) {
+        const uri = waiting[next++]!;
+        if (session.isKnown(uri)) this.wholly.add(uri);
+        else this.wholly.delete(uri);
+        this.tell(uri, () => session.diagnostics(uri));
+      }
+      if (next < waiting.length) this.ports.later(portion);
       else this.ports.done?.();
     };
-    portion();
+    this.ports.later(portion);
   }
 
-  private publish(uri: string): void {
-    const diagnostics = this.session
-      .findings(uri)
-      .map((finding) => toDiagnostic(this.session.desk, finding))
-      .filter((diagnostic) => diagnostic !== undefined);
-    const text = JSON.stringify(diagnostics);
-    if ((this.sent.get(uri) ?? '[]') === text) return;
+  private tell(uri: string, ask: () => readonly Diagnostic[]): void {
+    let diagnostics: readonly Diagnostic[];
+    try {
+      diagnostics = ask();
+    } catch (fault) {
+      this.ports.log?.(fault);
+      return;
+    }
+    if (isSameData(this.sent.get(uri) ?? [], diagnostics)) return;
     if (diagnostics.length === 0) this.sent.delete(uri);
-    else this.sent.set(uri, text);
+    else this.sent.set(uri, diagnostics);
     const version = this.ports.versionOf(uri);
-    this.ports.send({ uri, diagnostics, ...(version === null ? {} : { version }) });
+    this.ports.send({ uri, diagnostics: [...diagnostics], ...(version === null ? {} : { version }) });
   }
 }

@@ -14,7 +14,7 @@ import {
   TextDocuments,
   type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
-import { answering, steadily } from './answering.js';
+import { answering, inFull, steadily } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js';
 import { LEGEND, serveColouring } from './requests/semantic-tokens-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
@@ -48,7 +48,7 @@ export function serve(
   const documents = new TextDocuments<OpenText>(OpenText);
   const delivered = gathered(
     () => {
-      publisher.refresh();
+      news();
       askAnew();
     },
     () => !session.isSolving,
@@ -64,10 +64,17 @@ export function serve(
     versionOf,
     later: (work) => void setTimeout(work, 0),
     done: () => void connection.sendNotification(InstrumentsChanged),
+    log: (fault) => {
+      connection.console.error(inFull(fault));
+    },
   });
   let folders: readonly string[] = [];
   let settings: Settings | undefined;
-  let loaded = false;
+  // Until it is known what is set, nothing is told: it might have to be withdrawn.
+  let knowsSettings = false;
+  const news = () => {
+    if (knowsSettings) publisher.refresh();
+  };
   let watches = false;
   let hasFolders = false;
   let refreshes = { hints: false, lenses: false };
@@ -88,7 +95,7 @@ export function serve(
     refreshes = { hints: inlayHint?.refreshSupport ?? false, lenses: codeLens?.refreshSupport ?? false };
     settings = settingsOf(connection, params.capabilities, (severities) => {
       session.grade(severities);
-      if (loaded) publisher.refresh();
+      news();
     });
     answerRequests({ ...ports, client: params.capabilities });
     hasFolders = params.capabilities.workspace?.workspaceFolders ?? false;
@@ -100,7 +107,7 @@ export function serve(
     const changed = async ({ added, removed }: WorkspaceFoldersChangeEvent) => {
       session.leave(removed.map(({ uri }) => uri));
       if (added.length > 0) await session.load(added.map(({ uri }) => uri));
-      publisher.refresh();
+      news();
     };
     connection.workspace.onDidChangeWorkspaceFolders(steadily(connection, changed));
   };
@@ -115,30 +122,32 @@ export function serve(
       // Not before the editor knows what the server can do: it would not know yet what is asked of it here.
       if (hasFolders) followFolders();
       if (watches) await watch(undefined);
-      const set = settings?.read();
-      await session.load(folders);
+      const loaded = session.load(folders);
       // Whoever does not say what is set gets every finding as it is.
-      await Promise.race([set, new Promise((go) => void setTimeout(go, PATIENCE))]);
-      loaded = true;
-      publisher.refresh();
+      await Promise.race([settings?.read(), new Promise((go) => void setTimeout(go, PATIENCE))]);
+      knowsSettings = true;
+      news();
+      await loaded;
+      news();
+      askAnew();
     }),
   );
 
   const typed = ({ document }: TextDocumentChangeEvent<OpenText>) => {
     session.type(document.uri, document.getText());
-    publisher.refresh();
+    news();
   };
   documents.onDidChangeContent(steadily(connection, typed));
   documents.onDidClose(
     steadily(connection, async ({ document }: TextDocumentChangeEvent<OpenText>) => {
       await session.close(document.uri);
-      publisher.refresh();
+      news();
     }),
   );
   connection.onDidChangeWatchedFiles(
     steadily(connection, async ({ changes }: DidChangeWatchedFilesParams) => {
       await Promise.all(changes.map(({ uri }) => session.changedOnDisk(uri)));
-      publisher.refresh();
+      news();
     }),
   );
 

@@ -4,34 +4,53 @@
  *
  * Invariants
  * - The shelf always holds the newest text of every file: what is open in the editor, or else what is on disk.
- * - A file closed without saving goes back to what is on disk.
+ * - A file closed without saving goes back to what is on disk; one of no open folder goes.
  */
+import type { Diagnostic } from 'vscode-languageserver-types';
 import type { Finding } from '../checks/finding.js';
 import type { Desk } from '../checks/desk.js';
 import { DeferredAnalyst, type PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
+import type { Input, Query } from '../recipes/shelf/memo.js';
+import { diagnosticsOf, isSameData } from './convert.js';
 import { type OpenWorkshop, openWorkshop } from '../shop.js';
 import { type BookmatchParser, readFile } from '../recipes/shelf/reader.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
+import type { FileFacts } from '../facts/facts.js';
 import type { FolderReader } from './recipe-folder.js';
+import { StoredTexts } from './stored-texts.js';
 import { graded, type Severities } from './severity-setting.js';
+
+/** What there is once the language is known. */
+interface Opened {
+  readonly workshop: OpenWorkshop;
+  readonly desk: Desk;
+  readonly severities: Input<'', Severities>;
+  readonly diagnostics: Query<string, readonly Diagnostic[]>;
+}
+
+const NONE_SET: Severities = new Map();
 
 export class Session {
   private wording = ENGLISH;
-  private severities: Severities = new Map();
-  private opened: { readonly workshop: OpenWorkshop; readonly desk: Desk } | undefined;
+  private opened: Opened | undefined;
+  private readonly stale = new Set<string>();
   private analyst: DeferredAnalyst | undefined;
   /** Texts open in the editor. */
   private readonly typed = new Map<string, string>();
-  /** Texts as last read from disk. */
-  private readonly stored = new Map<string, string>();
+  private readonly stored: StoredTexts;
+  /** Closed in the editor, and not yet read from the disk. */
+  private readonly closing = new Set<string>();
+  private loading = 0;
 
   /** With a worker, resonances are worked out in the background; `delivered` is called whenever some have come. */
   constructor(
-    private readonly folder: FolderReader,
+    folder: FolderReader,
     private readonly solver?: { readonly worker: PlateWorker; readonly delivered: () => void },
     /** Where a fault of our own is written down. */
     private readonly log?: (words: string) => void,
-  ) {}
+  ) {
+    this.stored = new StoredTexts(folder);
+  }
 
   get desk(): Desk {
     return this.open().desk;
@@ -48,7 +67,7 @@ export class Session {
   }
 
   /** Once the language is known, since every answer is in it. */
-  private open() {
+  private open(): Opened {
     if (this.opened) return this.opened;
     const { solver, wording } = this;
     const opened = openWorkshop({
@@ -58,7 +77,13 @@ export class Session {
     });
     const { shelf, workshop, checks } = opened;
     const desk = { shelf, workshop, checks, text: (uri: string) => this.typed.get(uri) ?? this.stored.get(uri) };
-    this.opened = { workshop: opened, desk };
+    const severities = shelf.memo.input<'', Severities>();
+    const diagnostics = shelf.memo.query(
+      'diagnostics',
+      (uri: string) => diagnosticsOf(desk, graded(checks.file(uri), severities.get('') ?? NONE_SET)),
+      { isBoundToKey: true, equal: isSameData, marked: (uri) => void this.stale.add(uri) },
+    );
+    this.opened = { workshop: opened, desk, severities, diagnostics };
     return this.opened;
   }
 
@@ -71,49 +96,67 @@ export class Session {
     return this.analyst?.isIdle === false;
   }
 
-  /** Reads every recipe file of the folders. */
+  /** Whether folders are being read: as long as that goes on, names may seem unknown that are not. */
+  get isLoading(): boolean {
+    return this.loading > 0;
+  }
+
+  /** Reads every recipe file of the folders, in slices between which others are served. */
   async load(folders: readonly string[]): Promise<void> {
-    const uris = await this.folder.list(folders);
-    const texts = await Promise.all(uris.map(async (uri) => [uri, await this.folder.read(uri)] as const));
-    for (const [uri, text] of texts) if (text !== undefined) this.stored.set(uri, text);
-    const fresh = texts.flatMap(([uri, text]) => (text === undefined || this.typed.has(uri) ? [] : [{ uri, text }]));
-    this.workshop.shelf.put(...fresh.map(({ uri, text }) => readFile(uri, text, this.workshop.parser)));
+    this.loading++;
+    try {
+      const uris = await this.stored.open(folders);
+      const { parser, shelf } = this.workshop;
+      const read: { text: string; facts: FileFacts }[] = [];
+      let since = performance.now();
+      for (const uri of uris) {
+        const text = this.stored.get(uri);
+        if (text === undefined || this.typed.has(uri)) continue;
+        read.push({ text, facts: readFile(uri, text, parser) });
+        if (performance.now() - since < SLICE) continue;
+        await new Promise((go) => void setTimeout(go, 0));
+        since = performance.now();
+      }
+      // What was changed or opened meanwhile is on the shelf already, as it is now.
+      const lasting = read.filter(({ text, facts: { uri } }) => !this.typed.has(uri) && this.stored.get(uri) === text);
+      shelf.put(...lasting.map(({ facts }) => facts));
+      for (const { facts } of lasting) this.stale.add(facts.uri);
+    } finally {
+      this.loading--;
+    }
   }
 
   /** Folders were closed: their files go, but for those still open in the editor. */
   leave(folders: readonly string[]): void {
-    const isIn = (uri: string) =>
-      folders.some((folder) => uri.startsWith(folder.endsWith('/') ? folder : `${folder}/`));
-    for (const uri of [...this.stored.keys()].filter(isIn)) {
-      this.stored.delete(uri);
-      if (!this.typed.has(uri)) this.workshop.shelf.remove(uri);
-    }
+    const gone = this.stored.close(folders).filter((uri) => !this.typed.has(uri));
+    if (gone.length > 0) this.remove(...gone);
   }
 
   /** A text as it stands in the editor, opened or changed. */
   type(uri: string, text: string): void {
+    this.closing.delete(uri);
     if (this.isReadOnly(uri) || this.typed.get(uri) === text) return;
     this.typed.set(uri, text);
     this.analyst?.forget();
     this.put(uri, text);
   }
 
-  /** The editor let go of a file: what is on disk counts again. */
+  /** The editor let go of a file: what is on disk counts again, as soon as it is read. */
   async close(uri: string): Promise<void> {
-    if (this.isReadOnly(uri)) return;
+    if (this.isReadOnly(uri) || !this.typed.has(uri)) return;
+    this.closing.add(uri);
+    await this.stored.read(uri);
+    // It may have been opened again by now.
+    if (!this.closing.delete(uri)) return;
     this.typed.delete(uri);
-    await this.changedOnDisk(uri);
+    this.putStored(uri);
   }
 
   /** A file was created, changed or deleted outside the editor. */
   async changedOnDisk(uri: string): Promise<void> {
     if (this.isReadOnly(uri)) return;
-    const text = await this.folder.read(uri);
-    if (text === undefined) this.stored.delete(uri);
-    else this.stored.set(uri, text);
-    if (this.typed.has(uri)) return;
-    if (text === undefined) this.workshop.shelf.remove(uri);
-    else this.put(uri, text);
+    const isNewest = await this.stored.read(uri);
+    if (isNewest && !this.typed.has(uri)) this.putStored(uri);
   }
 
   /** Every file there is, the ones being typed in first. */
@@ -122,14 +165,41 @@ export class Session {
     return [...all.filter((uri) => this.typed.has(uri)), ...all.filter((uri) => !this.typed.has(uri))];
   }
 
+  isTyped(uri: string): boolean {
+    return this.typed.has(uri);
+  }
+
+  isKnown(uri: string): boolean {
+    return this.desk.shelf.file(uri) !== undefined;
+  }
+
   /** What a person set, by the code of a finding. */
   grade(severities: Severities): void {
-    this.severities = severities;
+    this.open().severities.set('', severities);
   }
 
   /** Of one file, as grave as the person wants them. */
   findings(uri: string): readonly Finding[] {
-    return graded(this.desk.checks.file(uri), this.severities);
+    return graded(this.desk.checks.file(uri), this.open().severities.get('') ?? NONE_SET);
+  }
+
+  /** The same as an editor shows them, remembered. */
+  diagnostics(uri: string): readonly Diagnostic[] {
+    this.stale.delete(uri);
+    if (!this.isKnown(uri)) return [];
+    return this.open().diagnostics.get(uri);
+  }
+
+  /** While folders are being read: only what no other file has a part in. */
+  diagnosticsOfText(uri: string): readonly Diagnostic[] {
+    const findings = graded(this.desk.checks.text(uri), this.open().severities.get('') ?? NONE_SET);
+    return diagnosticsOf(this.desk, findings);
+  }
+
+  /** Files whose findings may be others than when they were last asked for, the ones being typed in first. */
+  staleFiles(): readonly string[] {
+    const all = [...this.stale];
+    return [...all.filter((uri) => this.typed.has(uri)), ...all.filter((uri) => !this.typed.has(uri))];
   }
 
   /** The species library can be opened and closed like a file; it is on no disk and stays on the shelf. */
@@ -138,6 +208,24 @@ export class Session {
   }
 
   private put(uri: string, text: string): void {
+    this.stale.add(uri);
     this.workshop.shelf.put(readFile(uri, text, this.workshop.parser, this.workshop.shelf.file(uri)));
   }
+
+  private remove(...uris: readonly string[]): void {
+    const { shelf } = this.workshop;
+    shelf.remove(...uris);
+    shelf.memo.forget(uris);
+    // Whoever shows its findings is to take them away.
+    for (const uri of uris) this.stale.add(uri);
+  }
+
+  private putStored(uri: string): void {
+    const text = this.stored.get(uri);
+    if (text !== undefined) this.put(uri, text);
+    else if (this.workshop.shelf.file(uri)) this.remove(uri);
+  }
 }
+
+/** For how long a request may have to wait while a folder is read, ms. */
+const SLICE = 20;

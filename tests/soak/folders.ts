@@ -2,7 +2,7 @@
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
+import { URI } from 'vscode-uri';
 import { textOf } from '../../language/recipes/shelf/file-text.js';
 
 const ENDING = '.bookmatch';
@@ -16,11 +16,11 @@ export class Folders {
   constructor(files: ReadonlyMap<string, string>) {
     for (const folder of [this.first, this.second]) mkdirSync(folder);
     for (const [name, text] of files) writeFileSync(join(this.first, name), text);
-    writeFileSync(join(this.second, 'guest.bookmatch'), GUEST);
+    writeFileSync(join(this.second, 'guest (1) + more.bookmatch'), GUEST);
   }
 
   uri(path: string): string {
-    return pathToFileURL(path).href;
+    return URI.file(path).toString();
   }
 
   /** Every recipe file there is, in a lasting order. */

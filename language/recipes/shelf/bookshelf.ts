@@ -17,6 +17,8 @@ export class Bookshelf {
   readonly memo = new Memo();
   private readonly files = new Map<string, FileFacts>();
   private readonly places = new Map<Definition, Placement>();
+  private readonly fileOf: Input<string, FileFacts> = this.memo.input();
+  private readonly placeOf: Input<Definition, Placement> = this.memo.input(isSamePlace);
   private readonly libraryFiles = new Set<string>();
   private readonly index = new Map<string, Set<Definition>>();
 
@@ -49,12 +51,12 @@ export class Bookshelf {
   }
 
   file(uri: string): FileFacts | undefined {
-    return this.files.get(uri);
+    return this.fileOf.get(uri);
   }
 
-  /** Where a definition stands now; undefined once it has left the shelf. Not a tracked read: for publishing only. */
+  /** Where a definition stands now; undefined once it has left the shelf. What reads it is asked again when lines move. */
   placement(definition: Definition): Placement | undefined {
-    return this.places.get(definition);
+    return this.placeOf.get(definition);
   }
 
   /** All definitions of this kind and name, the one in force first. More than one is a mistake, reported by `checks`. */
@@ -90,15 +92,24 @@ export class Bookshelf {
 
   private replace(files: readonly { uri: string; facts: FileFacts | undefined }[]): void {
     const touched = new Set<Definition>();
+    const placed = new Set<Definition>();
     for (const { uri, facts } of files) {
       const before = this.files.get(uri);
       const after = facts && keepIdentities(facts, before);
       for (const definition of touchedBy(before, after)) touched.add(definition);
-      for (const { definition } of before?.definitions ?? []) this.takeDown(definition);
+      for (const { definition } of before?.definitions ?? []) {
+        placed.add(definition);
+        this.takeDown(definition);
+      }
       if (after) this.files.set(uri, after);
       else this.files.delete(uri);
-      for (const { definition, line } of after?.definitions ?? []) this.putUp(definition, { uri, line });
+      this.fileOf.set(uri, after);
+      for (const { definition, line } of after?.definitions ?? []) {
+        placed.add(definition);
+        this.putUp(definition, { uri, line });
+      }
     }
+    for (const definition of placed) this.placeOf.set(definition, this.places.get(definition));
     this.announce(touched);
     this.memo.forget([...touched].filter((definition) => !this.places.has(definition)));
     this.memo.sweep();
@@ -214,6 +225,10 @@ function targetKey(definition: Definition): string | undefined {
 
 function someOrNone<T>(items: readonly T[]): readonly T[] | undefined {
   return items.length > 0 ? items : undefined;
+}
+
+function isSamePlace(a: Placement, b: Placement): boolean {
+  return a.uri === b.uri && a.line === b.line;
 }
 
 function sameItems<T>(a: readonly T[], b: readonly T[]): boolean {

@@ -21,7 +21,7 @@
  *   findings of a definition, which nothing else is made from.
  * - An input set while answers are being worked out takes effect when they are.
  */
-import { type Cell, type CellKind, CellTable, CHECK, CLEAN, DIRTY, markReaders } from '../memo-cell.js';
+import { type Cell, type CellKind, CellTable, CHECK, CLEAN, DIRTY, markReaders } from './memo-cell.js';
 import { CycleError } from './cycle-error.js';
 
 export { CycleError } from './cycle-error.js';
@@ -39,7 +39,7 @@ export interface Query<K, V> {
 export interface QueryOptions<K, V> {
   /** When two answers count as the same. Default: `Object.is`. */
   readonly equal?: (a: V, b: V) => boolean;
-  /** Keys are objects that come and go: an answer stays until `Memo.forget` is told of its key. */
+  /** Keys come and go: an answer stays until `Memo.forget` is told of its key. */
   readonly isBoundToKey?: boolean;
   /** Called when an answer that held may no longer hold. It must not ask anything. */
   readonly marked?: (key: K) => void;
@@ -88,16 +88,16 @@ export class Memo {
       get: (key) => {
         const known = table.at(key);
         // What is asked about something gone is not kept; whoever asks leans on what it reads.
-        if (!known && isBoundToKey && this.gone.has(key as object)) return compute(key);
+        if (!known && isBoundToKey && isObject(key) && this.gone.has(key)) return compute(key);
         return this.ask(known ?? table.add(key, DIRTY)) as V;
       },
     };
   }
 
   /** These are gone for good, and every answer bound to them with them. */
-  forget(keys: Iterable<object>): void {
+  forget(keys: Iterable<unknown>): void {
     for (const key of keys) {
-      this.gone.add(key);
+      if (isObject(key)) this.gone.add(key);
       for (const table of this.tables) {
         const cell = table.kind.isBoundToKey ? table.at(key) : undefined;
         if (!cell) continue;
@@ -267,6 +267,10 @@ export class Memo {
 /** Nobody leans on it and nothing keeps it: neither a key it is bound to nor, for an input, what was put in. */
 function isIdle(cell: Cell): boolean {
   return !cell.isRead && !cell.table.kind.isBoundToKey && !(cell.table.kind.isInput && cell.value !== undefined);
+}
+
+function isObject(key: unknown): key is object {
+  return typeof key === 'object' && key !== null;
 }
 
 function isStartOf(before: readonly Cell[], reads: readonly Cell[]): boolean {

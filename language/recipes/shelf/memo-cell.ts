@@ -1,5 +1,5 @@
 /** What the memo keeps of one question or one input, and who read it. */
-import type { CycleError } from './shelf/cycle-error.js';
+import type { CycleError } from './cycle-error.js';
 
 /**
  * How much is known of an answer. `CLEAN`: it holds. `CHECK`: something further up was changed; it holds if what it read
