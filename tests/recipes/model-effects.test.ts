@@ -50,14 +50,14 @@ describe('a shop where every change can be told apart', () => {
   it('finds the coefficients that the readings were made with, and how sure they are', () => {
     const { outcome } = all.responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
-    const logs = outcome.effects.map(({ amount }) => Math.log1p(amount / outcome.start));
+    const logs = outcome.effects.map(({ builds }) => Math.log1p(builds!.amount / outcome.start));
     // The twins' mean is 180 Hz but for a millionth, and each other build stands alone.
     expect(logs).toEqual([expect.closeTo(0.3 * -0.22, 5), expect.closeTo(0.02 * 4.6, 5), expect.closeTo(0.1 * 0.3, 5)]);
     // By hand: s = 0.001 from three twins, t(2 degrees, 95 %) = 4.303, one build against three: √(1 + 1/3).
-    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.start));
+    const bands = outcome.effects.map(({ builds }) => Math.log1p(builds!.band / outcome.start));
     for (const band of bands) expect(band).toBeCloseTo(4.3027 * 0.001 * Math.sqrt(4 / 3), 6);
-    expect(outcome.floor).toMatchObject({ basis: 'replicates', freedom: 2, builds: ['no-1', 'no-2', 'no-3'] });
-    expect(outcome.effects.every(({ distinguishable }) => distinguishable)).toBe(true);
+    expect(outcome.scatter).toMatchObject({ basis: 'builds', freedom: 2 });
+    expect(outcome.effects.map(({ verdict }) => verdict)).toEqual(['builds', 'builds', 'builds']);
   });
 
   it('proposes what narrows the widest of them', () => {
@@ -76,7 +76,7 @@ describe('a shop where two always moved together', () => {
     const { outcome } = all.responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
     expect(outcome.effects.map(({ variables }) => variables.length)).toEqual([2, 1]);
-    expect(Math.log1p(outcome.effects[0]!.amount / outcome.start)).toBeCloseTo(0.3 * -0.2 + 0.02 * 5, 5);
+    expect(Math.log1p(outcome.effects[0]!.builds!.amount / outcome.start)).toBeCloseTo(0.3 * -0.2 + 0.02 * 5, 5);
   });
 
   it('proposes one of the two by itself', () => {
@@ -142,7 +142,9 @@ describe('what is told beside', () => {
 
   it('is never fitted from readings under other conditions', () => {
     const later = build(4, 2, 2.6, 27, 2.4).replace('day-1', 'day-90');
-    expect(found(TOP, TWINS, later).responses.map(({ builds }) => builds.length)).toEqual([3]);
+    const { outcome } = found(TOP, TWINS, later).responses[0]!;
+    // It has a level of its own, and nothing else says what that level is.
+    expect(outcome.kind).toBe('too-few-builds');
   });
 
   it('is something else at work, where the changes leave more unexplained than builds alike show', () => {
@@ -154,17 +156,16 @@ describe('what is told beside', () => {
     );
     const { outcome } = found(...lighter, TWINS, ...builds).responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
-    expect(outcome.floor).toMatchObject({ basis: 'leftover', freedom: 4 });
-    expect(outcome.floor.share).toBeGreaterThan(0.03);
-    expect(outcome.effects[0]!.distinguishable).toBe(false);
+    expect(outcome.scatter).toMatchObject({ basis: 'builds', freedom: 4 });
+    expect(outcome.scatter.share).toBeGreaterThan(0.03);
+    expect(outcome.effects[0]!.verdict).toBe('hidden');
   });
 
   it('is the last digit written down, where builds alike read exactly the same', () => {
-    const twins = build(1, 1, 2.8, 27, 2.4) + build(2, 1, 2.8, 27, 2.4);
-    const { outcome } = found(TOP, twins, build(3, 2, 2.6, 27, 2.4)).responses[0]!;
+    const triplets = [1, 2, 3].map((n) => build(n, 1, 2.8, 27, 2.4)).join('');
+    const { outcome } = found(TOP, triplets, build(4, 2, 2.6, 27, 2.4)).responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
-    expect(outcome.floor.basis).toBe('reading');
-    expect(outcome.floor.share).toBeCloseTo(0.0001 / 2 / Math.sqrt(3) / outcome.start, 12);
+    expect(outcome.scatter.share / (0.0001 / 2 / Math.sqrt(3) / outcome.start)).toBeCloseTo(1, 1);
   });
 
   it('is the stated scatter, where no two builds are alike', () => {
@@ -176,9 +177,10 @@ describe('what is told beside', () => {
       build(3, 4, 2.8, 27, 2.7),
     ).responses[0]!;
     if (outcome.kind !== 'fitted') throw new Error(outcome.kind);
-    expect(outcome.floor).toMatchObject({ basis: 'common practice', share: 0.02 });
+    expect(outcome.scatter.basis).toBe('common practice');
+    expect(outcome.scatter.share).toBeCloseTo(0.02, 6);
     // By hand: one build against one, √2 · 2 % · 1.96.
-    const bands = outcome.effects.map(({ band }) => Math.log1p(band / outcome.start));
+    const bands = outcome.effects.map(({ builds }) => Math.log1p(builds!.band / outcome.start));
     for (const band of bands) expect(band).toBeCloseTo(1.95996 * 0.02 * Math.SQRT2, 5);
   });
 

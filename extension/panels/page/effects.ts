@@ -1,8 +1,11 @@
 import { type TemplateResult, html, nothing } from 'lit';
 import type { EffectsAction, EffectsContent, EffectsSubject } from '../effects-messages.js';
 import type { Words } from '../messages.js';
-import { designSection } from './effects/design.js';
-import { responseSection } from './effects/response.js';
+import { choice } from './choice.js';
+import type { Chosen } from './effects/chosen.js';
+import { changesSection } from './effects/changes.js';
+import { detailSection } from './effects/detail.js';
+import { matrixSection } from './effects/matrix.js';
 import { type EffectsWords, effectsWords } from './effects/words.js';
 import { type Shown, fill, openPage, translator } from './page.js';
 import pageStyles from './page.css?raw';
@@ -11,11 +14,16 @@ import './actions.css';
 import './effects.css';
 import ownStyles from './effects.css?raw';
 
-type All = Shown<EffectsSubject, EffectsContent, Words, object, EffectsAction>;
+interface View {
+  readonly chosen?: Chosen;
+  readonly shownAs: 'pictures' | 'tables';
+}
 
-openPage<EffectsSubject, EffectsContent, Words, object, EffectsAction>({}, page);
+type All = Shown<EffectsSubject, EffectsContent, Words, View, EffectsAction>;
 
-function page({ subject, content, words: translations, act }: All): TemplateResult {
+openPage<EffectsSubject, EffectsContent, Words, View, EffectsAction>({ shownAs: 'pictures' }, page);
+
+function page({ subject, content, words: translations, view, look, act }: All): TemplateResult {
   const words = effectsWords(translator(translations));
   const { table } = content;
   const title = fill(words.title, subject.model);
@@ -23,13 +31,28 @@ function page({ subject, content, words: translations, act }: All): TemplateResu
     return html`<h1>${title}</h1>
       <p>${fill(words.gone, subject.model)}</p>`;
   }
+  const inWords = view.shownAs === 'tables';
+  const shownAs = [
+    { value: 'pictures', label: words.pictures },
+    { value: 'tables', label: words.tables },
+  ] as const;
+  const isFitted = table.responses.some(({ effects }) => effects.length > 0);
   return html`<header>
       <h1>${title}</h1>
+      <p>${table.summary}</p>
+      ${told(words.disagree, table.disagreements)} ${told(words.asked, table.asked)}
       <p class="screen-only actions">
         <button @click=${() => print(subject, content, words, act)}>${words.print}</button>
       </p>
+      ${choice('shown-as', words.shownAs, shownAs, view.shownAs, (as) => look({ shownAs: as }))}
     </header>
-    ${designSection(table, words)} ${table.responses.map((each, i) => responseSection(each, i, words))}
+    ${
+      isFitted
+        ? html`${matrixSection(table, view.chosen, (chosen) => look({ chosen }), inWords, words)}
+          ${nextLine(table.closing.at(-1))} ${detailSection(table, view.chosen, inWords, words)}`
+        : nothing
+    }
+    ${changesSection(table, words)}
     ${
       table.closing.length === 0
         ? nothing
@@ -38,6 +61,19 @@ function page({ subject, content, words: translations, act }: All): TemplateResu
             ${table.closing.map((sentence) => html`<p>${sentence}</p>`)}
           </section>`
     }`;
+}
+
+/** What is told before anything else. */
+function told(title: string, sentences: readonly string[]): TemplateResult | typeof nothing {
+  if (sentences.length === 0) return nothing;
+  return html`<div class="first" role="note">
+    <strong>${title}</strong>
+    ${sentences.map((sentence) => html`<p>${sentence}</p>`)}
+  </div>`;
+}
+
+function nextLine(sentence: string | undefined): TemplateResult | typeof nothing {
+  return sentence === undefined ? nothing : html`<p class="next">${sentence}</p>`;
 }
 
 function print({ model }: EffectsSubject, { opensPages }: EffectsContent, words: EffectsWords, act: All['act']): void {

@@ -1,5 +1,6 @@
 /** What the builds of a model say all together, for another program. Numbers are SI; builds and variables by index. */
-import type { Fitted, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
+import type { FittedResponse, Interval, ResponseEffects } from '../../recipes/builds/response-effects.js';
+import type { ReadValue } from '../../recipes/builds/responses.js';
 import type { ModelEffects } from '../../recipes/builds/model-effects.js';
 import { tidy } from '../numbers.js';
 import { asJson } from './findings-json.js';
@@ -10,7 +11,7 @@ export function modelEffectsAsJson(found: ModelEffects): string {
   return asJson({
     model,
     base: base ?? null,
-    builds: builds.map(({ definition }) => definition.name.text),
+    builds: builds.map(({ label }) => label),
     reference,
     leftOut,
     variables: variables.map(({ kind, paths, declared, column, to, step, species }) => ({
@@ -39,38 +40,53 @@ export function modelEffectsAsJson(found: ModelEffects): string {
   });
 }
 
-function plainResponse({ response, builds, outcome }: ResponseEffects, found: ModelEffects): object {
-  const { path, reading, values } = response;
-  const read = { path, occasion: reading.name, builds, values: [...values.values()].map(tidy) };
+function plainResponse({ response, rows, outcome }: ResponseEffects, found: ModelEffects): object {
+  const { path, reading, occasions, values, odd } = response;
+  const plain = ({ row, si, occasion }: ReadValue) => ({ row, value: tidy(si), occasion });
+  const read = {
+    ...{ path, occasion: reading.name, occasions: occasions.map(({ name }) => name), builds: rows },
+    ...{ values: values.map(plain), keptOut: odd.map(plain) },
+  };
   if (outcome.kind !== 'fitted') return { ...read, fitted: false, because: outcome.kind, unknowns: outcome.unknowns };
-  return { ...read, fitted: true, ...plainFit(path, outcome, found) };
+  return { ...read, fitted: true, ...plainFit(outcome, found) };
 }
 
-function plainFit(
-  path: string,
-  { start, effects, tangled, floor }: Fitted,
-  { design, predicted }: ModelEffects,
-): object {
+function plainFit(outcome: FittedResponse, { design, nextFor }: ModelEffects): object {
+  const { start, effects, tangled, scatter, repeatability, drift, predicted } = outcome;
   const indexes = (all: ModelEffects['design']['variables']) => all.map((each) => design.variables.indexOf(each));
+  // A stated figure has no number of degrees of freedom.
+  const freedom = (number: number) => (Number.isFinite(number) ? tidy(number) : null);
   return {
     start: tidy(start),
-    scatter: {
-      share: tidy(floor.share),
-      // A stated figure has no number of degrees of freedom.
-      freedom: Number.isFinite(floor.freedom) ? floor.freedom : null,
-      basis: floor.basis,
-      builds: floor.builds,
-    },
-    effects: effects.map(({ variables, amount, band, distinguishable }) => {
-      const computed = predicted(path, variables);
+    predicted: predicted.map((each) => (each === undefined ? null : tidy(each))),
+    scatter: { share: tidy(scatter.share), freedom: freedom(scatter.freedom), basis: scatter.basis },
+    repeatability: { share: tidy(repeatability.share), freedom: freedom(repeatability.freedom) },
+    drift: drift ? { ...plainInterval(drift), chance: tidy(drift.chance) } : null,
+    effects: effects.map((effect) => {
+      const next = nextFor(outcome, effect);
       return {
-        variables: indexes(variables),
-        effect: tidy(amount),
-        band: tidy(band),
-        distinguishable,
-        predicted: typeof computed === 'number' ? tidy(computed) : null,
+        variables: indexes(effect.variables),
+        withTime: effect.withTime,
+        computed: plainInterval(effect.computed),
+        builds: plainInterval(effect.builds),
+        together: plainInterval(effect.together),
+        shareOfBuilds: effect.share === undefined ? null : tidy(effect.share),
+        verdict: effect.verdict,
+        beforeAndAfter: effect.beforeAndAfter,
+        next: next
+          ? {
+              best: next.best ?? null,
+              repeats: next.repeats ?? null,
+              replicates: next.replicates ?? null,
+              reworks: next.reworks ?? null,
+            }
+          : null,
       };
     }),
     tangled: tangled.map(indexes),
   };
+}
+
+function plainInterval(interval: Interval | undefined): object | null {
+  return interval ? { amount: tidy(interval.amount), band: tidy(interval.band) } : null;
 }

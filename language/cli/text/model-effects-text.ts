@@ -1,4 +1,4 @@
-/** What the builds of a model say all together, for somebody at the bench: what can be told apart, what it did, what next. */
+/** What the builds of a model say all together, for somebody at the bench: what disagrees, what each change did, what next. */
 import type { EffectRow, ModelEffectsTable, ResponseTable } from '../../reports/effects/model-effects-table.js';
 import type { Wording } from '../../wording/wording.js';
 import { type Cell, table, wrapped } from './columns.js';
@@ -7,6 +7,7 @@ import type { Style } from './style.js';
 export function modelEffectsAsText(found: ModelEffectsTable, wording: Wording, style: Style): string {
   const parts = [
     design(found, wording, style),
+    ...[...found.disagreements, ...found.asked].map((sentence) => indented(sentence, style).join('\n')),
     ...found.responses.map((each) => response(each, wording, style)),
     ...found.closing.map((sentence) => indented(sentence, style).join('\n')),
   ];
@@ -24,7 +25,7 @@ function design(found: ModelEffectsTable, { and }: Wording, style: Style): strin
 }
 
 function response({ name, conditions, effects, notes, floor }: ResponseTable, { text }: Wording, style: Style): string {
-  const head = ['', text('effect, give or take'), text('computed')].map((said, i): Cell => ({
+  const head = ['', text('computed'), text('builds alone'), text('together')].map((said, i): Cell => ({
     text: said,
     align: i > 0 ? 'right' : 'left',
     paint: style.bold,
@@ -38,11 +39,12 @@ function response({ name, conditions, effects, notes, floor }: ResponseTable, { 
 }
 
 function row(
-  { what, effect, computed, distinguishable, verdict }: EffectRow,
+  { what, computed, builds, together, verdict, verdictInWords }: EffectRow,
   style: Style,
 ): readonly (Cell | string)[] {
-  const right = (said: string): Cell => ({ text: said, align: 'right' });
-  return [what, right(effect), right(computed ?? '–'), distinguishable ? verdict : { text: verdict, paint: style.dim }];
+  const right = (said = '–'): Cell => ({ text: said, align: 'right' });
+  const said = verdict === 'hidden' ? { text: verdictInWords, paint: style.dim } : verdictInWords;
+  return [what, right(computed), right(builds), right(together), said];
 }
 
 function indented(sentence: string, { columns }: Style): readonly string[] {

@@ -11,6 +11,7 @@ import { type Dimension, sameDimension } from '../../quantities/dimension.js';
 import type { BuildRecord } from './builds.js';
 import { isCounted } from '../instrument/counting.js';
 import { type Change, type Held, isWithin } from '../instrument/instrument.js';
+import { type DesignRow, filledIn, recordedFactors, rowsOf } from './design-rows.js';
 import { isVaried } from './least-squares.js';
 import { halfWidth } from '../instrument/tolerances.js';
 import { SameWords } from '../instrument/same-words.js';
@@ -20,7 +21,8 @@ export interface Design {
   readonly model: string;
   /** The recipe all of these builds descend from. */
   readonly base?: string;
-  readonly builds: readonly BuildRecord[];
+  /** A row for each build, and one more for each rework after which it was read. */
+  readonly builds: readonly DesignRow[];
   /** The one the others are told from: nearest to the base recipe. */
   readonly reference: number;
   readonly variables: readonly DesignVariable[];
@@ -71,11 +73,13 @@ export function designOf(workshop: Workshop, model: string): Design | undefined 
     return path === undefined ? [] : [{ build: text, because: 'unknown-value', path }];
   });
   const out = new Set(leftOut.map(({ build }) => build));
-  const builds = line.filter(({ definition }) => !out.has(definition.name.text));
-  const reference = nearestTheBase(workshop, builds);
+  const rows = rowsOf(line.filter(({ definition }) => !out.has(definition.name.text)));
+  const reference = nearestTheBase(workshop, rows);
+  const builds = filledIn(rows, reference);
   const words = new SameWords(workshop, changes.uncounted);
   const columns = new Columns(workshop, builds, reference, words);
-  const variables = factors.flatMap((paths) => columns.of(paths, known.has(paths[0]!)));
+  const recorded = recordedFactors(builds).map((path) => [path]);
+  const variables = [...factors, ...recorded].flatMap((paths) => columns.of(paths, known.has(paths[0]!)));
   return { model, base, builds, reference, variables, leftOut };
 }
 
@@ -109,6 +113,10 @@ function changesBehind(workshop: Workshop, builds: readonly BuildRecord[]) {
       else uncounted.push(...variable.changes);
     }
   }
+  // What was reworked on a build was changed as well, and on purpose.
+  for (const { states } of builds) {
+    for (const state of states) if (state.rework) counted.push(state.changes.map(({ path }) => path));
+  }
   return { counted, uncounted };
 }
 
@@ -136,7 +144,7 @@ function undeclaredIn(workshop: Workshop, build: BuildRecord): readonly string[]
 class Columns {
   constructor(
     private readonly workshop: Workshop,
-    private readonly builds: readonly BuildRecord[],
+    private readonly builds: readonly DesignRow[],
     private readonly reference: number,
     private readonly words: SameWords,
   ) {}
@@ -191,7 +199,7 @@ class Columns {
   }
 }
 
-function nearestTheBase(workshop: Workshop, builds: readonly BuildRecord[]): number {
+function nearestTheBase(workshop: Workshop, builds: readonly DesignRow[]): number {
   const depths = builds.map(({ recipe }) => workshop.lineage(recipe!.name).recipes.length);
   return Math.max(0, depths.indexOf(Math.min(...depths)));
 }

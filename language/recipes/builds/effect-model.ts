@@ -65,14 +65,7 @@ export const STATED_WEIGHT = 4;
 /** Ordinary knowledge from builds. Undefined where nothing says how far instruments built alike differ. */
 export function fromBuilds(problem: EffectProblem): Fitted | undefined {
   const flat = problem.factors.map((): Prior => FLAT);
-  const y = problem.observations.map(({ log }) => log);
-  return fit(problem, y, flat, driftBeforehand(problem));
-}
-
-/** A hand that improves by more than what instruments differ by anyway would be noticed. */
-function driftBeforehand({ observations, drifts, stated }: EffectProblem): Prior | undefined {
-  if (new Set(observations.map(({ time }) => time)).size < 3) return undefined;
-  return drifts === true ? FLAT : { mean: 0, variance: Math.max(stated?.share ?? 0.01, 1e-4) ** 2 };
+  return withDrift(problem, problem.observations.map(({ log }) => log), flat); // prettier-ignore
 }
 
 /** The same with mechanics beside it; what is computed for the factors in `aside` is not believed. */
@@ -84,11 +77,19 @@ export function together(problem: EffectProblem, aside: ReadonlySet<number> = ne
     return { mean: paired ? 0 : computed.amount, variance: (computed.error * (problem.doubt ?? 1)) ** 2 };
   });
   const y = observations.map(({ log, computed }) => (paired ? log - computed! : log));
-  const found = fit(problem, y, priors, driftBeforehand(problem));
+  const found = withDrift(problem, y, priors);
   if (!found || !paired) return found;
   const back = (told: Told | undefined, j: number) =>
     told && { ...told, amount: told.amount + (factors[j]!.computed?.amount ?? factors[j]!.partly ?? 0) };
   return { ...found, effects: found.effects.map(back) };
+}
+
+/** A hand may improve, but one that improves by more than what instruments differ by anyway would be noticed. */
+function withDrift(problem: EffectProblem, y: readonly number[], priors: readonly Prior[]): Fitted | undefined {
+  const plain = fit(problem, y, priors, undefined);
+  if (!plain || new Set(problem.observations.map(({ time }) => time)).size < 3) return plain;
+  const drift = problem.drifts === true ? FLAT : { mean: 0, variance: Math.max(plain.scatter.share, 1e-6) ** 2 };
+  return fit(problem, y, priors, drift) ?? plain;
 }
 
 const FLAT: Prior = { mean: 0, variance: Number.POSITIVE_INFINITY };
@@ -110,8 +111,10 @@ function fit(
   const rows = whole.map((row) => columns.map((j) => row[j]!));
   const kept = columns.map((j) => beforehand[j]!);
   const repeatability = repeatabilityOf(observations, y, problem.repeats);
-  const errors = observations.map(({ rounding }) => Math.max(repeatability.share ** 2, rounding));
   const owners = observations.map(({ owner }) => owner);
+  // Where nothing was read twice, scatter and error of reading are one.
+  const twice = new Set(owners).size < owners.length;
+  const errors = observations.map(({ rounding }) => (twice ? Math.max(repeatability.share ** 2, rounding) : rounding));
   const between = freedomBetween(rows, owners, kept);
   const isPooled = stated && (stated.basis === 'shop' || between < 2);
   if (between < 1 && !stated) return undefined;

@@ -1,34 +1,32 @@
 /**
  * What the builds of a model say all together, written out: what was changed in which build, what each change did to each
- * reading with the noise floor beside it, and what to change next. The terminal prints it, the editor draws it.
+ * reading (computed, builds alone, together), and what to do next. The terminal prints it, the editor draws it.
  */
-import type { EstimatedEffect, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
+import { fittedIn, type FittedResponse, type Interval, type ResponseEffects, type ToldEffect, type Verdict } from '../../recipes/builds/response-effects.js'; // prettier-ignore
 import { type ModelEffects, modelEffects } from '../../recipes/builds/model-effects.js';
 import type { Workshop } from '../../recipes/workshop.js';
-import { writeQuantity } from '../../quantities/write.js';
-import { writeSigned } from '../comparison/compared-evidence.js';
-import {
-  byChance,
-  floorInWords,
-  leftOutInWords,
-  meaning,
-  nextInWords,
-  standing,
-  summary,
-  whyNot,
-} from './model-effects-words.js';
+import { unit as unitNamed } from '../../quantities/units.js';
 import { conditionsInWords } from '../reading-words.js';
 import { unitFor } from '../shop-values.js';
+import { effectSentence, nextSentence, type Unit, verdictInWords, writeInterval } from './effect-words.js';
+import { byChance, driftInWords, leftOutInWords, meaning, nextInWords, oddInWords, scatterOf, standing, summary, whyNot } from './model-effects-words.js'; // prettier-ignore
+import { chartOf, type RunChart } from './run-chart.js';
 import { VariableWords } from './variable-words.js';
 
 export interface ModelEffectsTable {
   readonly model: string;
   readonly builds: readonly string[];
   readonly summary: string;
+  /** Where builds and mechanics disagree: told first. */
+  readonly disagreements: readonly string[];
+  /** Readings so far from the others that they are asked about and kept out. */
+  readonly asked: readonly string[];
   readonly variables: readonly VariableRow[];
   /** Builds that say nothing here, and why. */
   readonly leftOut: readonly string[];
   readonly responses: readonly ResponseTable[];
+  /** How many effects are told by builds alone, and how many together with mechanics. */
+  readonly told: { readonly effects: number; readonly builds: number; readonly together: number };
   /** What the numbers mean, and what one more build should change. */
   readonly closing: readonly string[];
 }
@@ -44,31 +42,39 @@ export interface VariableRow {
   readonly values: readonly { readonly text: string; readonly moved: boolean }[];
 }
 
-/** What was read under one set of conditions, and what the changes did to it. */
+/** What was read of one thing in one state, and what the changes did to it. */
 export interface ResponseTable {
-  /** `resonance.air day-1`. */
+  /** `resonance.air`. */
   readonly name: string;
   readonly conditions: string;
   /** Of the sizes. */
   readonly unit: string;
   readonly effects: readonly EffectRow[];
-  /** What could not be told apart, or why nothing was fitted. */
+  /** What could not be told apart, why nothing was fitted, what drifts. */
   readonly notes: readonly string[];
-  /** Where the noise floor comes from. */
+  /** How far instruments built alike differ, and one instrument from itself. */
   readonly floor?: string;
+  readonly chart: RunChart;
 }
 
 export interface EffectRow {
   /** `bridge.mass 22 g`: the step whose effect it is. */
   readonly what: string;
-  /** `−10.2 ± 7.0 g`. */
-  readonly effect: string;
-  /** What the engine computes for the same step, or that it is at it; absent where it cannot. */
+  /** Which of the variables, by index. */
+  readonly variables: readonly number[];
+  /** `+2.1 ± 0.8 Hz`; absent where nothing is computed, or these builds cannot tell it from others. */
   readonly computed?: string;
-  readonly distinguishable: boolean;
-  readonly verdict: string;
-  /** In the unit of the response, for drawing. Nineteen times in twenty the effect is within ± `band` of `amount`. */
-  readonly size: { readonly amount: number; readonly band: number; readonly computed?: number };
+  readonly builds?: string;
+  readonly together?: string;
+  readonly verdict: Verdict;
+  readonly verdictInWords: string;
+  /** The three in one sentence, and what to make of them. */
+  readonly sentence: string;
+  /** What it would take to tell it from builds alone. */
+  readonly next?: string;
+  readonly beforeAndAfter: readonly string[];
+  /** In the unit of the response, for drawing. */
+  readonly sizes: { readonly computed?: Interval; readonly builds?: Interval; readonly together?: Interval };
 }
 
 /** Undefined when there is no such model. */
@@ -78,14 +84,19 @@ export function modelEffectsTable(workshop: Workshop, model: string): ModelEffec
 }
 
 export function writtenOut(workshop: Workshop, found: ModelEffects): ModelEffectsTable {
-  const { design, responses, separation } = found;
+  const { design, responses } = found;
   const words = new VariableWords(design, workshop);
-  // With too few builds for what was changed nothing is fitted anywhere, and the summary has said so.
-  const isFitted = separation.groups.length > 0 && design.builds.length > separation.groups.length;
+  const tables = responses.map((each) => responseTable(each, found, words, workshop));
+  const effects = responses.flatMap(({ outcome }) => fittedIn(outcome)?.effects ?? []);
+  const isFitted = effects.length > 0;
   return {
     model: design.model,
-    builds: design.builds.map(({ definition }) => definition.name.text),
+    builds: design.builds.map(({ label }) => label),
     summary: summary(found, workshop),
+    disagreements: tables.flatMap(({ name, effects: rows }) =>
+      rows.filter(({ verdict }) => verdict === 'disagrees').map(({ sentence }) => `${name}: ${sentence}`),
+    ),
+    asked: found.kinds.flatMap((kind) => oddInWords(kind, design, workshop)),
     variables: design.variables.map((variable, i) => ({
       paths: words.paths(variable),
       step: words.step(variable),
@@ -96,66 +107,79 @@ export function writtenOut(workshop: Workshop, found: ModelEffects): ModelEffect
       })),
     })),
     leftOut: leftOutInWords(design.leftOut, design.base, workshop),
-    responses: isFitted ? responses.map((each) => responseTable(each, found, words, workshop)) : [],
+    responses: isFitted ? tables : [],
+    told: {
+      effects: effects.length,
+      builds: effects.filter(({ verdict }) => verdict === 'builds' || verdict === 'disagrees').length,
+      together: effects.filter(({ together }) => together && Math.abs(together.amount) > together.band).length,
+    },
     closing: [
-      ...(isFitted ? [meaning(workshop), ...byChance(responses, workshop)] : []),
+      ...(isFitted ? [meaning(workshop), ...byChance(effects, workshop)] : []),
       ...nextInWords(found, words, workshop),
     ],
   };
 }
 
 function responseTable(
-  { response, builds, outcome }: ResponseEffects,
+  { response, rows, outcome }: ResponseEffects,
   found: ModelEffects,
   words: VariableWords,
   workshop: Workshop,
 ): ResponseTable {
-  const { path, reading } = response;
+  const { path, reading, occasions } = response;
   const { say, and } = workshop.wording;
   const all = found.design.builds.length;
-  const readIn =
-    builds.length === all ? say`read in all ${all} builds` : say`read in ${builds.length} of ${all} builds`;
+  const readIn = rows.length === all ? say`read in all ${all} builds` : say`read in ${rows.length} of ${all} builds`;
+  const when = occasions.length > 1 ? and(occasions.map(({ name }) => name)) : '';
+  const symbol = unitFor(path, 'build')?.symbol ?? '';
   const head = {
-    name: `${path}${reading.name === '' ? '' : ` ${reading.name}`}`,
-    conditions: [conditionsInWords(reading, workshop.wording), readIn].filter((part) => part !== '').join('; '),
-    unit: unitFor(path, 'build')?.symbol ?? '',
+    name: path,
+    conditions: [conditionsInWords(reading, workshop.wording), when, readIn].filter((part) => part !== '').join('; '),
+    unit: symbol,
+    chart: chartOf(response, fittedIn(outcome), found.design, words),
   };
-  if (outcome.kind !== 'fitted') return { ...head, effects: [], notes: [whyNot(outcome, builds.length, workshop)] };
+  if (outcome.kind !== 'fitted') return { ...head, effects: [], notes: [whyNot(outcome, rows.length, workshop)] };
+  const unit = { dimension: workshop.catalogue.property(path, 'build')!.dimension!, symbol };
   return {
     ...head,
-    effects: outcome.effects.map((effect) => effectRow(path, effect, found, words, workshop)),
-    notes: outcome.tangled.map(
-      (knot) =>
-        say`Not to be told apart in these builds, and not fitted: ${and(knot.map((each) => words.short([each])))}.`,
-    ),
-    floor: floorInWords(outcome.floor, workshop),
+    effects: outcome.effects.map((effect) => effectRow(effect, outcome, unit, found, words, workshop)),
+    notes: [
+      ...driftInWords(outcome, unit, workshop),
+      ...outcome.tangled.map(
+        (knot) =>
+          say`Not to be told apart in these builds, and given no number of their own: ${and(knot.map((each) => words.short([each])))}.`,
+      ),
+    ],
+    floor: scatterOf(outcome, workshop),
   };
 }
 
 function effectRow(
-  path: string,
-  { variables, amount, band, distinguishable }: EstimatedEffect,
-  { predicted }: ModelEffects,
+  effect: ToldEffect,
+  outcome: FittedResponse,
+  unit: Unit,
+  found: ModelEffects,
   words: VariableWords,
-  { catalogue, wording: { text } }: Workshop,
+  { wording }: Workshop,
 ): EffectRow {
-  const dimension = catalogue.property(path, 'build')!.dimension!;
-  const unit = unitFor(path, 'build');
-  const symbol = unit?.symbol ?? '';
-  const inUnit = (si: number) => si / (unit?.factor ?? 1);
-  const said = predicted(path, variables);
-  const computed = said === 'pending' ? undefined : said;
+  const what = words.group(effect);
+  const factor = unitNamed(unit.symbol)?.factor ?? 1;
+  const size = (interval: Interval) => ({ amount: interval.amount / factor, band: interval.band / factor });
+  const next = nextSentence(found.nextFor(outcome, effect), wording);
+  const columns = (['computed', 'builds', 'together'] as const).flatMap((column) => {
+    const interval = effect[column];
+    return interval ? [[column, interval] as const] : [];
+  });
   return {
-    what: words.short(variables),
-    effect: writeQuantity(amount, dimension, { unit: symbol, uncertainty: band, difference: true }).replace(/^-/, '−'),
-    ...(computed === undefined ? {} : { computed: writeSigned(computed, dimension, symbol) }),
-    ...(said === 'pending' ? { computed: text('being worked out') } : {}),
-    distinguishable,
-    verdict: distinguishable ? text('stands out') : text('not distinguishable'),
-    size: {
-      amount: inUnit(amount),
-      band: inUnit(band),
-      ...(computed === undefined ? {} : { computed: inUnit(computed) }),
-    },
+    what,
+    variables: effect.variables.map((each) => found.design.variables.indexOf(each)),
+    ...Object.fromEntries(columns.map(([column, interval]) => [column, writeInterval(interval, unit)])),
+    ...(outcome.pending && !effect.computed ? { computed: wording.text('being worked out') } : {}),
+    verdict: effect.verdict,
+    verdictInWords: verdictInWords(effect, wording),
+    sentence: effectSentence(what, effect, unit, wording),
+    ...(next === undefined ? {} : { next }),
+    beforeAndAfter: effect.beforeAndAfter,
+    sizes: Object.fromEntries(columns.map(([column, interval]) => [column, size(interval)])),
   };
 }

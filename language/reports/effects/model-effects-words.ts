@@ -1,10 +1,12 @@
 /** What the builds of a model say all together, sentence by sentence: the design, what is left out, what to change next. */
-import type { Floor, NotFitted, ResponseEffects } from '../../recipes/builds/estimated-effects.js';
-import type { LeftOut } from '../../recipes/builds/design-matrix.js';
+import type { FittedResponse, NotFitted, ToldEffect } from '../../recipes/builds/response-effects.js';
+import type { Response } from '../../recipes/builds/responses.js';
+import type { Design, LeftOut } from '../../recipes/builds/design-matrix.js';
 import type { ModelEffects } from '../../recipes/builds/model-effects.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { sentences } from '../../wording/wording.js';
-import { scatterInWords } from '../comparison/compared-evidence.js';
+import { writeInShopUnit } from '../shop-values.js';
+import { type Unit, writeInterval } from './effect-words.js';
 import type { VariableWords } from './variable-words.js';
 
 /** What one more build should change. Empty where no single change would help. */
@@ -102,31 +104,62 @@ export function whyNot({ kind, unknowns }: NotFitted, builds: number, { wording:
   }
 }
 
-/** Where the noise floor comes from. */
-export function floorInWords({ share, basis, builds }: Floor, workshop: Workshop): string {
-  const { say } = workshop.wording;
-  const scatter = `${(share * 100).toPrecision(2)} %`;
-  if (basis === 'reading') {
-    return say`Builds alike differ by less than the last digit written down; the noise floor comes from that digit: ${scatter} of a reading.`;
-  }
-  return basis === 'leftover'
-    ? say`The effects leave ${scatter} of a reading unexplained, more than builds alike are known to differ by; the noise floor comes from that.`
-    : say`The noise floor comes from ${scatterInWords(workshop, { basis, builds })}: ${scatter} of a reading.`;
+/** How far instruments built alike differ, and one from itself when it is read twice. */
+export function scatterOf({ scatter, repeatability }: FittedResponse, { wording: { say, text } }: Workshop): string {
+  const share = perCent(scatter.share);
+  const among = {
+    builds: say`Instruments built alike differ by ${share} of a reading, by what the effects leave over in these builds.`,
+    'builds and shop': say`Instruments built alike differ by ${share} of a reading, by these builds and the shop’s own figure.`,
+    shop: say`Instruments built alike differ by ${share} of a reading: the shop’s own figure, as these builds cannot say yet.`,
+    'common practice': say`Instruments built alike differ by ${share} of a reading: common practice, as these builds cannot say yet.`,
+  }[scatter.basis];
+  // Two degrees of freedom stand for common practice: somebody has read twice only beyond them.
+  if (repeatability.freedom <= 2) return sentences(among, text('Nobody has read one of them twice in this state.'));
+  return sentences(among, say`Read twice, one instrument differs from itself by ${perCent(repeatability.share)}.`);
+}
+
+/** A slow drift along the series. */
+export function driftInWords({ drift }: FittedResponse, unit: Unit, { wording: { say } }: Workshop): readonly string[] {
+  if (!drift) return [];
+  return [
+    say`The series drifts: ${writeInterval(drift, unit)} from the first to the last, beside what was changed. The effects are told with that taken off.`,
+  ];
+}
+
+/** Readings that are asked about and kept out until the maker has answered. */
+export function oddInWords(
+  { path, odd, values }: Response,
+  { builds }: Design,
+  { wording: { say } }: Workshop,
+): readonly string[] {
+  if (odd.length === 0) return [];
+  const like = values[Math.floor(values.length / 2)];
+  return odd.map(({ row, held }) => {
+    const read = writeInShopUnit(path, held.value, 'build');
+    const usual = like ? writeInShopUnit(path, like.held.value, 'build') : '';
+    return say`${builds[row]!.label} has ${read} for ${path}, where others have ${usual} or so. Is it right? It is kept out until the slip is mended or the build says \`accept odd-reading because "…"\`.`;
+  });
+}
+
+function perCent(share: number): string {
+  return `${(share * 100).toPrecision(2)} %`;
 }
 
 /** What a number with its give or take means. */
 export function meaning({ wording: { text } }: Workshop): string {
   return text(
-    'Each effect is that of the step above, all else as it was. Nineteen times in twenty the true one lies within what is given or taken; one that is smaller than that is not distinguishable.',
+    'Each effect is that of the step above, all else as it was; computed, from the builds alone, and both together, where mechanics may be off by a fifth of an effect. Nineteen times in twenty the true one lies within what is given or taken.',
   );
 }
 
 /** Nineteen times in twenty means one in twenty by chance: worth saying where there are so many. */
-export function byChance(responses: readonly ResponseEffects[], { wording: { say } }: Workshop): readonly string[] {
-  const effects = responses.flatMap(({ outcome }) => (outcome.kind === 'fitted' ? outcome.effects : []));
-  const found = effects.filter(({ distinguishable }) => distinguishable).length;
+export function byChance(effects: readonly ToldEffect[], { wording: { say } }: Workshop): readonly string[] {
+  const alone = effects.filter(({ builds }) => builds);
+  const out = alone.filter(({ verdict }) => verdict === 'builds' || verdict === 'disagrees').length;
+  const both = effects.filter(({ together }) => together && Math.abs(together.amount) > together.band).length;
   if (effects.length < 20) return [];
   return [
-    say`${found} of ${effects.length} effects stand out. About one in twenty would by chance alone, so ${Math.round(effects.length / 20)} of them may mean nothing: what matters is worth building once more.`,
+    say`${out} of ${alone.length} effects stand out of the builds alone; of those named, one in twenty may be chance. ${both} are told together with mechanics.`,
+    say`Of the ${effects.length} intervals of each column about ${Math.round(effects.length / 20)} miss the truth by chance.`,
   ];
 }

@@ -1,6 +1,7 @@
 /** The variables of a design as a maker would call them, with the values they went from and to. */
 import { writeInShopUnit } from '../shop-values.js';
 import type { Design, DesignVariable } from '../../recipes/builds/design-matrix.js';
+import type { ToldEffect } from '../../recipes/builds/response-effects.js';
 import type { Workshop } from '../../recipes/workshop.js';
 
 export class VariableWords {
@@ -24,6 +25,17 @@ export class VariableWords {
     return variables
       .map((variable) => `${this.workshop.wording.some(variable.paths, 1)} ${this.to(variable)}`)
       .join(' + ');
+  }
+
+  /** The same, and time where what a hand learned meanwhile cannot be told from it. */
+  group({ variables, withTime }: Pick<ToldEffect, 'variables' | 'withTime'>): string {
+    const { text } = this.workshop.wording;
+    return [this.short(variables), ...(withTime ? [text('the order in which they were made')] : [])].join(' + ');
+  }
+
+  /** `bridge.mass 22 g`: what a build has that the one before had not. */
+  changeAt({ paths }: DesignVariable, row: number): string {
+    return `${this.workshop.wording.some(paths, 1)} ${this.valueAt(paths[0]!, row)}`;
   }
 
   to(variable: DesignVariable): string {
