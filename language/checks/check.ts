@@ -68,7 +68,7 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
   );
   const faults: Fault[] = [];
   // A line that does not read is told as that, and nothing more is made of what was understood of it.
-  const unread = definition.problems.filter(({ code }) => code === 'unreadable-line').map(({ span }) => span);
+  const unread = definition.problems.filter(({ code }) => UNREAD.has(code)).map(({ span }) => span);
   const found = RULES.filter((rule) => rule.of.includes(definition.kind))
     .flatMap((rule) => {
       try {
@@ -85,6 +85,9 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
   const own = faults.length === 0 ? [] : [ofFaults(faults, definition, workshop.wording)];
   return accepted(definition, [...problems, ...own, ...oneOfEachSlip(found, definition)], workshop.wording);
 }
+
+/** Told of words of which nothing is to be made. */
+const UNREAD: ReadonlySet<Problem['code']> = new Set(['unreadable-line', 'too-long']);
 
 /** One finding for all that was thrown about a definition, at its head. */
 function ofFaults(faults: readonly Fault[], definition: Definition, { say }: Wording): Finding {

@@ -1,5 +1,6 @@
 /** A rule: one code, one idea, one page. Rules of a family live in one file; `rules.ts` lists them all. */
 import { type Definition, DEFINITION_KINDS, type DefinitionKind, type Span } from '../facts/facts.js';
+import { LIMITS } from '../facts/limits.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { Finding, Fix, Place, Related, Severity } from './finding.js';
 
@@ -34,6 +35,22 @@ export interface More {
 
 export function run(rule: Rule, definition: Definition, workshop: Workshop): readonly Finding[] {
   const findings: Finding[] = [];
+  try {
+    check(rule, definition, workshop, findings);
+  } catch (error) {
+    if (!(error instanceof Enough)) throw error;
+    const last = findings.pop()!;
+    const { say } = workshop.wording;
+    const message = say`Here and further on there is more of the same: ${LIMITS.alike} are told, and the others when those are put right.`;
+    findings.push({ ...last, message, related: [], fixes: [] });
+  }
+  return findings;
+}
+
+/** Thrown where a rule has said the same so often that nobody reads on, and finding out what to suggest takes long. */
+class Enough extends Error {}
+
+function check(rule: Rule, definition: Definition, workshop: Workshop, findings: Finding[]): void {
   rule.check(definition, workshop, (span, message, more = {}) => {
     const place: Place = { definition, span };
     findings.push({
@@ -45,6 +62,6 @@ export function run(rule: Rule, definition: Definition, workshop: Workshop): rea
       fixes: more.fixes ?? [],
       tag: more.tag,
     });
+    if (findings.length > LIMITS.alike) throw new Enough();
   });
-  return findings;
 }

@@ -86,7 +86,25 @@ class GrammarParser implements BookmatchParser {
     const tokens = inOrder(settled.tokens, lexed.comments);
     const lost = lostLetter(tokens, this.wording);
     const problems = [...settled.problems, ...cut.problems, ...(lost ? [lost] : [])];
-    return { text, tokens, ...shareOut(cut.definitions, problems) };
+    const kept = this.within(cut.definitions);
+    return { text, tokens, ...shareOut(kept.definitions, [...problems, ...kept.problems]) };
+  }
+
+  /** As many of a file’s definitions as are read, and a problem at the first that is not. */
+  private within(all: readonly CutDefinition[]): Pick<CutFile, 'definitions' | 'problems'> {
+    let words = 0;
+    const most = Math.min(all.length, LIMITS.definitions);
+    const end = all.findIndex(
+      ({ tokens }, i) => i === most || (words += Math.min(tokens.length, LIMITS.words)) > LIMITS.fileWords,
+    );
+    const first = end < 0 ? undefined : all[end];
+    if (!first) return { definitions: all, problems: [] };
+    const message = this.wording
+      .say`From here on this file is not read: it holds more than ${LIMITS.definitions} definitions, or more than ${LIMITS.fileWords} words. Put what follows into a file of its own.`;
+    return {
+      definitions: all.slice(0, end),
+      problems: [{ code: 'too-long', message, place: first.head, suggestions: [] }],
+    };
   }
 
   read({ text }: CutFile, cut: CutDefinition): ParsedDefinition {
@@ -104,6 +122,9 @@ class GrammarParser implements BookmatchParser {
     if (cut.depth > LIMITS.blocks) {
       // A parser that follows would run out of room.
       return given(say`Blocks within blocks, more than ${LIMITS.blocks} deep, are not read.`);
+    }
+    if (cut.tokens.length > LIMITS.words) {
+      return given(say`A definition of more than ${LIMITS.words} words and signs is not read.`);
     }
     const { ast, errors } = attempt(cut.tokens, 'Definition');
     if (errors.length === 0) return { cut, ast, problems: cut.problems };

@@ -9,7 +9,7 @@ export interface TextProblem {
 }
 
 export type TextProblemCode =
-  'unreadable-line' | 'unclosed-block' | 'stray-brace' | 'unclosed-text' | 'bad-character' | 'too-large';
+  'unreadable-line' | 'unclosed-block' | 'stray-brace' | 'unclosed-text' | 'bad-character' | 'too-large' | 'too-long';
 
 export interface Place {
   readonly start: { readonly line: number; readonly character: number };

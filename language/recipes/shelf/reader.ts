@@ -11,6 +11,7 @@ import type { Place, TextProblem } from '../../grammar/problem.js';
 import { relationIndex } from '../../grammar/relation.js';
 import { type MarkedWord, markWords } from '../../grammar/word-kinds.js';
 import * as Facts from '../../facts/facts.js';
+import { LIMITS } from '../../facts/limits.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
@@ -342,7 +343,19 @@ class DefinitionReader {
   }
 
   private text(node: Tree.Text): Facts.TextValue {
-    return { kind: 'text', text: plainText(node.text), span: this.span(node) };
+    const span = this.span(node);
+    return { kind: 'text', text: this.noLonger(plainText(node.text), LIMITS.textCharacters, span), span };
+  }
+
+  /** The text, or as much of it as is read, with a problem. */
+  private noLonger(text: string, most: number, span: Facts.Span): string {
+    if (text.length <= most) return text;
+    this.problem(
+      'too-long',
+      this.wording.say`This has ${text.length} characters; more than ${most} are not read.`,
+      span,
+    );
+    return `${text.slice(0, most)}…`;
   }
 
   private unreadable(node: Node): Facts.UnreadableValue {
@@ -352,11 +365,14 @@ class DefinitionReader {
   // ---- words and places ---------------------------------------------------------------------------------------------
 
   private path(node: Tree.Path, prefix: string): Facts.Path {
-    return pathOf(node.text, this.span(node), prefix);
+    const span = this.span(node);
+    const most = Math.max(LIMITS.pathCharacters - prefix.length, 1);
+    return pathOf(this.noLonger(node.text, most, span), span, prefix);
   }
 
   private word(node: WordNode): Facts.Word {
-    return { text: node.text, span: this.span(node) };
+    const span = this.span(node);
+    return { text: this.noLonger(node.text, LIMITS.pathCharacters, span), span };
   }
 
   private written(node: Node): string {
