@@ -24,7 +24,7 @@ export function answering(connection: Pick<Connection, 'console'>): Answer {
 }
 
 /** The same for what is told and not asked: a fault is written to the log and the server goes on. */
-export function steadily<P>(
+export function guarded<P>(
   connection: Pick<Connection, 'console'>,
   work: (params: P) => void | Promise<void>,
 ): (params: P) => Promise<void> {

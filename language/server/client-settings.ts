@@ -1,6 +1,6 @@
 /** What a person has set in the editor: asked for at the start, and again whenever something was set anew. */
 import { type ClientCapabilities, type Connection, DidChangeConfigurationNotification } from 'vscode-languageserver';
-import { steadily } from './answering.js';
+import { guarded } from './answering.js';
 import { readSeverities, SEVERITY_SECTION, type Severities } from './severity-setting.js';
 
 export interface Settings {
@@ -22,7 +22,7 @@ export function settingsOf(
     // An answer overtaken by a later question is out of date.
     if (turn === asked) changed(readSeverities(setting));
   };
-  const asking = steadily<undefined>(connection, ask);
+  const asking = guarded<undefined>(connection, ask);
   connection.onDidChangeConfiguration(() => void asking(undefined));
   return {
     read: async () => {

@@ -14,20 +14,20 @@ import {
   TextDocuments,
   type WorkspaceFoldersChangeEvent,
 } from 'vscode-languageserver';
-import { answering, inFull, steadily } from './answering.js';
+import { answering, inFull, guarded } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js';
-import { LEGEND, serveColouring } from './requests/semantic-tokens-requests.js';
+import { LEGEND, serveSemanticTokens } from './requests/semantic-tokens-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
-import { serveBesideTheText } from './requests/panel-requests.js';
+import { servePanels } from './requests/panel-requests.js';
 import { serveOneInstrument } from './requests/one-instrument-requests.js';
-import { serveHelpWhileTyping } from './requests/completion-requests.js';
+import { serveCompletion } from './requests/completion-requests.js';
 import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
 import { languageOf, type Translations, Wording } from '../wording/wording.js';
 import type { FolderReader } from './recipe-folder.js';
-import { gathered } from './portions.js';
+import { inPortions } from './portions.js';
 import { serveInstruments } from './requests/instrument-requests.js';
-import { serveInsight } from './requests/hover-requests.js';
-import { FINISHES_LINE, serveLayout } from './requests/formatting-requests.js';
+import { serveHover } from './requests/hover-requests.js';
+import { FINISHES_LINE, serveFormatting } from './requests/formatting-requests.js';
 import { serveNavigation } from './requests/navigation-requests.js';
 import { OpenText } from './open-text.js';
 import { InstrumentsChanged } from './protocol.js';
@@ -46,7 +46,7 @@ export function serve(
   translations?: TranslationsFor,
 ): void {
   const documents = new TextDocuments<OpenText>(OpenText);
-  const delivered = gathered(
+  const delivered = inPortions(
     () => {
       news();
       askAnew();
@@ -109,22 +109,22 @@ export function serve(
       if (added.length > 0) await session.load(added.map(({ uri }) => uri));
       news();
     };
-    connection.workspace.onDidChangeWorkspaceFolders(steadily(connection, changed));
+    connection.workspace.onDidChangeWorkspaceFolders(guarded(connection, changed));
   };
 
   // An editor that will not watch files still gets everything else.
-  const watch = steadily<undefined>(connection, async () => {
+  const watch = guarded<undefined>(connection, async () => {
     const watchers = [{ globPattern: '**/*.bookmatch' }];
     await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
   });
   connection.onInitialized(
-    steadily(connection, async () => {
+    guarded(connection, async () => {
       // Not before the editor knows what the server can do: it would not know yet what is asked of it here.
       if (hasFolders) followFolders();
       if (watches) await watch(undefined);
       const loaded = session.load(folders);
       // Whoever does not say what is set gets every finding as it is.
-      await Promise.race([settings?.read(), new Promise((go) => void setTimeout(go, PATIENCE))]);
+      await Promise.race([settings?.read(), new Promise((go) => void setTimeout(go, SETTINGS_TIMEOUT))]);
       knowsSettings = true;
       news();
       await loaded;
@@ -137,15 +137,15 @@ export function serve(
     session.type(document.uri, document.getText());
     news();
   };
-  documents.onDidChangeContent(steadily(connection, typed));
+  documents.onDidChangeContent(guarded(connection, typed));
   documents.onDidClose(
-    steadily(connection, async ({ document }: TextDocumentChangeEvent<OpenText>) => {
+    guarded(connection, async ({ document }: TextDocumentChangeEvent<OpenText>) => {
       await session.close(document.uri);
       news();
     }),
   );
   connection.onDidChangeWatchedFiles(
-    steadily(connection, async ({ changes }: DidChangeWatchedFilesParams) => {
+    guarded(connection, async ({ changes }: DidChangeWatchedFilesParams) => {
       await Promise.all(changes.map(({ uri }) => session.changedOnDisk(uri)));
       news();
     }),
@@ -156,18 +156,18 @@ export function serve(
 }
 
 /** How long the first findings wait to hear what is set, ms. */
-const PATIENCE = 1000;
+const SETTINGS_TIMEOUT = 1000;
 
 /** Only once the language is known: every group of handlers takes up the session's desk. */
 function answerRequests(serving: Serving): void {
   serveNavigation(serving);
-  serveInsight(serving);
-  serveColouring(serving);
-  serveLayout(serving);
-  serveHelpWhileTyping(serving);
+  serveHover(serving);
+  serveSemanticTokens(serving);
+  serveFormatting(serving);
+  serveCompletion(serving);
   serveCodeActions(serving);
   serveInstruments(serving);
-  serveBesideTheText(serving);
+  servePanels(serving);
   serveAnotherParent(serving);
   serveOneInstrument(serving);
 }

@@ -14,7 +14,7 @@ import {
   SemanticTokensRequest,
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver/node';
-import { answering, steadily } from '../../language/server/answering.js';
+import { answering, guarded } from '../../language/server/answering.js';
 import { at, type Editor, openEditor, placeOf } from './client.js';
 import { BUILD_URI, LINE, LINE_URI, MODEL, MODEL_URI, SHOP } from './shop.js';
 
@@ -209,7 +209,7 @@ describe('a handler', () => {
       throw new Error('a fault of its own');
     };
     expect(answer<number, number[]>([], fault)(1, token(false))).toEqual([]);
-    await steadily(connection, fault)(undefined);
+    await guarded(connection, fault)(undefined);
     expect(log).toHaveLength(2);
     expect(log.every((text) => text.includes('a fault of its own'))).toBe(true);
   });

@@ -19,12 +19,12 @@ export interface Spot {
   readonly line: number;
   /** Statements around the place, outermost first. */
   readonly statements: readonly Statement[];
-  readonly what: Whatever;
+  readonly what: WhatStands;
   /** The word or value itself, lines counted from the file's first. */
   readonly range: Span;
 }
 
-export type Whatever =
+export type WhatStands =
   | { readonly kind: 'name'; readonly word: Word }
   /** The parent, model, recipe or species named in a head. */
   | { readonly kind: 'target'; readonly word: Word; readonly wanted: readonly DefinitionKind[] }
@@ -52,7 +52,7 @@ export function spotAt(desk: Desk, uri: string, position: Position): Spot | unde
 }
 
 interface Found {
-  readonly what: Whatever;
+  readonly what: WhatStands;
   readonly span: Span;
 }
 

@@ -8,7 +8,7 @@
  */
 import { airDensity, airSoundSpeed, effectiveLength, type EndCorrection, type Opening } from './air.js';
 import { MechanicsError, between, computed, positive } from '../error.js';
-import { symmetricEigen } from '../linear-algebra/jacobi-eigen.js';
+import { jacobiEigen } from '../linear-algebra/jacobi-eigen.js';
 
 /** One plate's main mode as a piston. */
 export interface Piston {
@@ -64,7 +64,7 @@ export function coupledModes(body: CoupledBody): CoupledMode[] {
       return computed('body stiffness', (own + spring * a.area * b.area) / Math.sqrt(a.mass * b.mass));
     }),
   );
-  const { values, vectors } = symmetricEigen(matrix);
+  const { values, vectors } = jacobiEigen(matrix);
   const names = nameModes(vectors.map((vector) => vector.map((part) => part * part)));
   return values.map((value, k) => ({
     frequency: computed('frequency', Math.sqrt(Math.max(0, value)) / (2 * Math.PI)),

@@ -1,9 +1,9 @@
 /**
- * Eigenvalues (rising) and unit eigenvectors of a small symmetric matrix by Jacobi's rotations; accurate to rounding,
+ * Beside the faster `symmetric-eigen`, for matrices whose small eigenvalues decide: eigenvalues (rising) and unit eigenvectors of a small symmetric matrix by Jacobi's rotations; accurate to rounding,
  * including the small eigenvalues of positive matrices. Source: G.H. Golub & C.F. Van Loan, Matrix Computations, sec.
  * 8.5 (from memory).
  */
-export function symmetricEigen(matrix: readonly (readonly number[])[]): { values: number[]; vectors: number[][] } {
+export function jacobiEigen(matrix: readonly (readonly number[])[]): { values: number[]; vectors: number[][] } {
   const n = matrix.length;
   const a = matrix.map((row) => [...row]);
   const v = a.map((_, i) => a.map((__, j) => (i === j ? 1 : 0)));

@@ -18,7 +18,7 @@
  * load that the air outside adds to the moving mass is left out, as it is in the resonances of the body.
  */
 import { finite, notNegative, positive } from '../error.js';
-import { symmetricEigen } from '../linear-algebra/jacobi-eigen.js';
+import { jacobiEigen } from '../linear-algebra/jacobi-eigen.js';
 import { add, type Complex, complex, divide, multiply, power, scale, subtract } from './complex.js';
 
 export type ModeOf = 'top' | 'back' | 'air';
@@ -137,7 +137,7 @@ export function coupledBodyModes(body: SoundingBody): readonly CoupledBodyMode[]
   const matrix = parts.map((a, i) =>
     parts.map((b, j) => (i === j ? (2 * Math.PI * a.frequency) ** 2 : 0) + spring * a.volume * b.volume),
   );
-  const { values, vectors } = symmetricEigen(matrix);
+  const { values, vectors } = jacobiEigen(matrix);
   const strings = Math.max(0, ...parts.map(({ atStrings }) => atStrings.length));
   return values.map((value, r) => {
     const vector = vectors[r]!;

@@ -4,7 +4,7 @@
  * combinations nobody has varied (eigenvalue near zero), and what each slope's variance is. Source: D.A. Belsley, E. Kuh
  * & R.E. Welsch, Regression Diagnostics, ch. 3 (from memory).
  */
-import { symmetricEigen } from '../../mechanics/linear-algebra/jacobi-eigen.js';
+import { jacobiEigen } from '../../mechanics/linear-algebra/jacobi-eigen.js';
 
 export interface Directions {
   /** Of the correlation matrix of the columns. */
@@ -63,7 +63,7 @@ export function directionsOf(columns: readonly (readonly number[])[], least: num
   const centred = columns.map(centre);
   const lengths = centred.map((column) => Math.sqrt(dot(column, column)));
   const correlation = centred.map((a, i) => centred.map((b, j) => dot(a, b) / (lengths[i]! * lengths[j]!)));
-  return { ...symmetricEigen(correlation), least, lengths };
+  return { ...jacobiEigen(correlation), least, lengths };
 }
 
 export function correlationOf(a: readonly number[], b: readonly number[]): number {

@@ -23,7 +23,7 @@ const KINDS: Readonly<Record<CompletionKind, CompletionItemKind>> = {
 
 const NONE: CompletionList = { isIncomplete: false, items: [] };
 
-export function serveHelpWhileTyping({ connection, session, answer, client }: Serving): void {
+export function serveCompletion({ connection, session, answer, client }: Serving): void {
   const snippets = client.textDocument?.completion?.completionItem?.snippetSupport === true;
   const { desk } = session;
 

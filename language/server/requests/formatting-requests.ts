@@ -11,7 +11,7 @@ import type { Serving } from '../serving.js';
 /** After which signs the line just finished is laid out, in an editor that is set to format on type. */
 export const FINISHES_LINE = { firstTriggerCharacter: '}', moreTriggerCharacter: ['\n'] };
 
-export function serveLayout({ connection, session, answer }: Serving): void {
+export function serveFormatting({ connection, session, answer }: Serving): void {
   const { desk, parser } = session;
 
   connection.onDocumentFormatting(

@@ -14,7 +14,7 @@ import { linksIn } from '../../editing/navigation/links.js';
 import { COMMANDS } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveInsight({ connection, session, answer }: Serving): void {
+export function serveHover({ connection, session, answer }: Serving): void {
   const { desk } = session;
 
   connection.onHover(

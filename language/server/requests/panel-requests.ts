@@ -27,7 +27,7 @@ import {
 } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveBesideTheText({ connection, session, versionOf, answer }: Serving): void {
+export function servePanels({ connection, session, versionOf, answer }: Serving): void {
   const { desk } = session;
 
   const lineage = answer<undefined, readonly LineageEntry[]>([], () => lineageOverview(desk));

@@ -55,7 +55,7 @@ const TYPE_NAMES: readonly string[] = [...new Set(Object.values(TYPES))];
 
 export const LEGEND: SemanticTokensLegend = { tokenTypes: [...TYPE_NAMES], tokenModifiers: [...MODIFIERS] };
 
-export function serveColouring({ connection, session, answer, closed }: Serving): void {
+export function serveSemanticTokens({ connection, session, answer, closed }: Serving): void {
   const { desk, parser } = session;
   const sent = new Map<string, SemanticTokens>();
   let answers = 0;
