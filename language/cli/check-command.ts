@@ -1,6 +1,9 @@
 /** `bookmatch check`: every finding of folders or files. */
 import { resolve } from 'node:path';
 import { atLeast, type Severity } from '../checks/finding.js';
+import { inLine } from '../wording/visible.js';
+import type { Wording } from '../wording/wording.js';
+import type { Escaped } from './border.js';
 import { findingsForGitHub } from './github.js';
 import { EXIT, type Io } from './io.js';
 import { findingsAsJson } from './json/findings-json.js';
@@ -8,7 +11,7 @@ import { Opener } from './open-shop.js';
 import { findingsAsSarif } from './sarif.js';
 import { scopesOf } from './scopes.js';
 import { findingsAsText } from './text/findings-text.js';
-import { type Style, styleFor } from './text/style.js';
+import { styleFor } from './text/style.js';
 import { type CheckReport, findingsOfFiles } from './told-findings.js';
 
 export const CHECK_FORMATS = ['text', 'json', 'sarif', 'github'] as const;
@@ -26,12 +29,12 @@ export async function check(paths: readonly string[], options: CheckOptions, io:
   if (!options.watch) return last;
   let queue = Promise.resolve();
   const again = async () => {
-    io.write(options.format === 'text' ? `\n${'─'.repeat(Math.min(io.columns, 60))}\n` : '');
+    if (options.format === 'text') io.print(`\n${'─'.repeat(Math.min(io.columns, 60))}\n`);
     try {
       last = await checkOnce(paths, options, opener, io);
     } catch (error) {
       // A folder that is being moved about is not the end of a watch.
-      io.complain(`${error instanceof Error ? error.message : String(error)}\n`);
+      io.complain(`${inLine(error instanceof Error ? error.message : String(error))}\n`);
     }
   };
   const folders = await foldersToWatch(paths, options, io);
@@ -46,13 +49,16 @@ async function checkOnce(paths: readonly string[], options: CheckOptions, opener
   const scopes = await scopesOf(paths, options.in, opener, io);
   const findings = scopes.flatMap(({ shop, uris }) => findingsOfFiles(shop, uris));
   const files = scopes.reduce((sum, { uris }) => sum + uris.length, 0);
-  io.write(RENDERERS[options.format]({ findings, files }, styleFor(io)));
+  const report = { findings, files };
+  if (options.format === 'text') io.print(findingsAsText(report, styleFor(io)));
+  else io.write(RENDERERS[options.format](report, io.wording));
   if (scopes.some(({ shop }) => shop.unread > 0)) return EXIT.wrongUse;
   return findings.some(({ severity }) => atLeast(severity, options.failOn)) ? EXIT.findings : EXIT.fine;
 }
 
-const RENDERERS: Readonly<Record<CheckOptions['format'], (report: CheckReport, style: Style) => string>> = {
-  text: findingsAsText,
+const RENDERERS: Readonly<
+  Record<Exclude<CheckOptions['format'], 'text'>, (report: CheckReport, wording: Wording) => Escaped>
+> = {
   json: findingsAsJson,
   sarif: findingsAsSarif,
   github: findingsForGitHub,

@@ -14,6 +14,7 @@ export async function compare(a: string, b: string, options: PlaceOptions, io: I
   const shop = await new Opener(io).open(options.in);
   const comparison = io.busy(io.wording.text('Computing both'), () => shop.workshop.compare(a, b));
   if (!comparison) throw noSuchName(sideOf(shop.workshop, a) ? b : a, COMPARED, shop, io);
-  io.write(options.format === 'json' ? comparisonAsJson(comparison) : comparisonAsText(comparison, styleFor(io)));
+  if (options.format === 'json') io.write(comparisonAsJson(comparison));
+  else io.print(comparisonAsText(comparison, styleFor(io)));
   return EXIT.fine;
 }

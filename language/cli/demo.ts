@@ -11,14 +11,14 @@ const [A, B] = ['vennick-37', 'vennick-38'];
 /** Answers 0 when everything could be shown: the example shop has slips on purpose. */
 export async function demonstrate(io: Io): Promise<number> {
   const style = styleFor(io);
-  const command = (text: string) => io.write(`\n${style.bold(`$ bookmatch ${text}`)}\n\n`);
+  const command = (text: string) => io.print(`\n${style.bold(`$ bookmatch ${text}`)}\n\n`);
   const { say, text } = io.wording;
-  io.write(`${say`The example shop in ${EXAMPLE_SHOP} has a history, and slips a real shop would make.`}\n`);
+  io.print(`${say`The example shop in ${EXAMPLE_SHOP} has a history, and slips a real shop would make.`}\n`);
   command(`check ${EXAMPLE_SHOP}`);
   await check([EXAMPLE_SHOP], { format: 'text', failOn: 'error' }, io);
   command(`compare ${A} ${B} --in ${EXAMPLE_SHOP}`);
   const code = await compare(A, B, { format: 'text', in: EXAMPLE_SHOP }, io);
-  io.write(
+  io.print(
     [
       '',
       style.bold(text('To open the shop and edit it:')),

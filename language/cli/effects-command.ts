@@ -2,8 +2,8 @@
 import { effectsOf } from '../reports/effects/effects-table.js';
 import { writtenOut } from '../reports/effects/model-effects-table.js';
 import { modelEffects } from '../recipes/builds/model-effects.js';
+import { forJson } from './border.js';
 import { EXIT, type Io, WrongUse } from './io.js';
-import { asJson } from './json/findings-json.js';
 import { modelEffectsAsJson } from './json/model-effects-json.js';
 import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
@@ -24,7 +24,8 @@ export async function effects(name: string | undefined, options: EffectsOptions,
   const shop = await new Opener(io).open(options.in);
   const found = io.busy(io.wording.text('Computing'), () => effectsOf(shop.workshop, name));
   if (!found) throw noSuchName(name ?? '', ASKED, shop, io);
-  io.write(options.format === 'json' ? asJson({ effects: found }) : effectsAsText(found, io.wording, styleFor(io)));
+  if (options.format === 'json') io.write(forJson({ effects: found }));
+  else io.print(effectsAsText(found, io.wording, styleFor(io)));
   return EXIT.fine;
 }
 
@@ -33,13 +34,9 @@ async function ofModel(model: string, name: string | undefined, options: PlaceOp
   const shop = await new Opener(io).open(options.in);
   const found = modelEffects(shop.workshop, model);
   if (!found) throw noSuchName(model, ['model'], shop, io);
-  io.write(
-    // The solver is asked for what the engine predicts while this is written.
-    io.busy(io.wording.text('Computing'), () =>
-      options.format === 'json'
-        ? modelEffectsAsJson(found)
-        : modelEffectsAsText(writtenOut(shop.workshop, found), io.wording, styleFor(io)),
-    ),
-  );
+  // The solver is asked for what the engine predicts while this is written.
+  const busy = <T>(work: () => T) => io.busy(io.wording.text('Computing'), work);
+  if (options.format === 'json') io.write(busy(() => modelEffectsAsJson(found)));
+  else io.print(busy(() => modelEffectsAsText(writtenOut(shop.workshop, found), io.wording, styleFor(io))));
   return EXIT.fine;
 }

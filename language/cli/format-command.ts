@@ -38,14 +38,14 @@ export async function format(paths: readonly string[], { check }: FormatOptions,
     const trouble = check ? undefined : await io.files.replace(path, read, text);
     if (trouble === undefined) {
       changed++;
-      io.write(`${shown(path, io)}\n`);
+      io.print(`${shown(path, io)}\n`);
     } else {
       failed++;
       const { say, text } = io.wording;
       io.complain(`${say`${shown(path, io)} is as it was: ${text(trouble)}.`}\n`);
     }
   }
-  if (changed + untouched > 0) io.write(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
+  if (changed + untouched > 0) io.print(`${summary(changed, untouched, check ?? false, io.wording)}\n`);
   if (failed > 0) return EXIT.wrongUse;
   return check && changed > 0 ? EXIT.findings : EXIT.fine;
 }

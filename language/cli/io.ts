@@ -1,12 +1,17 @@
 /** What a command may touch of the world outside: handed in, so that a test can stand in for a terminal and a disk. */
 import type { Translations, Wording } from '../wording/wording.js';
+import type { Escaped } from './border.js';
 import type { Files } from './disk.js';
 
 export interface Io {
-  /** Results, to standard output. */
-  readonly write: (text: string) => void;
-  /** Complaints, to standard error. */
+  /** Results for another program, to standard output. */
+  readonly write: (text: Escaped) => void;
+  /** Results for people, to standard output; escaped on the way out. */
+  readonly print: (text: string) => void;
+  /** Complaints, to standard error; escaped on the way out. */
   readonly complain: (text: string) => void;
+  /** What tells our own colours from what a file says; see `forTerminal`. */
+  readonly ink: string;
   /** Whether people read standard output as it comes, in colour. */
   readonly colour: boolean;
   /** Characters in a line of the terminal. */
@@ -19,7 +24,7 @@ export interface Io {
 }
 
 /** The same before it is known which language to speak. */
-export interface Surroundings extends Omit<Io, 'wording'> {
+export interface Surroundings extends Omit<Io, 'wording' | 'print' | 'ink'> {
   /** As the terminal has it: `de_DE.UTF-8`. */
   readonly locale?: string;
   /** The table of a language other than English. */

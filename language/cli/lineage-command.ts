@@ -1,7 +1,7 @@
 /** `bookmatch lineage`: recipes by model as a tree, with the changes counted and the builds. */
 import { familiesOf, type FamilyMember } from './family.js';
+import { forJson } from './border.js';
 import { EXIT, type Io } from './io.js';
-import { asJson } from './json/findings-json.js';
 import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
 import type { PlaceOptions } from './show-command.js';
@@ -13,7 +13,8 @@ export async function lineage(name: string | undefined, options: PlaceOptions, i
   const shop = await new Opener(io).open(options.in);
   const families = familiesOf(shop.workshop, name);
   if (families.length === 0 && name !== undefined) throw noSuchName(name, ['recipe', 'model'], shop, io);
-  io.write(options.format === 'json' ? asJson({ lineage: families }) : asText(families, styleFor(io)));
+  if (options.format === 'json') io.write(forJson({ lineage: families }));
+  else io.print(asText(families, styleFor(io)));
   return EXIT.fine;
 }
 

@@ -6,6 +6,7 @@ import { ImmediateAnalyst } from '../recipes/evaluation/immediate-analyst.js';
 import { openWorkshop } from '../shop.js';
 import { type BookmatchParser, createParser, readFile } from '../recipes/shelf/reader.js';
 import type { LeftOut } from '../disk/recipe-files.js';
+import { inLine } from '../wording/visible.js';
 import { ENDING } from './disk.js';
 import { type Io, WrongUse } from './io.js';
 
@@ -61,7 +62,7 @@ export class Opener {
       }
       const uri = uriOf(path);
       texts.set(uri, read.text);
-      names.set(uri, shown(path, io));
+      names.set(uri, seenFrom(path, io));
     }
     opened.shelf.put(...[...texts].map(([uri, text]) => readFile(uri, text, parser)));
     return {
@@ -79,7 +80,11 @@ export function uriOf(path: string): string {
 }
 
 /** A path as the maker would type it from where they are. */
-export function shown(path: string, { cwd }: Io): string {
+export function shown(path: string, io: Io): string {
+  return inLine(seenFrom(path, io));
+}
+
+function seenFrom(path: string, { cwd }: Io): string {
   return (relative(cwd, path) || '.').split(sep).join('/');
 }
 

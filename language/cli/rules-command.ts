@@ -15,7 +15,7 @@ export function rules(code: string | undefined, io: Io): number {
       { text: text(page.severity), paint: (word: string) => style.severity(page.severity, word) },
       text(page.title),
     ]);
-    io.write(`${table(rows, { indent: 0 }).join('\n')}\n`);
+    io.print(`${table(rows, { indent: 0 }).join('\n')}\n`);
     return EXIT.fine;
   }
   const page = rulePage(code, io.wording);
@@ -27,6 +27,6 @@ export function rules(code: string | undefined, io: Io): number {
     const hint = near.length > 0 ? say`Did you mean ${or(near)}?` : say`\`bookmatch rules\` lists them all.`;
     throw new WrongUse(sentences(say`There is no finding with the code ${code}.`, hint));
   }
-  io.write(`${page.trimEnd()}\n`);
+  io.print(`${page.trimEnd()}\n`);
   return EXIT.fine;
 }

@@ -2,6 +2,7 @@
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { version } from '../../package.json';
 import { SEVERITIES } from '../checks/finding.js';
+import { forTerminal } from './border.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare } from './compare-command.js';
 import { demonstrate } from './demo.js';
@@ -16,12 +17,13 @@ import { rules } from './rules-command.js';
 import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
 import { type PlaceOptions, show } from './show-command.js';
+import { inLine } from '../wording/visible.js';
 import { languageOf, sentences, Wording } from '../wording/wording.js';
 
 /** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
 export async function run(args: readonly string[], surroundings: Surroundings): Promise<number> {
   let code: number = EXIT.fine;
-  const io: Io = { ...surroundings, wording: await wordingFor(args, surroundings) };
+  const io = bordered(surroundings, await wordingFor(args, surroundings));
   const program = programFor(io, async (work) => {
     code = await work;
   });
@@ -34,9 +36,21 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
     return code;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
-    io.complain(`${error instanceof WrongUse ? error.message : faultMessage(error, io.wording)}\n`);
+    io.complain(`${error instanceof WrongUse ? inLine(error.message) : faultMessage(error, io.wording)}\n`);
     return EXIT.wrongUse;
   }
+}
+
+/** Everything a command says goes out through the border. */
+export function bordered(surroundings: Surroundings, wording: Wording): Io {
+  const ink = crypto.randomUUID();
+  return {
+    ...surroundings,
+    wording,
+    ink,
+    print: (text) => surroundings.write(forTerminal(text, ink)),
+    complain: (text) => surroundings.complain(forTerminal(text, ink)),
+  };
 }
 
 function programFor(io: Io, done: (work: Promise<number> | number) => Promise<void>): Command {
@@ -55,7 +69,7 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .configureHelp(helpIn(io.wording))
     .exitOverride()
     .configureOutput({
-      writeOut: io.write,
+      writeOut: io.print,
       writeErr: io.complain,
       outputError: (said, write) => write(inPlainWords(said, io.wording)),
       getOutHelpWidth: () => io.columns,
@@ -166,7 +180,12 @@ function placed({ wording: { text } }: Io, command: Command): Command {
 
 /** `error: missing required argument 'name'` becomes a sentence, and says where to find help. */
 function inPlainWords(text: string, wording: Wording): string {
-  const said = text.replace(/^error: /, '').trim();
+  const said = inLine(
+    text
+      .replace(/^error: /, '')
+      .trim()
+      .replace(/\n(?=\(Did you mean )/, ' '),
+  );
   return wording.say`${complaint(said, wording) ?? asSentence(said)} See: bookmatch --help` + '\n';
 }
 

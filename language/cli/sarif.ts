@@ -2,32 +2,32 @@
 import { version } from '../../package.json';
 import type { Severity } from '../checks/finding.js';
 import { rulePages } from '../checks/manual.js';
-import { asJson } from './json/findings-json.js';
 import type { CheckReport, ToldRange } from './told-findings.js';
-import { type Style } from './text/style.js';
+import type { Wording } from '../wording/wording.js';
+import { type Escaped, forJson, inSarif } from './border.js';
 
-export function findingsAsSarif({ findings }: CheckReport, { wording: { say, text } }: Style): string {
+export function findingsAsSarif({ findings }: CheckReport, { say, text }: Wording): Escaped {
   const pages = rulePages();
   const rules = pages.map(({ code, severity, title, reason }) => ({
     id: code,
-    shortDescription: { text: text(title) },
-    fullDescription: { text: text(reason) },
-    help: { text: `${text(reason)}\n\n${say`For examples: bookmatch rules ${code}`}` },
+    shortDescription: { text: inSarif(text(title)) },
+    fullDescription: { text: inSarif(text(reason)) },
+    help: { text: inSarif(`${text(reason)}\n\n${say`For examples: bookmatch rules ${code}`}`) },
     defaultConfiguration: { level: LEVELS[severity] },
   }));
   const results = findings.map((finding) => ({
     ruleId: finding.code,
     ruleIndex: pages.findIndex(({ code }) => code === finding.code),
     level: LEVELS[finding.severity],
-    message: { text: finding.message },
+    message: { text: inSarif(finding.message) },
     locations: [{ physicalLocation: physical(finding.file, finding.range) }],
     relatedLocations: finding.related.map(({ file, range, message }, id) => ({
       id,
-      message: { text: message },
+      message: { text: inSarif(message) },
       physicalLocation: physical(file, range),
     })),
   }));
-  return asJson({
+  return forJson({
     $schema: 'https://json.schemastore.org/sarif-2.1.0.json',
     version: '2.1.0',
     runs: [{ tool: { driver: { name: 'bookmatch', version, rules } }, columnKind: 'utf16CodeUnits', results }],

@@ -16,6 +16,7 @@ export async function show(name: string, options: PlaceOptions, io: Io): Promise
   const shop = await new Opener(io).open(options.in);
   const shown = io.busy(io.wording.text('Computing'), () => shownOf(shop, name));
   if (!shown) throw noSuchName(name, SHOWN_KINDS, shop, io);
-  io.write(options.format === 'json' ? shownAsJson(shown) : shownAsText(shown, styleFor(io)));
+  if (options.format === 'json') io.write(shownAsJson(shown));
+  else io.print(shownAsText(shown, styleFor(io)));
   return EXIT.fine;
 }

@@ -1,11 +1,12 @@
 /** Markdown for hovers. Whatever a maker wrote is escaped, so that a note can neither format a hover nor link out of it. */
 
+import { inLine } from '../wording/visible.js';
+
 /** A maker's words as plain text on one line. */
 export function plain(text: string): string {
-  const line = text
-    .replace(/\s+/g, ' ')
-    .trim()
-    .replace(/[\\`*_[\]|~]/g, '\\$&')
+  const line = inLine(text.replace(/\s+/g, ' ').trim())
+    // Bare addresses become links too, by the colon, the dot after `www` or the sign of an e-mail address.
+    .replace(/[\\`*_[\]|~@]|:(?=\/)|(?<=www)\./gi, '\\$&')
     .replace(/&/g, '&amp;')
     .replace(/</g, '&lt;');
   // What would begin a list, a heading or a quotation.
@@ -14,7 +15,8 @@ export function plain(text: string): string {
 
 /** Names, paths and recipe text in the type of the language. */
 export function code(text: string): string {
-  const inner = text.replace(/\s+/g, ' ').replace(/`/g, '´').trim();
+  // No backtick ends it, and no bar ends the cell of a table it may stand in.
+  const inner = inLine(text.replace(/\s+/g, ' ').trim()).replace(/`/g, '´').replace(/\|/g, '¦');
   return inner === '' ? '' : `\`${inner}\``;
 }
 

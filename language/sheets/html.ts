@@ -1,5 +1,6 @@
 /** A sheet as a document that needs nothing but itself: no script, nothing from elsewhere, every text escaped. */
 import styles from './sheet.css?raw';
+import { visible } from '../wording/visible.js';
 import type { Sheet, SheetCell, SheetSection } from './sheet.js';
 
 export function sheetAsHtml(sheet: Sheet): string {
@@ -32,7 +33,7 @@ ${cautionsAsHtml(cautions, closing)}
 
 /** Text as it may stand between tags and in quoted attributes. */
 export function escaped(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+  return visible(text).replace(/[&<>"'#]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
 
 function tag(name: string, kind: string, text: string): string {

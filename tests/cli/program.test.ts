@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { demonstrate, EXAMPLE_SHOP } from '../../language/cli/demo.js';
+import { bordered } from '../../language/cli/run.js';
 import { ENGLISH } from '../../language/wording/wording.js';
 import { DISK } from '../../language/cli/disk.js';
 
@@ -39,16 +40,21 @@ describe('the main job', () => {
   it('checks the example shop, lays two instruments side by side, and says how to go on', async () => {
     expect(existsSync(`${ROOT}/${EXAMPLE_SHOP}`)).toBe(true);
     let [out, err] = ['', ''];
-    const code = await demonstrate({
-      write: (text) => void (out += text),
-      complain: (text) => void (err += text),
-      colour: false,
-      columns: 100,
-      busy: (_, work) => work(),
-      cwd: ROOT,
-      files: DISK,
-      wording: ENGLISH,
-    });
+    const code = await demonstrate(
+      bordered(
+        {
+          write: (text) => void (out += text),
+          complain: (text) => void (err += text),
+          colour: false,
+          columns: 100,
+          busy: (_, work) => work(),
+          cwd: ROOT,
+          files: DISK,
+          translations: () => Promise.resolve({}),
+        },
+        ENGLISH,
+      ),
+    );
     expect(err).toBe('');
     expect(code).toBe(0);
     expect(out).toMatch(/\d+ errors?, \d+ warnings?.* in \d+ files\./);

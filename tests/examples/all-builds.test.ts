@@ -11,7 +11,7 @@ import { deskOf } from '../editing/desk-of.js';
 
 const FOLDER = 'examples/hollin-reach';
 const { workshop } = deskOf(...readdirSync(FOLDER).map((name) => readFileSync(join(FOLDER, name), 'utf8')));
-const style = styleFor({ colour: false, columns: 100, wording: ENGLISH });
+const style = styleFor({ colour: false, columns: 100, wording: ENGLISH, ink: '' });
 
 it('tells of twelve Vennicks what can be told apart, and what to change next', async () => {
   const text = modelEffectsAsText(modelEffectsTable(workshop, 'vennick')!, ENGLISH, style);

@@ -2,10 +2,10 @@
 import type { Comparison, DerivedDifference } from '../../recipes/instrument/comparison.js';
 import { byPart } from '../../reports/parts-in-order.js';
 import { inUnit, plainValue, tidy } from '../numbers.js';
-import { asJson } from './findings-json.js';
+import { type Escaped, forJson } from '../border.js';
 
-export function comparisonAsJson({ a, b, ancestor, differences, derived }: Comparison): string {
-  return asJson({
+export function comparisonAsJson({ a, b, ancestor, differences, derived }: Comparison): Escaped {
+  return forJson({
     a: { [a.kind]: a.name },
     b: { [b.kind]: b.name },
     ancestor,

@@ -3,12 +3,12 @@ import type { FittedResponse, Interval, ResponseEffects } from '../../recipes/bu
 import type { ReadValue } from '../../recipes/builds/responses.js';
 import type { ModelEffects } from '../../recipes/builds/model-effects.js';
 import { tidy } from '../numbers.js';
-import { asJson } from './findings-json.js';
+import { type Escaped, forJson } from '../border.js';
 
-export function modelEffectsAsJson(found: ModelEffects): string {
+export function modelEffectsAsJson(found: ModelEffects): Escaped {
   const { design, separation, responses, next } = found;
   const { model, base, builds, reference, variables, leftOut } = design;
-  return asJson({
+  return forJson({
     model,
     base: base ?? null,
     builds: builds.map(({ label }) => label),

@@ -1,11 +1,12 @@
 /** One definition for another program. */
 import { inUnit, plainValue, tidy } from '../numbers.js';
 import { basesInOrder, type Shown, type ShownDerived, type ShownValue } from '../shown.js';
-import { asJson, plainFinding } from './findings-json.js';
+import { plainFinding } from './findings-json.js';
+import { type Escaped, forJson } from '../border.js';
 
-export function shownAsJson({ definition, values, derived, readings, findings }: Shown): string {
+export function shownAsJson({ definition, values, derived, readings, findings }: Shown): Escaped {
   const { kind, name } = definition;
-  return asJson({
+  return forJson({
     [kind]: name.text,
     values: Object.fromEntries(values.map((value) => [value.path, plainShown(value, kind)])),
     derived: Object.fromEntries(derived.map((each) => [each.path, plainDerived(each)])),

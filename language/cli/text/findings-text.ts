@@ -2,6 +2,7 @@
 import type { CheckReport, ToldFinding } from '../told-findings.js';
 import { lengthOf, wrapped } from './columns.js';
 import type { Style } from './style.js';
+import { inLine } from '../../wording/visible.js';
 import { type Wording } from '../../wording/wording.js';
 import { SEVERITIES, type Severity } from '../../checks/finding.js';
 
@@ -15,13 +16,13 @@ export function findingsAsText({ findings, files }: CheckReport, style: Style): 
 export function findingAsText(finding: ToldFinding, style: Style): string {
   const { file, range, severity, code, message, related, remedies } = finding;
   const width = Math.min(Math.max(style.columns, 40), 100) - 2;
-  const head = `${style.bold(`${file}:${range.start.line}:${range.start.column}`)}  ${style.severity(severity, style.wording.text(severity))}  ${style.dim(code)}`;
+  const head = `${style.bold(`${inLine(file)}:${range.start.line}:${range.start.column}`)}  ${style.severity(severity, style.wording.text(severity))}  ${style.dim(code)}`;
   const lines = [
     head,
     ...excerpt(finding, style),
     ...wrapped(message, width).map((line) => `  ${line}`),
     ...related.flatMap((each) =>
-      hanging(`${each.file}:${each.range.start.line}: ${each.message}`, `${style.wording.text('see')} `, width),
+      hanging(`${inLine(each.file)}:${each.range.start.line}: ${each.message}`, `${style.wording.text('see')} `, width),
     ),
     ...remedies.flatMap((remedy) => hanging(remedy, '→ ', width)),
   ];
@@ -43,20 +44,20 @@ function excerpt({ line, range }: ToldFinding, style: Style): readonly string[] 
   const end = range.end.line > range.start.line ? line.trimEnd().length : Math.min(range.end.column - 1, line.length);
   const from = line.length <= EXCERPT ? 0 : Math.max(0, Math.min(start - 20, line.length - EXCERPT));
   const cut = line.slice(from, from + EXCERPT);
-  const before = visible(line.slice(from, start));
-  const marked = visible(line.slice(start, Math.min(Math.max(end, start + 1), from + EXCERPT)));
+  const before = plain(line.slice(from, start));
+  const marked = plain(line.slice(start, Math.min(Math.max(end, start + 1), from + EXCERPT)));
   const lead = from > 0 ? '…' : '';
   const number = String(range.start.line);
   const carets = '^'.repeat(Math.max(lengthOf(marked), 1));
   return [
-    `  ${style.dim(`${number} |`)} ${lead}${visible(cut)}${from + EXCERPT < line.length ? '…' : ''}`,
+    `  ${style.dim(`${number} |`)} ${lead}${plain(cut)}${from + EXCERPT < line.length ? '…' : ''}`,
     `  ${style.dim(`${' '.repeat(number.length)} |`)} ${' '.repeat(lengthOf(lead + before))}${carets}`,
   ];
 }
 
 /** Tabs and signs that a terminal would act upon become as many plain characters, so that the marks stay below their place. */
-function visible(text: string): string {
-  return text.replaceAll('\t', ' ').replace(/[\p{Cc}\p{Cf}]/gu, '\uFFFD');
+function plain(text: string): string {
+  return inLine(text.replaceAll('\t', ' '));
 }
 
 function summaryOf(findings: readonly ToldFinding[], files: number, style: Style): string {

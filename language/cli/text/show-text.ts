@@ -8,6 +8,7 @@ import { findingAsText } from './findings-text.js';
 import { table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 import { type Wording, english } from '../../wording/wording.js';
+import { inLine } from '../../wording/visible.js';
 import { cited } from '../../wording/cited.js';
 
 export function shownAsText(shown: Shown, style: Style): string {
@@ -27,7 +28,7 @@ export function shownAsText(shown: Shown, style: Style): string {
 function headOf({ definition, file, line, lineage }: Shown, style: Style): string {
   const { kind, name, relation } = definition;
   const related = relation ? ` ${relation.word} ${relation.target.text}` : '';
-  const head = `${style.bold(`${kind} ${name.text}`)}${related}  ${style.dim(`${file}:${line}`)}`;
+  const head = `${style.bold(`${kind} ${name.text}`)}${related}  ${style.dim(`${inLine(file)}:${line}`)}`;
   return lineage.length > 1 ? `${head}\n  ${wrapped(lineage.join(' → '), style.columns - 2).join('\n  ')}` : head;
 }
 
@@ -66,7 +67,7 @@ function isSameNumber(a: string, b: string): boolean {
 function originOf({ held, from, source }: ShownValue, own: string, file: string, wording: Wording): string {
   const { say } = wording;
   const how = howInWords(held.via, from.name, from.name === own, wording);
-  const where = from.name === own && from.file === file ? say`line ${from.line}` : `${from.file}:${from.line}`;
+  const where = from.name === own && from.file === file ? say`line ${from.line}` : `${inLine(from.file)}:${from.line}`;
   return [
     `${how}, ${where}`,
     ...(source === undefined ? [] : [isOfLibrary(held) ? cited(source, wording) : source]),

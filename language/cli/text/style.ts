@@ -12,14 +12,26 @@ export interface Style {
   readonly severity: (of: Severity, text: string) => string;
 }
 
-export function styleFor(io: Pick<Io, 'colour' | 'columns' | 'wording'>): Style {
+export function styleFor(io: Pick<Io, 'colour' | 'columns' | 'wording' | 'ink'>): Style {
   const colours = createColors(io.colour);
-  const bySeverity = { error: colours.red, warning: colours.yellow, information: colours.cyan, hint: colours.dim };
+  // Marked as ours: without the ink behind it the border takes an escape sign for something a file says.
+  const inked = (paint: (text: string) => string) => {
+    const [before = '', after = ''] = paint('|').split('|');
+    return (text: string) => ours(before) + text + ours(after);
+  };
+  const ours = (codes: string) => codes.replaceAll('\u001B', `\u001B${io.ink}`);
+  const dim = inked(colours.dim);
+  const bySeverity = {
+    error: inked(colours.red),
+    warning: inked(colours.yellow),
+    information: inked(colours.cyan),
+    hint: dim,
+  };
   return {
     wording: io.wording,
     columns: io.columns,
-    bold: colours.bold,
-    dim: colours.dim,
+    bold: inked(colours.bold),
+    dim,
     severity: (of, text) => bySeverity[of](text),
   };
 }
