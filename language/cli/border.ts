@@ -54,9 +54,9 @@ export function together(pieces: readonly Escaped[]): Escaped {
   return pieces.join('') as Escaped;
 }
 
-/** A page has escaped every text in itself; see `language/sheets/html.ts`. */
-export function page(html: string): Escaped {
-  return html as Escaped;
+/** A page or drawing has escaped every text in itself: `language/sheets/html.ts`, `language/reports/plan/write/`. */
+export function finished(document: string): Escaped {
+  return document as Escaped;
 }
 
 function ofMessage(text: string): string {

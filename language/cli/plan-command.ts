@@ -9,6 +9,7 @@ import type { Paper } from '../reports/plan/write/tiles.js';
 import { PLAN_PARTS, picturesOf } from '../reports/plan/pictures-of.js';
 import { didYouMean } from '../quantities/suggest.js';
 import { sentences } from '../wording/wording.js';
+import { finished } from './border.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { noSuchName } from './meant-instrument.js';
 import { Opener, shown } from './open-shop.js';
@@ -40,7 +41,7 @@ export async function plan(name: string, options: PlanOptions, io: Io): Promise<
   const bytes = await written(made.pictures, name, settings.title ?? '', options, io);
   // A PDF is no text for a terminal.
   const output = options.output ?? (options.format === 'pdf' ? `${name}-${keys.join('-')}.pdf` : undefined);
-  if (output === undefined) io.write(new TextDecoder().decode(bytes));
+  if (output === undefined) io.write(finished(new TextDecoder().decode(bytes)));
   else await save(output, bytes, io);
   return EXIT.fine;
 }

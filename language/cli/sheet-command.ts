@@ -2,7 +2,7 @@
 import { sheetAsHtml } from '../sheets/html.js';
 import type { SheetKind } from '../sheets/sheet.js';
 import { sheetOf } from '../sheets/sheets.js';
-import { forJson, page } from './border.js';
+import { finished, forJson } from './border.js';
 import { EXIT, type Io } from './io.js';
 import { noSuchName } from './meant-instrument.js';
 import { Opener } from './open-shop.js';
@@ -21,6 +21,6 @@ export async function sheet(name: string, options: SheetOptions, io: Io): Promis
   const shop = await new Opener(io).open(options.in);
   const made = io.busy(io.wording.text('Computing'), () => sheetOf(shop.workshop, name, options.kind));
   if (!made) throw noSuchName(name, PRINTED, shop, io);
-  io.write(options.format === 'json' ? forJson({ sheet: made }) : page(sheetAsHtml(made)));
+  io.write(options.format === 'json' ? forJson({ sheet: made }) : finished(sheetAsHtml(made)));
   return EXIT.fine;
 }

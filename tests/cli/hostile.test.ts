@@ -74,6 +74,10 @@ const COMMANDS: Readonly<Record<string, (evil: string) => readonly string[]>> = 
   'sheet as html': () => ['sheet', 'corrie-3'],
   'sheet of the order as html': () => ['sheet', 'o-1', '--kind', 'client'],
   'sheet as json': () => ['sheet', 'o-1', '--kind', 'client', '--format', 'json'],
+  'plan as svg': () => ['plan', 'corrie-3', '--format', 'svg'],
+  'plan as dxf': () => ['plan', 'corrie-3', '--format', 'dxf'],
+  'a plan of': (evil) => ['plan', evil],
+  'a part of a plan': (evil) => ['plan', 'corrie-3', '--part', evil],
   'format as text': () => ['format', '--check'],
   'rules as text': (evil) => ['rules', evil],
   'a name': (evil) => ['show', evil],
@@ -117,6 +121,9 @@ function tame(name: string, { out, err }: Outcome, colour: boolean, evil: string
   } else if (name.endsWith('html')) {
     expect(acting(out)).toEqual([]);
     isPage(out);
+  } else if (/svg|dxf/.test(name)) {
+    expect(acting(out.replaceAll('\r\n', '\n'))).toEqual([]);
+    expect(out).not.toMatch(/<script|<img|onerror=|^\s*::|##\w*\[/m);
   } else isTextForPeople(out, colour, evil);
 }
 

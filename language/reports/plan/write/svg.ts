@@ -1,5 +1,6 @@
 /** A picture as SVG at full size: width and height in mm, one user unit a millimetre, a group for each layer. */
 import { type Layer, LAYERS, type Point, type Shape, type Label } from '../plan.js';
+import { visible } from '../../../wording/visible.js';
 import { LINE_LOOKS } from './line-looks.js';
 import { boxOfPicture, type Picture } from './picture.js';
 
@@ -75,5 +76,5 @@ export function mm(value: number): string {
 }
 
 export function escapedXml(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => `&#${sign.charCodeAt(0)};`);
+  return visible(text).replace(/[&<>"'#]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 }
