@@ -21,6 +21,8 @@ step('grammar', 'npm', ['run', '--silent', 'generate']);
 step('types', 'tsc', ['-p', '.']);
 step('lint', 'eslint', ['.']);
 step('import directions', 'depcruise', ['--output-type', 'err', 'language', 'extension', 'syntaxes']);
+// Some tests speak to the server as a process of its own.
+step('bundles', 'node', ['esbuild.config.mjs']);
 const isThorough = process.argv.includes('--thorough');
 // Read by `tests/thorough.ts`, in the processes started here.
 process.env['BOOKMATCH_THOROUGH'] ??= isThorough ? '1' : '0';

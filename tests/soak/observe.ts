@@ -48,15 +48,15 @@ async function tokensOf(player: Player, question: Question, tokens: Tokens): Pro
   return data;
 }
 
-export function isFinished(observed: Observed): boolean {
-  return !UNFINISHED.test(JSON.stringify(observed));
-}
-
-/** The first thing on which two differ, in words; undefined when they agree. */
-export function differenceOf(worn: Observed, fresh: Observed): string | undefined {
+/**
+ * The first thing on which two differ, or that is not finished, in words; undefined when there is none. `skips`: what is
+ * not finished is no difference.
+ */
+export function differenceOf(worn: Observed, fresh: Observed, skips: boolean): string | undefined {
   for (const key of new Set([...Object.keys(worn), ...Object.keys(fresh)])) {
     const [a, b] = [worn[key], fresh[key]].map((answer) => JSON.stringify(answer) as string | undefined);
-    if (a === b) continue;
+    const isUnfinished = UNFINISHED.test(a ?? '') || UNFINISHED.test(b ?? '');
+    if (isUnfinished ? skips : a === b) continue;
     const at = firstDifference(a ?? '', b ?? '');
     const about = (text: string | undefined) =>
       text === undefined ? 'nothing' : text.slice(Math.max(0, at - 60), at + 200);
