@@ -48,6 +48,7 @@ const SCENES: Readonly<Record<string, readonly Action[]>> = {
     edit(0, 36, '', 1),
     edit(0, 36, '', 1),
   ],
+  'a letter lost in a definition, and then one before it': [edit(1, 40, '\uFFFD'), edit(1, 0, '// \uFFFD\n')],
   'CR and LF joined and parted': [
     edit(0, 10, '\r'),
     edit(0, 11, 'x'),
@@ -102,10 +103,10 @@ const SCENES: Readonly<Record<string, readonly Action[]>> = {
 
 describe('a server that has been through edits answers like a fresh one', () => {
   // One server after another takes seconds; a sample plays all scenes to one.
-  const scenes = THOROUGH
+  const scenes: readonly (readonly [string, readonly Action[]])[] = THOROUGH
     ? Object.entries(SCENES)
     : [['one scene after another', Object.values(SCENES).flat()] as const];
-  it.each(scenes)(
+  it.each([...scenes])(
     '%s',
     async (_, actions) => {
       const { failure } = await replay(SMALL, actions);
