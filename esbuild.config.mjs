@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { billFor, noticesFor, packagesIn } from './extension/packaging/third-party.mjs';
 
 /** Langium groups with `Object.groupBy`, which Node 20 and the editors built on it lack. */
 const GROUP_BY =
@@ -161,6 +162,7 @@ function options(file) {
 async function bundleAll({ minify, complete }) {
   writeTranslations();
   let tooLarge = false;
+  const metafiles = [];
   for (const { entry, file, limit, options: own } of BUNDLES) {
     if (!existsSync(entry)) {
       if (complete) throw new Error(`${entry} is missing; the package cannot be made without it.`);
@@ -169,6 +171,7 @@ async function bundleAll({ minify, complete }) {
       continue;
     }
     const result = await build({ ...options(file), ...own, entryPoints: [entry], minify, sourcemap: !minify });
+    metafiles.push(result.metafile);
     const bytes = result.metafile.outputs[file].bytes;
     const over = minify && bytes > limit;
     tooLarge ||= over;
@@ -176,6 +179,10 @@ async function bundleAll({ minify, complete }) {
     console.log(`  ${file.padEnd(20)} ${kilobytes(bytes).padStart(8)}${note}`);
     if (process.argv.includes('--largest')) largest(result.metafile.outputs[file]);
   }
+  const others = packagesIn(metafiles);
+  writeFileSync('dist/third-party-notices.txt', noticesFor(others));
+  // Npm takes some seconds for it, and only a package is handed on.
+  if (complete) writeFileSync('dist/bill-of-materials.cdx.json', billFor(others));
   if (tooLarge) throw new Error('A bundle is over its limit; see which parts are largest with --largest.');
 }
 
