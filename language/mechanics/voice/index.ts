@@ -20,4 +20,4 @@ export {
 } from './sounding-body.js';
 export { BAND_TOP, type NoteSplit, type SoundingNote, type SoundingString } from './sounding-note.js';
 export { STANDARD_PLUCK } from './standard-pluck.js';
-export { type OwnLoss, ownLoss, ownLossFrom } from './string-loss.js';
+export { type StringMake, stringLoss } from './string-loss.js';

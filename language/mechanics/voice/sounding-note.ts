@@ -6,12 +6,16 @@ import { add, type Complex, complex, divide, multiply, power, scale, size, subtr
 import { type Partial, type SplitNote, splitNote } from './coupled-note.js';
 import { type CoupledBodyMode, modalResponse, response, type SoundingBody } from './sounding-body.js';
 import { pluckForce } from './standard-pluck.js';
-import { type LosingString, stringDecay, timeToFall60 } from './string-loss.js';
+import { decayOf, timeToFall60 } from './string-loss.js';
 
 /** A string as the body knows it. */
-export interface SoundingString extends LosingString {
+export interface SoundingString {
   /** Hz, open */
   readonly pitch: number;
+  /** kg/m */
+  readonly massPerLength: number;
+  /** 1/Q of its own at the open pitch; taken to be the same at every other. */
+  readonly loss: number;
 }
 
 /** What stays the same from note to note. */
@@ -65,18 +69,18 @@ export interface NoteSplit extends SplitNote {
 
 /** A note at a fret; undefined where its pitch lies above `BAND_TOP`. */
 export function soundingNote(instrument: Instrument, string: number, fret: number): SoundingNote | undefined {
-  const { strings, scale: length, body } = instrument;
-  const { pitch: open, ...own } = strings[string]!;
+  const { strings, scale: length } = instrument;
+  const { pitch: open, massPerLength, loss } = strings[string]!;
   const up = 2 ** (fret / 12);
   const pitch = open * up;
   if (pitch > BAND_TOP) return undefined;
-  const impedance = 2 * length * open * own.massPerLength;
+  const impedance = 2 * length * open * massPerLength;
   let pressure = 0;
   let lost = 0;
   let first = 0;
   const splits: NoteSplit[] = [];
   for (let number = 1; number * pitch < BAND_TOP || number === 1; number++) {
-    const decay = stringDecay(own, number * pitch, body.airDensity);
+    const decay = decayOf(loss, number * pitch);
     const sounding = partialOf(instrument, string, { pitch, number, impedance, decay });
     const { split, meanSquare } = sounding;
     const heard = pluckForce(length / up, number) ** 2 * meanSquare * fade(number, number * pitch) || 0;
@@ -93,7 +97,7 @@ export function soundingNote(instrument: Instrument, string: number, fret: numbe
     level: 10 * Math.log10(Math.max(pressure, Number.MIN_VALUE) / REFERENCE ** 2),
     sustain: timeToFall60(first),
     bandSustain: timeToFall60(pressure > 0 ? lost / pressure : first),
-    ownDecay: stringDecay(own, pitch, body.airDensity),
+    ownDecay: decayOf(loss, pitch),
     splits,
   };
 }

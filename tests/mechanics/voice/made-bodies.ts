@@ -7,7 +7,7 @@ import type {
   SoundingBody,
   SoundingString,
 } from '../../../language/mechanics/voice/index.js';
-import { ownLoss } from '../../../language/mechanics/voice/index.js';
+import { stringLoss } from '../../../language/mechanics/voice/index.js';
 import { STRING_KINDS } from '../../../language/mechanics/strings/string-weight.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -66,9 +66,8 @@ export const stringSets: fc.Arbitrary<readonly SoundingString[]> = fc.tuple(
       })
       .map(({ up, gauge, density, kind }) => ({
         pitch: pitch * 2 ** (up / 12),
-        gauge,
         massPerLength: (density * Math.PI * gauge ** 2) / 4,
-        own: ownLoss(kind),
+        loss: stringLoss({ kind, gauge, massPerLength: (density * Math.PI * gauge ** 2) / 4 }, pitch),
       })),
   ),
 );

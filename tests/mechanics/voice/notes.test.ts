@@ -11,7 +11,7 @@ import {
 } from '../../../language/mechanics/voice/complex.js';
 import { type Partial, splitNote, weakDecay } from '../../../language/mechanics/voice/coupled-note.js';
 import { fingerboard, summaryOf, wolvesOf } from '../../../language/mechanics/voice/index.js';
-import { stringDecay, timeToFall60 } from '../../../language/mechanics/voice/string-loss.js';
+import { decayOf, timeToFall60 } from '../../../language/mechanics/voice/string-loss.js';
 import { instruments } from './made-bodies.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -130,7 +130,7 @@ describe('a fingerboard', () => {
         const board = fingerboard({ ...input, body: { ...input.body, modes } });
         for (const note of board.notes.flat()) {
           if (!note) continue;
-          const own = stringDecay(input.strings[note.string]!, note.pitch, input.body.airDensity);
+          const own = decayOf(input.strings[note.string]!.loss, note.pitch);
           expect(note.sustain).toBeCloseTo(timeToFall60(own), 6);
         }
       }),

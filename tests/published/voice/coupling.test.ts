@@ -14,8 +14,8 @@ import { expect, test } from 'vitest';
 import { plugMass } from '../../../language/mechanics/body/coupled-body.js';
 import { complex, divide, subtract, ZERO } from '../../../language/mechanics/voice/complex.js';
 import { splitNote } from '../../../language/mechanics/voice/coupled-note.js';
-import { fingerboard, ownLoss, wolvesOf } from '../../../language/mechanics/voice/index.js';
-import { stringDecay } from '../../../language/mechanics/voice/string-loss.js';
+import { fingerboard, stringLoss, wolvesOf } from '../../../language/mechanics/voice/index.js';
+import { decayOf } from '../../../language/mechanics/voice/string-loss.js';
 
 const HZ = 2 * Math.PI;
 
@@ -55,7 +55,7 @@ test.each(NYLON)(
   'Woodhouse: the own decay of the nylon %s string, within a factor of two',
   (_, gauge, massPerLength, f, factor, rate, kind) => {
     const measured = (2 * Math.PI * f * factor + rate) / 2;
-    const here = stringDecay({ gauge, massPerLength, own: ownLoss(kind) }, f, 1.2);
+    const here = decayOf(stringLoss({ gauge, massPerLength, kind }, f), f);
     expect(here / measured).toBeGreaterThan(0.5);
     expect(here / measured).toBeLessThan(2);
   },
@@ -94,7 +94,7 @@ test('Woodhouse: strong coupling on a classical guitar is confined to a few note
     gauge,
     massPerLength,
     pitch,
-    own: ownLoss(kind),
+    loss: stringLoss({ gauge, massPerLength, kind }, pitch),
   }));
   const board = fingerboard({ body, scale: 0.65, strings });
   const wolves = wolvesOf(board);
