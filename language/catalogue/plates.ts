@@ -69,6 +69,20 @@ function platePropertiesOf(
         ],
       },
     ),
+    plate.ratio(
+      `${name}.rim-loss`,
+      '',
+      `Share of its swing (1/Q) that the ${name} gives to rim, joints and finish, fitted to the peaks of an instrument.`,
+      {
+        class: 'record',
+        also: ['edge-loss', 'joint-loss'],
+        ranges: [
+          range('', 0.005, 0.02, 0.05, 'worked out from the other ranges', {
+            note: 'what is left of 1/Q of measured main resonances after wood and sound',
+          }),
+        ],
+      },
+    ),
     plate.quantity(`${name}.mass`, 'g', `Mass of the bare ${name} cut to outline, as weighed.`, {
       where: ['build'],
       class: 'record',

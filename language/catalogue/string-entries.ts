@@ -50,6 +50,15 @@ export const STRING_PROPERTIES: readonly Property[] = [
   set.list('unit-weights', 'g/m', 'Mass per length from the highest string to the lowest, from the maker’s chart.', {
     also: ['unit-weight'],
   }),
+  set.list(
+    'losses',
+    '',
+    'Share of its swing (1/Q) that each open string loses by itself, from the highest to the lowest.',
+    {
+      also: ['loss', 'damping'],
+      ranges: [range('', 0.0003, 0.001, 0.004, 'from memory')],
+    },
+  ),
   set.list('tensions', 'N', 'Tension from the highest string to the lowest, from the maker’s chart.', {
     also: ['chart-tensions'],
   }),
@@ -91,6 +100,10 @@ export const STRING_PROPERTIES: readonly Property[] = [
   }),
   set.quantity('string.*.unit-weight', 'g/m', 'Mass per length of this string.', {
     ranges: [range('g/m', 0.15, 2, 12, 'string makers’ charts')],
+  }),
+  set.ratio('string.*.loss', '', 'Share of its swing (1/Q) that this open string loses by itself.', {
+    also: ['damping'],
+    ranges: [range('', 0.0003, 0.001, 0.004, 'from memory')],
   }),
   set.quantity('string.*.tension', 'N', 'Tension of this string, from the maker’s chart.', {
     ranges: [range('N', 40, 115, 200, 'string makers’ charts')],

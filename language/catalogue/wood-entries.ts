@@ -145,8 +145,17 @@ export const WOOD_PROPERTIES: readonly Property[] = [
   wood.ratio('loss.across', '', 'Loss tangent across the grain.', {
     ranges: [range('', 0.012, 0.02, 0.035, 'from memory')],
   }),
+  wood.ratio('loss.twist', '', 'Loss tangent in twist.', {
+    ranges: [range('', 0.01, 0.018, 0.03, 'from memory')],
+  }),
   wood.ratio('q.along', '', 'Quality factor of the tap tone along the grain.', {
     ranges: [range('', 70, 120, 190, 'from memory', { of: 'softwood' })],
+  }),
+  wood.ratio('q.across', '', 'Quality factor of the tap tone across the grain.', {
+    ranges: [range('', 28, 50, 85, 'from memory', { of: 'softwood' })],
+  }),
+  wood.ratio('q.twist', '', 'Quality factor of the twisting tap tone.', {
+    ranges: [range('', 33, 55, 100, 'from memory', { of: 'softwood' })],
   }),
   wood.quantity('deflection.along', 'mm', 'Sag along the grain in the rig named.', {
     also: ['long'],

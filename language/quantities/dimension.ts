@@ -1,10 +1,20 @@
 import { ENGLISH, type Wording } from '../wording/wording.js';
 /**
  * Dimensions as data: a vector of exponents over the base dimensions, and a name for those the trade uses.
- * Relative humidity, moisture content, musical interval and angle are base dimensions of their own, so that none can
+ * Relative humidity, moisture content, musical interval, level and angle are base dimensions of their own, so that none can
  * be mistaken for another or for a bare number.
  */
-export const BASES = ['length', 'mass', 'time', 'temperature', 'angle', 'humidity', 'moisture', 'interval'] as const;
+export const BASES = [
+  'length',
+  'mass',
+  'time',
+  'temperature',
+  'angle',
+  'humidity',
+  'moisture',
+  'interval',
+  'level',
+] as const;
 export type Base = (typeof BASES)[number];
 
 export interface Dimension {
@@ -59,6 +69,8 @@ export const DIMENSION = {
   moisture: named('moisture content', { moisture: 1 }),
   /** Musical interval; its base unit is the octave: log₂ of a frequency ratio. */
   interval: named('musical interval', { interval: 1 }),
+  /** Ten times the logarithm of a ratio of powers; its base unit is the decibel. Levels add and take away, they are never in per cent. */
+  level: named('sound level', { level: 1 }),
 } as const satisfies Record<string, Dimension>;
 
 export function multiply(a: Dimension, b: Dimension): Dimension {

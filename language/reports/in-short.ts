@@ -21,14 +21,14 @@ export function inShort(effects: readonly Effect[], most: number, wording: Wordi
   });
 }
 
-/** A mass or a frequency in its unit, everything else as a share. */
+/** A mass, a frequency or a level in its unit, everything else as a share. */
 function amountOf({ before, difference, quantity }: Effect): string {
   const { dimension } = quantity;
   const asShare = before !== 0 && !SAID_IN_UNITS.some((each) => sameDimension(each, dimension));
   return asShare ? percent(difference / before) : shownDifference(difference, quantity);
 }
 
-const SAID_IN_UNITS = [DIMENSION.mass, DIMENSION.frequency];
+const SAID_IN_UNITS = [DIMENSION.mass, DIMENSION.frequency, DIMENSION.level];
 
 /** `top.mass` is just the top; otherwise part and quantity. */
 function nameOf(path: string, { text }: Wording): { readonly name: string; readonly what: string } {
@@ -44,6 +44,7 @@ export function wordsFor(path: string): readonly [name: string, what: string] {
   if (words[0]?.endsWith('bracing')) return [words[1] ?? '', spaced(words.slice(2))];
   // The resonances of the whole body, as the trade calls them; of rigid walls there is but the one.
   if (words[0] === 'resonance') return [words[1] === 'rigid-air' ? 'rigid air' : `main ${words[1]}`, ''];
+  if (words[0] === 'voice') return [spaced(words.slice(1)), ''];
   const rest = words.slice(1);
   return [words[0] ?? '', rest.join('.') === 'mass' ? '' : spaced(rest)];
 }

@@ -1,14 +1,8 @@
 /** Every note from the open strings to the twelfth fret, what they come to together, and which of them are wolves. */
 import { MechanicsError, positive } from '../error.js';
 import { size } from './complex.js';
-import { checkedBody, coupledBodyModes, type SoundingBody } from './sounding-body.js';
-import {
-  type Instrument,
-  type NoteSplit,
-  type SoundingNote,
-  soundingNote,
-  type SoundingString,
-} from './sounding-note.js';
+import { checkedBody, type CoupledBodyMode, coupledBodyModes, type SoundingBody } from './sounding-body.js';
+import { type Instrument, type SoundingNote, soundingNote, type SoundingString } from './sounding-note.js';
 
 export const LAST_FRET = 12;
 
@@ -25,14 +19,24 @@ export interface Fingerboard extends Instrument {
   readonly notes: readonly (readonly (SoundingNote | undefined)[])[];
 }
 
+/** The same with one string for another, without working out the others again. */
+export function withString(board: Fingerboard, string: number, other: SoundingString): Fingerboard {
+  const strings = board.strings.map((each, s) => (s === string ? other : each));
+  const instrument = { ...board, strings };
+  return { ...instrument, notes: board.notes.map((row, s) => (s === string ? rowOf(instrument, s) : row)) };
+}
+
 /** Throws `MechanicsError` on numbers that are no instrument: a scale, weight or pitch not above zero, a loss below it. */
 export function fingerboard({ body, scale, strings }: FingerboardInput): Fingerboard {
   if (strings.length === 0) throw new MechanicsError('strings', 'Without strings nothing sounds.');
   positive('scale', scale);
   strings.forEach(({ pitch }) => positive('pitch', pitch));
   const instrument = { body: checkedBody(body), modes: coupledBodyModes(body), scale, strings };
-  const frets = Array.from({ length: LAST_FRET + 1 }, (_, fret) => fret);
-  return { ...instrument, notes: strings.map((_, s) => frets.map((fret) => soundingNote(instrument, s, fret))) };
+  return { ...instrument, notes: strings.map((_, s) => rowOf(instrument, s)) };
+}
+
+function rowOf(instrument: Instrument, string: number): Fingerboard['notes'][number] {
+  return Array.from({ length: LAST_FRET + 1 }, (_, fret) => soundingNote(instrument, string, fret));
 }
 
 export interface Summary {
@@ -72,13 +76,13 @@ export function summaryOf({ notes }: Fingerboard, string?: number): Summary {
 /** A note that the body takes apart. */
 export interface Wolf {
   readonly note: SoundingNote;
-  readonly split: NoteSplit;
   /** Hz between the two tones: how fast it warbles. */
   readonly beat: number;
   /** 0 … 1: the second tone beside the first. */
   readonly evenly: number;
-  /** Hz: resonance of the body behind it, and the nearest place for it midway between two notes. */
-  readonly resonance: number;
+  /** The resonance of the body behind it. */
+  readonly mode: CoupledBodyMode;
+  /** Hz: the nearest place for it midway between two notes. */
   readonly better: number;
 }
 
@@ -92,17 +96,16 @@ const AUDIBLE_SECOND = 0.5;
 export function wolvesOf({ notes, modes }: Fingerboard): readonly Wolf[] {
   const worst = new Map<string, Wolf>();
   for (const note of notes.flat()) {
-    for (const split of note?.splits ?? []) {
-      if (!note || split.coupling <= 1) continue;
-      const evenly = size(split.shares[1]) / size(split.shares[0]);
-      if (evenly < AUDIBLE_SECOND) continue;
-      const resonance = modes[split.with]!.frequency;
-      const beat = Math.abs(split.roots[0].re - split.roots[1].re) / (2 * Math.PI);
-      const better = nearestGap(note.pitch * split.partial, resonance);
-      const key = `${note.string} ${split.with}`;
-      const known = worst.get(key);
-      if (!known || evenly > known.evenly) worst.set(key, { note, split, beat, evenly, resonance, better });
-    }
+    if (!note || note.split.coupling <= 1) continue;
+    const { shares, roots, with: which } = note.split;
+    const evenly = size(shares[1]) / size(shares[0]);
+    if (evenly < AUDIBLE_SECOND) continue;
+    const mode = modes[which]!;
+    const beat = Math.abs(roots[0].re - roots[1].re) / (2 * Math.PI);
+    const better = nearestGap(note.pitch, mode.frequency);
+    const key = `${note.string} ${which}`;
+    const known = worst.get(key);
+    if (!known || evenly > known.evenly) worst.set(key, { note, mode, beat, evenly, better });
   }
   return [...worst.values()].sort((a, b) => a.note.sustain - b.note.sustain);
 }

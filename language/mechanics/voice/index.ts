@@ -7,6 +7,7 @@ export {
   LAST_FRET,
   type Summary,
   summaryOf,
+  withString,
   type Wolf,
   wolvesOf,
 } from './fingerboard.js';

@@ -1,16 +1,17 @@
 /**
  * The body as the strings drive it: every mode of top and back by itself, and the air in the hole, coupled through the
- * one pressure in the box, and losing what they lose to the wood and to the air outside.
+ * pressure in the box, and losing what they lose to the wood and to the air outside.
  *
  * With q the modes in coordinates of unit modal mass, outward positive, V the air each pushes out per unit of q, and F a
  * force on the saddle where the modes stand at Φ:
  *
- *   (ω_k² − ω² + iωγ_k) q_k + V_k z(ω) Σ V_m q_m = Φ_k F,     z = ρc²/V_box + iω · ρω²/(4πc)
+ *   (ω_k² − ω² + iωγ_k) q_k + A_k (ρc²/V_box) Σ A_m q_m + V_k iω (ρω²/4πc) Σ V_m q_m = Φ_k F
  *
- * Whatever leaves the box through the walls and the hole is what the air inside is short of, so the same sum Σ V q makes the
- * pressure inside (ρc²/V_box) and, as a monopole, what is radiated (ρω²/4πc, the resistance of a source small beside the
- * wavelength). One and the same rank-one term, so the response is closed (Sherman–Morrison), and what the string gives
- * equals what is lost and radiated to rounding.
+ * The pressure inside acts on the main mode of top and of back and on the hole (A is V for these and nothing for the others),
+ * as in the body's three resonances, so that this body has just those; with every mode of the plates in it they would come
+ * out one to four per cent lower. All modes sound: what leaves the body, Σ V q, is a source small beside the wavelength, whose
+ * resistance is ρω²/4πc. Both terms are of rank one, so the response is closed (Woodbury), and what the string gives equals
+ * what is lost and radiated to rounding.
  *
  * SI throughout. Sources: O. Christensen & B.B. Vistisen, J. Acoust. Soc. Am. 68 (1980) 758 (top and air); O. Christensen,
  * Acustica 50 (1982) 294 (with back) and J. Acoust. Soc. Am. 75 (1984) (radiation), from memory; J. Woodhouse, Acta Acustica 90
@@ -26,7 +27,7 @@ export type ModeOf = 'top' | 'back' | 'air';
 /** A mode of a part by itself, in coordinates of unit modal mass. */
 export interface PartMode {
   readonly of: ModeOf;
-  /** The mode in which the part moves most air. */
+  /** The mode in which the part moves most air: the pressure in the box acts on it. */
   readonly main: boolean;
   /** Hz, in open air; 0 for the air in the hole, which has no spring of its own. */
   readonly frequency: number;
@@ -67,25 +68,54 @@ export function radiationResistance({ airDensity, soundSpeed }: SoundingBody, om
 
 /** What a force at the saddle under a string (counted from 0) does at ω (1/s, above zero). */
 export function response(body: SoundingBody, string: number, omega: number): Response {
-  const z = complex(springOf(body), omega * radiationResistance(body, omega));
-  // In plain numbers: this is asked some ten thousand times for one fingerboard and its slopes.
-  let [ownRe, ownIm, pushedRe, pushedIm, mixedRe, mixedIm] = [0, 0, 0, 0, 0, 0];
-  for (const { frequency, damping, volume, atStrings } of body.modes) {
-    const re = (2 * Math.PI * frequency) ** 2 - omega * omega;
-    const im = omega * damping;
-    const square = re * re + im * im;
+  const { mobility, flow } = solved(body, string, omega);
+  return { mobility, flow };
+}
+
+interface Solved extends Response {
+  /** m³/N: what the main modes push, and so the air in the box is short of. */
+  readonly squeezed: Complex;
+}
+
+/** In plain numbers where it matters: this is asked some ten thousand times for one fingerboard and its slopes. */
+function solved(body: SoundingBody, string: number, omega: number): Solved {
+  let [ownRe, ownIm, aaRe, aaIm, avRe, avIm, vvRe, vvIm, afRe, afIm, vfRe, vfIm] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
+  for (const { main, frequency, damping, volume, atStrings } of body.modes) {
+    const stiff = (2 * Math.PI * frequency) ** 2 - omega * omega;
+    const lossy = omega * damping;
+    const square = stiff * stiff + lossy * lossy;
+    const [re, im] = [stiff / square, -lossy / square];
     const felt = atStrings[string] ?? 0;
-    ownRe += (felt * felt * re) / square;
-    ownIm -= (felt * felt * im) / square;
-    pushedRe += (volume * volume * re) / square;
-    pushedIm -= (volume * volume * im) / square;
-    mixedRe += (volume * felt * re) / square;
-    mixedIm -= (volume * felt * im) / square;
+    const pressed = main ? volume : 0;
+    ownRe += felt * felt * re;
+    ownIm += felt * felt * im;
+    aaRe += pressed * pressed * re;
+    aaIm += pressed * pressed * im;
+    avRe += pressed * volume * re;
+    avIm += pressed * volume * im;
+    vvRe += volume * volume * re;
+    vvIm += volume * volume * im;
+    afRe += pressed * felt * re;
+    afIm += pressed * felt * im;
+    vfRe += volume * felt * re;
+    vfIm += volume * felt * im;
   }
-  const [own, pushed, mixed] = [complex(ownRe, ownIm), complex(pushedRe, pushedIm), complex(mixedRe, mixedIm)];
-  const net = divide(mixed, add(complex(1), multiply(z, pushed)));
-  const movement = subtract(own, multiply(z, multiply(net, mixed)));
-  return { mobility: timesI(movement, omega), flow: timesI(net, omega) };
+  const spring = springOf(body);
+  const resistance = complex(0, omega * radiationResistance(body, omega));
+  const [af, vf, av] = [complex(afRe, afIm), complex(vfRe, vfIm), complex(avRe, avIm)];
+  // (1 + κ aGa) p + iωR aGv u = aGΦ,  κ aGv p + (1 + iωR vGv) u = vGΦ
+  const first = add(complex(1), scale(complex(aaRe, aaIm), spring));
+  const last = add(complex(1), multiply(resistance, complex(vvRe, vvIm)));
+  const [upper, lower] = [multiply(resistance, av), scale(av, spring)];
+  const determinant = subtract(multiply(first, last), multiply(upper, lower));
+  const squeezed = divide(subtract(multiply(af, last), multiply(upper, vf)), determinant);
+  const net = divide(subtract(multiply(first, vf), multiply(lower, af)), determinant);
+  const held = add(scale(multiply(af, squeezed), spring), multiply(resistance, multiply(vf, net)));
+  return {
+    mobility: timesI(subtract(complex(ownRe, ownIm), held), omega),
+    flow: timesI(net, omega),
+    squeezed,
+  };
 }
 
 export interface PowerBalance {
@@ -98,15 +128,17 @@ export interface PowerBalance {
 
 /** Where the power of a steady force of amplitude 1 N at ω goes: `given` = `radiated` + Σ `lost`, to rounding. */
 export function powerBalance(body: SoundingBody, string: number, omega: number): PowerBalance {
-  const { mobility, flow } = response(body, string, omega);
-  const z = complex(springOf(body), omega * radiationResistance(body, omega));
-  const net = divide(flow, complex(0, omega));
+  const { mobility, flow, squeezed } = solved(body, string, omega);
+  const resistance = radiationResistance(body, omega);
+  const pressure = scale(squeezed, springOf(body));
+  const outside = scale(flow, resistance);
   const lost = body.modes.map((mode) => {
-    const drive = subtract(complex(mode.atStrings[string] ?? 0), scale(multiply(z, net), mode.volume));
-    const q = divide(drive, dynamicStiffness(mode, omega));
-    return (mode.damping * omega * omega * power(q)) / 2;
+    const against = scale(add(mode.main ? pressure : complex(0), outside), mode.volume);
+    const drive = subtract(complex(mode.atStrings[string] ?? 0), against);
+    const stiffness = complex((2 * Math.PI * mode.frequency) ** 2 - omega * omega, omega * mode.damping);
+    return (mode.damping * omega * omega * power(divide(drive, stiffness))) / 2;
   });
-  return { given: mobility.re / 2, radiated: (radiationResistance(body, omega) * power(flow)) / 2, lost };
+  return { given: mobility.re / 2, radiated: (resistance * power(flow)) / 2, lost };
 }
 
 /** A mode of the whole body. */
@@ -134,32 +166,40 @@ export interface CoupledBodyMode {
 export function coupledBodyModes(body: SoundingBody): readonly CoupledBodyMode[] {
   const spring = springOf(body);
   const parts = body.modes;
-  const matrix = parts.map((a, i) =>
-    parts.map((b, j) => (i === j ? (2 * Math.PI * a.frequency) ** 2 : 0) + spring * a.volume * b.volume),
+  const mains = parts.flatMap(({ main }, i) => (main ? [i] : []));
+  const matrix = mains.map((i) =>
+    mains.map((j) => {
+      const own = i === j ? (2 * Math.PI * parts[i]!.frequency) ** 2 : 0;
+      return own + spring * parts[i]!.volume * parts[j]!.volume;
+    }),
   );
   const { values, vectors } = jacobiEigen(matrix);
+  const together = values.map((value, r) =>
+    modeOf(body, Math.sqrt(Math.max(0, value)), new Map(mains.map((i, at) => [i, vectors[r]![at]!]))),
+  );
+  const alone = parts.flatMap(({ main, frequency }, i) =>
+    main ? [] : [modeOf(body, 2 * Math.PI * frequency, new Map([[i, 1]]))],
+  );
+  return [...together, ...alone].sort((a, b) => a.frequency - b.frequency);
+}
+
+/** `moves`: how much of each part, by its index; the squares add up to 1. */
+function modeOf(body: SoundingBody, omega: number, moves: ReadonlyMap<number, number>): CoupledBodyMode {
+  const { modes: parts } = body;
   const strings = Math.max(0, ...parts.map(({ atStrings }) => atStrings.length));
-  return values.map((value, r) => {
-    const vector = vectors[r]!;
-    const omega = Math.sqrt(Math.max(0, value));
-    const volume = sum(vector, (part, i) => part * parts[i]!.volume);
-    const radiated = radiationResistance(body, omega) * volume * volume;
-    const shares = vector.map((part) => part * part);
-    const mostly = shares.indexOf(Math.max(...shares));
-    const damping = sum(shares, (share, i) => share * parts[i]!.damping) + radiated;
-    return {
-      frequency: omega / (2 * Math.PI),
-      damping,
-      radiated,
-      pole: complexFrequency(omega, damping),
-      volume,
-      atStrings: Array.from({ length: strings }, (_, s) =>
-        sum(vector, (part, i) => part * (parts[i]!.atStrings[s] ?? 0)),
-      ),
-      mostly,
-      share: shares[mostly]!,
-    };
-  });
+  const atStrings = new Array<number>(strings).fill(0);
+  let [volume, damping, mostly, share] = [0, 0, 0, -1];
+  for (const [i, move] of moves) {
+    const part = parts[i]!;
+    volume += move * part.volume;
+    damping += move * move * part.damping;
+    part.atStrings.forEach((felt, s) => (atStrings[s]! += move * felt));
+    if (move * move > share) [mostly, share] = [i, move * move];
+  }
+  const radiated = radiationResistance(body, omega) * volume * volume;
+  damping += radiated;
+  const pole = complexFrequency(omega, damping);
+  return { frequency: omega / (2 * Math.PI), damping, radiated, pole, volume, atStrings, mostly, share };
 }
 
 function complexFrequency(omega: number, damping: number): Complex {
@@ -186,15 +226,7 @@ export function checkedBody(body: SoundingBody): SoundingBody {
   return body;
 }
 
-function dynamicStiffness({ frequency, damping }: PartMode, omega: number): Complex {
-  return complex((2 * Math.PI * frequency) ** 2 - omega * omega, omega * damping);
-}
-
 /** iω a */
 function timesI(a: Complex, omega: number): Complex {
   return { re: -omega * a.im, im: omega * a.re };
-}
-
-function sum(values: readonly number[], of: (value: number, i: number) => number): number {
-  return values.reduce((total, value, i) => total + of(value, i), 0);
 }

@@ -57,12 +57,11 @@ export interface SoundingNote {
   readonly bandSustain: number;
   /** s⁻¹: how much the lowest partial gives up by itself, without the body. */
   readonly ownDecay: number;
-  /** How partials 1 and 2 (where in the band) share with the mode of the body that matters most to each. */
-  readonly splits: readonly NoteSplit[];
+  /** How the lowest partial shares with the mode of the body that matters most to it. */
+  readonly split: NoteSplit;
 }
 
 export interface NoteSplit extends SplitNote {
-  readonly partial: number;
   /** Index into the modes of the body. */
   readonly with: number;
 }
@@ -78,7 +77,7 @@ export function soundingNote(instrument: Instrument, string: number, fret: numbe
   let pressure = 0;
   let lost = 0;
   let first = 0;
-  const splits: NoteSplit[] = [];
+  let lowest: NoteSplit | undefined;
   for (let number = 1; number * pitch < BAND_TOP || number === 1; number++) {
     const decay = decayOf(loss, number * pitch);
     const sounding = partialOf(instrument, string, { pitch, number, impedance, decay });
@@ -86,7 +85,7 @@ export function soundingNote(instrument: Instrument, string: number, fret: numbe
     const heard = pluckForce(length / up, number) ** 2 * meanSquare * fade(number, number * pitch) || 0;
     const rootDecay = split.roots[0].im;
     if (number === 1) first = rootDecay;
-    if (number <= 2) splits.push(split);
+    if (number === 1) lowest = split;
     pressure += heard;
     lost += heard * rootDecay;
   }
@@ -98,7 +97,7 @@ export function soundingNote(instrument: Instrument, string: number, fret: numbe
     sustain: timeToFall60(first),
     bandSustain: timeToFall60(pressure > 0 ? lost / pressure : first),
     ownDecay: decayOf(loss, pitch),
-    splits,
+    split: lowest!,
   };
 }
 
@@ -128,7 +127,7 @@ function partialOf(
   ] as const;
   const square = meanSquareOfPair(flows, split.roots) + ringing(modes, chosen, string, split, omega);
   const perFlow = (body.airDensity * omega) / (4 * Math.PI * DISTANCE);
-  return { split: { ...split, partial: partial.number, with: chosen }, meanSquare: (square * perFlow * perFlow) / 2 };
+  return { split: { ...split, with: chosen }, meanSquare: (square * perFlow * perFlow) / 2 };
 }
 
 /** The mode that a partial at ω leans on most: the greatest φ/|ω − p|. */
@@ -153,10 +152,14 @@ function ringing(
   let square = 0;
   modes.forEach((mode, r) => {
     if (r === chosen) return;
-    const { pole } = mode;
-    const steady = multiply(modalResponse(mode, string, omega).flow, complex(omega - pole.re, -pole.im));
+    const { pole, volume, damping, atStrings } = mode;
+    const moved = omega * volume * (atStrings[string] ?? 0);
+    if (moved === 0) return;
+    const stiff = (2 * Math.PI * mode.frequency) ** 2 - omega * omega;
+    const away = (omega - pole.re) ** 2 + pole.im ** 2;
+    const steady = (moved * moved * away) / (stiff * stiff + (omega * damping) ** 2);
     const begun = add(divide(shares[0], subtract(roots[0], pole)), divide(shares[1], subtract(roots[1], pole)));
-    square += power(steady) * power(begun) * fallen(2 * pole.im);
+    square += steady * power(begun) * fallen(2 * pole.im);
   });
   return square;
 }

@@ -2,7 +2,7 @@ import { DIMENSION } from '../dimension.js';
 import type { Unit } from '../unit.js';
 import { defineUnit, SOURCE } from './define.js';
 
-const { time, frequency, speed, acceleration, temperature, humidity, moisture, interval, number } = DIMENSION;
+const { time, frequency, speed, acceleration, temperature, humidity, moisture, interval, level, number } = DIMENSION;
 const both = { system: 'both' } as const;
 
 /** Time and what is counted by it, pitch, temperature, humidity, ratios. */
@@ -173,6 +173,14 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
     also: ['octave'],
     source: 'Definition: an octave doubles the frequency (from memory)',
     sentence: 'Octave, a doubling of frequency.',
+  }),
+
+  defineUnit('dB', level, 1, {
+    ...both,
+    ucum: 'dB',
+    also: ['decibel', 'decibels'],
+    source: 'Definition: ten times the decimal logarithm of a ratio of powers, ISO 80000-8 (from memory)',
+    sentence: 'Decibel: 1 dB more is just heard, 10 dB more is twice as loud.',
   }),
 
   defineUnit('%', number, 0.01, {

@@ -6,6 +6,7 @@ import { MASS_QUANTITIES } from './mass-quantities.js';
 import { MODE_QUANTITIES } from './mode-quantities.js';
 import { PLATE_QUANTITIES } from './plate-quantities.js';
 import { WHOLE_QUANTITIES } from './whole-quantities.js';
+import { VOICE_QUANTITIES } from './voice-quantities.js';
 import { STRING_QUANTITIES } from './string-quantities.js';
 
 export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
@@ -16,4 +17,5 @@ export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
   ...MASS_QUANTITIES,
   ...WHOLE_QUANTITIES,
   ...MODE_QUANTITIES,
+  ...VOICE_QUANTITIES,
 ];

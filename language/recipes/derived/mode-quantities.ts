@@ -167,7 +167,7 @@ function coupledBody(ask: Ask): CoupledBody {
   return { top: piston('top'), back: piston('back'), volume: ask.number('body.volume'), openings: openingsOf(ask) };
 }
 
-function solved(ask: Ask, plate: PlateName): PlateModes {
+export function solved(ask: Ask, plate: PlateName): PlateModes {
   const task = plateTask(ask, plate);
   const analysis = ask.analyse(task);
   if (analysis.ok) return analysis;

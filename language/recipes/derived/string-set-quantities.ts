@@ -1,5 +1,6 @@
 /** What can be worked out about a set of strings by itself: weight and pitch of each, counted from the highest. */
 import { type StringKind, stringWeight } from '../../mechanics/strings/string-weight.js';
+import { stringLoss } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import { frequencyOf } from '../../quantities/pitch.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
@@ -25,6 +26,21 @@ export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
       const charted = ask.numberIf(`unit-weights.${ask.member}`) ?? ask.numberIf(`string.${nameOf(ask)}.unit-weight`);
       return charted ?? stringWeight(kindOf(ask), gauge(ask), ask.numberIf(`string.${nameOf(ask)}.core`)).massPerLength;
     },
+  },
+  {
+    path: '*.loss',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'Share of its swing (1/Q) that one open string loses by itself, to the air and inside.',
+    formula: 'η + (2πη_air + 2πd·√(π·η_air·ρ·f))/(2πf·μ), η by what it is made of',
+    source: 'G. G. Stokes 1851; C. Valette 1995; J. Woodhouse 2004 (from memory); within a factor of two',
+    compute: (ask) =>
+      ask.numberIf(`losses.${ask.member}`) ??
+      ask.numberIf(`string.${nameOf(ask)}.loss`) ??
+      stringLoss(
+        { kind: kindOf(ask), gauge: gauge(ask), massPerLength: ask.number(`${ask.member}.unit-weight`) },
+        ask.number(`${ask.member}.pitch`),
+      ),
   },
   {
     path: '*.pitch',

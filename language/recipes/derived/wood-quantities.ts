@@ -15,6 +15,7 @@ import {
   soundSpeed,
   specificGravityAt,
 } from '../../mechanics/wood/measured-wood.js';
+import { USUAL_LOSS_RATIOS } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
@@ -116,6 +117,17 @@ export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
     compute: (ask) => soundSpeed(ask.number('modulus.along'), ask.number('density')),
   },
   {
+    path: 'loss.along',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'Share of its swing that the wood takes when it bends along the grain (loss tangent, 1/Q).',
+    formula: '1/Q of the long tap; otherwise the species’ figure',
+    source: 'definition of Q; typical figures from memory',
+    compute: lossAlong,
+  },
+  lossBeside('across', 'Share of its swing that the wood takes when it bends across the grain.'),
+  lossBeside('twist', 'Share of its swing that the wood takes in shear and twist.'),
+  {
     path: 'moisture-in-shop',
     dimension: DIMENSION.moisture,
     unit: '%MC',
@@ -134,6 +146,32 @@ export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
     compute: (ask) => ask.number(isFlatsawn(ask) ? 'species.shrinkage.tangential' : 'species.shrinkage.radial'),
   },
 ];
+
+/** 1/Q of the tap where it was read; the species' figure; a typical one. */
+function lossAlong(ask: Ask): number {
+  const sharp = ask.numberIf('q.along');
+  if (sharp !== undefined && sharp > 0) return 1 / sharp;
+  return ask.numberOr('species.loss', 0.01, 'the wood is taken to lose as most do, 1/Q 0.01');
+}
+
+function lossBeside(way: 'across' | 'twist', sentence: string): DerivedQuantity {
+  return {
+    path: `loss.${way}`,
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence,
+    formula: `1/Q of the tap; otherwise ${USUAL_LOSS_RATIOS[way]} times the loss along the grain`,
+    source: 'M. Ono & M. Norimoto, Jpn. J. Appl. Phys. 22 (1983) 611, 24 (1985) 960 (from memory)',
+    compute: (ask) => {
+      const sharp = ask.numberIf(`q.${way}`);
+      if (sharp !== undefined && sharp > 0) return 1 / sharp;
+      ask.assume(
+        `the loss ${way === 'across' ? 'across the grain' : 'in twist'} is taken as a typical multiple of that along it`,
+      );
+      return USUAL_LOSS_RATIOS[way] * ask.number('loss.along');
+    },
+  };
+}
 
 function density(ask: Ask): number {
   if (has(ask, 'blank.length', 'blank.width', 'blank.thickness', 'mass')) {

@@ -37,6 +37,11 @@ export interface PlateModes {
   readonly statics?: { readonly rotation: number; readonly dip: number; readonly belly: number };
   /** d(figure)/d(parameter), SI per SI, by figure and path of the recipe. */
   readonly slopes: Readonly<Record<SlopedFigure, ReadonlyMap<string, number>>>;
+  /**
+   * d(frequency)/d(parameter) of every mode, in the order of `modes`, SI per SI by path of the recipe. By Rayleigh's principle those of
+   * the moduli are also the shares of its strain energy.
+   */
+  readonly frequencySlopes: readonly ReadonlyMap<string, number>[];
   /** For drawing: nodes, quadrilaterals, and the shape of each mode. */
   readonly drawing: PlateDrawing;
 }
@@ -56,6 +61,8 @@ export interface ModeFigures {
   readonly effectiveArea: number;
   /** s/kg */
   readonly mobility: number;
+  /** m²/√kg: air pushed by the shape as it is drawn, which has unit modal mass. */
+  readonly volume: number;
 }
 
 export interface PlateDrawing {

@@ -42,6 +42,9 @@ function solvePlate(
   const add = (path: string, change: (figure: SlopedFigure) => number) => {
     for (const figure of SLOPED) slopes[figure].set(path, (slopes[figure].get(path) ?? 0) + change(figure));
   };
+  const frequencySlopes = figures.described.modes.map(() => new Map<string, number>());
+  const addFrequencies = (path: string, change: (mode: number) => number) =>
+    frequencySlopes.forEach((of, mode) => of.set(path, (of.get(path) ?? 0) + change(mode)));
   const perturbed = parameters.flatMap(({ path, parameter, factor = 1 }) =>
     isOneThickness(parameter) ? [] : [{ path, parameter, factor }],
   );
@@ -60,6 +63,7 @@ function solvePlate(
       effectiveArea: (sensitivity.effectiveArea ?? 0) * figures.areaSign,
     };
     add(path, (figure) => factor * (known[figure] ?? 0));
+    addFrequencies(path, (mode) => factor * (sensitivity.frequencies[mode] ?? 0));
   });
   for (const { path, parameter, factor = 1 } of parameters) {
     if (!isOneThickness(parameter)) continue;
@@ -68,8 +72,13 @@ function solvePlate(
     if (!moved.ok) continue;
     const there = figuresOf(moved.solution);
     add(path, (figure) => (factor * (there[figure] - figures[figure])) / THICKNESS_STEP);
+    const [before, after] = [figures.described.modes, there.described.modes];
+    addFrequencies(path, (mode) => {
+      const moved = after[mode]?.frequency ?? before[mode]!.frequency;
+      return (factor * (moved - before[mode]!.frequency)) / THICKNESS_STEP;
+    });
   }
-  return { ok: true, ...figures.described, slopes };
+  return { ok: true, ...figures.described, slopes, frequencySlopes };
 }
 
 type Slopes = Record<SlopedFigure, Map<string, number>>;
@@ -104,7 +113,7 @@ function withThickness(model: TopModel, thickness: TopModel['plate']['thickness'
 interface Figures extends Readonly<Record<SlopedFigure, number>> {
   /** −1 where the plate as a whole moves against the bridge. */
   readonly areaSign: 1 | -1;
-  readonly described: Omit<PlateModes, 'ok' | 'slopes'>;
+  readonly described: Omit<PlateModes, 'ok' | 'slopes' | 'frequencySlopes'>;
 }
 
 function figuresOf(solution: TopSolution): Figures {
@@ -144,18 +153,19 @@ function mainOf(solution: TopSolution): number {
 
 /** As felt at the bridge; a plate without one is felt where it moves most. Shapes come with unit modal mass. */
 function modeFigures(mode: TopMode): ModeFigures {
-  const { frequency, bridge } = mode;
+  const { frequency, bridge, volumeDisplacement: volume } = mode;
   if (bridge) {
     const { effectiveMass, effectiveArea, mobility } = bridge;
-    return { frequency, effectiveMass, effectiveArea: Math.abs(effectiveArea), mobility };
+    return { frequency, effectiveMass, effectiveArea: Math.abs(effectiveArea), mobility, volume };
   }
   const largest = Math.abs(largestOf(mode));
   const effectiveMass = 1 / largest ** 2;
   return {
     frequency,
     effectiveMass,
-    effectiveArea: Math.abs(mode.volumeDisplacement) / largest,
+    effectiveArea: Math.abs(volume) / largest,
     mobility: 1 / (effectiveMass * 2 * Math.PI * frequency),
+    volume,
   };
 }
 

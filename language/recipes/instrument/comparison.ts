@@ -2,6 +2,7 @@
  * Two instruments side by side: what differs in their values, what differs in what they compute to, and how much of
  * each difference every change is answerable for.
  */
+import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
 import type { VariableClass } from '../../catalogue/property.js';
 import { concretePaths, discernibleDifference } from '../evaluation/effects.js';
 import type { DerivedQuantity, Evaluation } from '../evaluation/evaluation.js';
@@ -157,7 +158,8 @@ function compareDerived(
       missing: [],
       ...(pending ? { pending: true } : {}),
       difference,
-      percent: x.si === 0 ? undefined : (100 * difference) / x.si,
+      // A level is a logarithm: a share of it says nothing.
+      percent: x.si === 0 || sameDimension(quantity.dimension, DIMENSION.level) ? undefined : (100 * difference) / x.si,
       discernible: discernibleDifference(path, a.evaluation, b.evaluation),
       contributions,
       remainder: pending ? 0 : difference - contributions.reduce((sum, { amount }) => sum + amount, 0),
