@@ -132,14 +132,9 @@ function plateModes(plate: PlateName, { main, modes }: VoicePlate, numbers: Numb
       : numbers.own(minorMode(plate, k), mode.frequency);
     const felt = isMain ? Math.sqrt(mode.mass / numbers.number(`${plate}.effective-mass`)) : 1;
     const pushed = isMain ? (felt * Math.abs(numbers.number(`${plate}.effective-area`))) / mode.area : 1;
-    return {
-      of: plate,
-      main: isMain,
-      frequency,
-      damping: 2 * Math.PI * frequency * (rimLoss + woodLoss(mode, numbers)),
-      volume: mode.volume * pushed,
-      atStrings: mode.atStrings.map((movement) => movement * felt),
-    };
+    const damping = 2 * Math.PI * frequency * (rimLoss + woodLoss(mode, numbers));
+    const atStrings = mode.atStrings.map((movement) => movement * felt);
+    return [{ of: plate, main: isMain, frequency, damping, volume: mode.volume * pushed, atStrings }];
   });
 }
 

@@ -165,9 +165,7 @@ function lossBeside(way: 'across' | 'twist', sentence: string): DerivedQuantity 
     compute: (ask) => {
       const sharp = ask.numberIf(`q.${way}`);
       if (sharp !== undefined && sharp > 0) return 1 / sharp;
-      ask.assume(
-        `the loss ${way === 'across' ? 'across the grain' : 'in twist'} is taken as a typical multiple of that along it`,
-      );
+      ask.assume(`the loss ${way} is taken as a typical multiple of that along the grain`);
       return USUAL_LOSS_RATIOS[way] * ask.number('loss.along');
     },
   };
