@@ -29,6 +29,7 @@ import * as units from './values/unit-rules.js';
 import * as unknowns from './values/unknowns.js';
 import { VALUE_ON_PART } from './names/value-on-part.js';
 import * as variables from './changes/variables.js';
+import { WOLF_NOTE } from './voice/wolf-rules.js';
 import * as woods from './values/wood-sense.js';
 
 export { STALE_ACCEPTANCE } from './acceptance.js';
@@ -101,6 +102,7 @@ export const RULES: readonly Rule[] = [
   expectations.EXPECTATION_MISSED,
   expectations.EXPECTATION_UNKNOWN,
   expectations.EXPECTATION_NOT_A_QUANTITY,
+  WOLF_NOTE,
   unknowns.NOT_COMPUTABLE,
   unknowns.MISSING_INPUT,
   unknowns.HANDBOOK_FIGURE,

@@ -3,11 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { rulePage, rulePages } from '../../language/checks/manual.js';
 import { CODES } from '../../language/checks/rules.js';
 import { LIMITS } from '../../language/facts/limits.js';
+import { ImmediateAnalyst } from '../../language/recipes/evaluation/immediate-analyst.js';
+import { BRACED } from '../recipes/braced-shop.js';
 import { check } from './marked-text.js';
 
 /** Bad texts that are too long for a page. */
 const TOO_LONG_FOR_A_PAGE: ReadonlyMap<string, () => string> = new Map([
   ['too-long', () => Array.from({ length: LIMITS.findings + 1 }, (_, i) => `recipe r-${i} { }`).join('\n')],
+  [
+    'wolf-note',
+    () => `${BRACED}\nrecipe v-2 from v-1 { change top.thickness: 2.80 mm -> 2.3 mm  expect voice.sustain: above 1 s }`,
+  ],
   ['too-large', () => `// ${'x'.repeat(LIMITS.fileCharacters)}`],
   [
     'line-too-long',
@@ -18,7 +24,10 @@ const TOO_LONG_FOR_A_PAGE: ReadonlyMap<string, () => string> = new Map([
 describe.each(rulePages())('$code', ({ code, bad, good, title, reason, severity }) => {
   // A fault of our own comes of no text; `barrier.test.ts` brings it about.
   it.skipIf(code === 'own-fault')('speaks up about its bad text', () => {
-    const { findings } = check(TOO_LONG_FOR_A_PAGE.get(code)?.() ?? bad);
+    const { findings } = check(
+      TOO_LONG_FOR_A_PAGE.get(code)?.() ?? bad,
+      code === 'wolf-note' ? new ImmediateAnalyst() : undefined,
+    );
     const own = findings.filter((finding) => finding.code === code);
     expect(own.length, findings.map((one) => `${one.code}: ${one.message}`).join('\n')).toBeGreaterThan(0);
     expect(

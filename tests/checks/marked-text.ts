@@ -7,6 +7,7 @@
  * A marker belongs to the nearest line above that is no marker. The carets cover the finding's place exactly; what comes
  * after the code is a part of its message. The marker lines are comments, so the text is given to the reader as it is.
  */
+import { type Analyst, NO_ANALYST } from '../../language/recipes/evaluation/analyst.js';
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { catalogue } from '../../language/catalogue/catalogue.js';
@@ -34,11 +35,11 @@ export interface Checked {
 const FILE = 'file:///shop.bookmatch';
 
 /** The text as the only file of a folder, beside the species library. */
-export function check(text: string): Checked {
+export function check(text: string, analyst: Analyst = NO_ANALYST): Checked {
   const shelf = new Bookshelf();
   shelf.putLibrary(library);
   shelf.put(readFile(FILE, text, parser));
-  const workshop = new Workshop(shelf, catalogue);
+  const workshop = new Workshop(shelf, catalogue, analyst);
   const checks = new Checks(workshop);
   return { text, workshop, checks, findings: checks.file(FILE) };
 }

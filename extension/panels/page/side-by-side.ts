@@ -7,6 +7,7 @@ import { handOver, printedPage } from './printed.js';
 import { changesSection } from './side-by-side/changes.js';
 import { contributionsSection } from './side-by-side/contributions.js';
 import { evidenceSection } from './side-by-side/evidence.js';
+import { fingerboardSection } from './side-by-side/fingerboard.js';
 import { overlaySection } from './side-by-side/overlay.js';
 import { type Wanted, quantitiesSection, shownRows } from './side-by-side/quantities.js';
 import { readingsSection } from './side-by-side/readings.js';
@@ -39,7 +40,7 @@ function page({ subject, content, words: translations, view, look, act }: All): 
       </p>
     </header>
     ${changesSection(table, words)} ${quantitiesSection(table, words, view.wanted, (wanted) => look({ wanted }))}
-    ${contributionsSection(shownRows(table, view.wanted), words)}
+    ${contributionsSection(shownRows(table, view.wanted), words)} ${fingerboardSection(table, words)}
     ${overlaySection({ subject, content, words, mode: view.mode, lookAt: (mode) => look({ mode }), act })}
     ${readingsSection(table, words)} ${evidenceSection(table.evidence, words)}`;
 }

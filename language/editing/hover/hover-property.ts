@@ -10,6 +10,7 @@ import type { Desk } from '../../checks/desk.js';
 import { shareOf } from '../../reports/figures.js';
 import { bullets, code, paragraphs, plain, table } from '../markdown.js';
 import { canBeTold, isWorthSaying, movesOf } from './moves.js';
+import { stringsHover } from './hover-strings.js';
 import { sensibleStep } from './sensible-step.js';
 import { type Subject, tagsAt } from '../../reports/subject.js';
 import { cited } from '../../wording/cited.js';
@@ -39,6 +40,7 @@ export function propertyHover(desk: Desk, subject: Subject, path: string, proper
         property.freeze && freezeLine(property.freeze, wording),
       ].filter((line) => line !== undefined),
     ),
+    path === 'strings' ? stringsHover(subject, wording) : undefined,
     held && said === undefined ? movesTable(subject, path, property, held, wording) : undefined,
     value && cautionLines(cautionsOnValue(path, writeValue(value)), wording),
   );

@@ -1,8 +1,8 @@
 /** Every note from the open strings to the twelfth fret, what they come to together, and which of them are wolves. */
 import { MechanicsError, positive } from '../error.js';
 import { size } from './complex.js';
-import { checkedBody, type CoupledBodyMode, coupledBodyModes, type SoundingBody } from './sounding-body.js';
-import { type Instrument, type SoundingNote, soundingNote, type SoundingString } from './sounding-note.js';
+import { checkedBody, type CoupledBodyMode, coupledBodyModes, response, type SoundingBody } from './sounding-body.js';
+import { BAND_TOP, type Instrument, type SoundingNote, soundingNote, type SoundingString } from './sounding-note.js';
 
 export const LAST_FRET = 12;
 
@@ -71,6 +71,14 @@ export function summaryOf({ notes }: Fingerboard, string?: number): Summary {
     unevenness: uneven.length === 0 ? 0 : Math.sqrt(uneven.reduce((sum, square) => sum + square, 0) / uneven.length),
     count: told.length,
   };
+}
+
+/** s/kg: the greatest mobility below `BAND_TOP` of the saddle under a string, at one of the body's resonances. */
+export function mobilityUnder({ body, modes }: Fingerboard, string: number): number {
+  const peaks = modes
+    .filter(({ frequency }) => frequency > 0 && frequency < BAND_TOP)
+    .map(({ frequency }) => size(response(body, string, 2 * Math.PI * frequency).mobility));
+  return Math.max(0, ...peaks);
 }
 
 /** A note that the body takes apart. */

@@ -5,6 +5,7 @@ export {
   fingerboard,
   type FingerboardInput,
   LAST_FRET,
+  mobilityUnder,
   type Summary,
   summaryOf,
   withString,

@@ -12,7 +12,7 @@ import {
   summaryOf,
   withString,
 } from '../../mechanics/voice/index.js';
-import type { Ask } from '../evaluation/evaluation.js';
+import type { Ask, Evaluation } from '../evaluation/evaluation.js';
 import { type PlateName, type VoiceMode, type VoicePlate, voicePlate } from './voice-plates.js';
 
 export interface Voice {
@@ -49,6 +49,12 @@ const AIR_LOSS = 0.015;
 
 export function voiceOf(ask: Ask): Voice {
   return ask.shared('voice', makeVoice);
+}
+
+/** What is heard of an instrument, for somebody who looks at it; undefined while or where it cannot be worked out. */
+export function heardOf(evaluation: Evaluation): Voice | undefined {
+  const { outcome, absent, pending } = evaluation.part('voice', makeVoice);
+  return pending || absent.length > 0 || 'failed' in outcome ? undefined : (outcome.made as Voice);
 }
 
 function makeVoice(ask: Ask): VoiceWithInputs {

@@ -7,11 +7,13 @@ import type { Workshop } from '../../recipes/workshop.js';
 import { type ChangeRow, changeRows, countedInWords } from './compared-changes.js';
 import { type ComparedEvidence, comparedEvidence } from './compared-evidence.js';
 import { type DerivedRow, derivedRows } from './compared-quantities.js';
+import { type ComparedFingerboard, comparedFingerboard } from './compared-fingerboard.js';
 import { comparedReadings, type ReadingRow } from './compared-readings.js';
 import { byPart } from '../parts-in-order.js';
 
 export type { ChangedPath, ChangeRow } from './compared-changes.js';
 export type { ComparedEvidence, EvidenceRow } from './compared-evidence.js';
+export type { ComparedFingerboard, ComparedNote, ComparedString } from './compared-fingerboard.js';
 export type { DerivedRow } from './compared-quantities.js';
 export type { ReadingRow } from './compared-readings.js';
 
@@ -30,6 +32,8 @@ export interface ComparisonTable {
   readonly derived: readonly DerivedRow[];
   /** Readings of the builds of either side, beside what those builds compute to. */
   readonly readings: readonly ReadingRow[];
+  /** What is heard, note by note; absent where it cannot be worked out for both, or not yet. */
+  readonly fingerboard?: ComparedFingerboard;
   /** Absent where not both have been built. */
   readonly evidence?: ComparedEvidence;
 }
@@ -40,6 +44,7 @@ export function comparisonTable(workshop: Workshop, a: string, b: string): Compa
   const comparison = workshop.compare(a, b);
   if (!comparison) return undefined;
   const evidence = comparedEvidence(workshop, comparison);
+  const fingerboard = comparedFingerboard(workshop, comparison);
   return {
     a,
     b,
@@ -50,6 +55,7 @@ export function comparisonTable(workshop: Workshop, a: string, b: string): Compa
     changes: byPart(changeRows(workshop, comparison), ({ part }) => part, ['recipe']),
     derived: byPart(derivedRows(workshop, comparison), ({ part }) => part, ['recipe', 'build']),
     readings: comparedReadings(workshop, comparison),
+    ...(fingerboard ? { fingerboard } : {}),
     ...(evidence ? { evidence } : {}),
   };
 }
