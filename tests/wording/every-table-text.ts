@@ -38,7 +38,9 @@ export function sentencesInTables(): Sentences {
   for (const { path } of [...catalogue.parts, ...catalogue.all]) {
     if (path.includes('.') || catalogue.part(path)) add('part titles', partTitle(path.split('.')[0]!, ENGLISH));
   }
-  add('part titles', partTitle('strings', ENGLISH));
+  for (const { path } of INSTRUMENT_QUANTITIES) {
+    if (path.includes('.')) add('part titles', partTitle(path.split('.')[0]!, ENGLISH));
+  }
   for (const word of catalogue.property('stage', 'build')?.choices ?? []) add('stages', word.replaceAll('-', ' '));
   for (const stage of STAGES) add('stages of work', stage.replaceAll('-', ' '));
   const voiced = INSTRUMENT_QUANTITIES.filter(({ voicing }) => voicing).map(({ path }) => path.replaceAll('*', 'x'));
