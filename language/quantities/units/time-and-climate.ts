@@ -176,6 +176,9 @@ export const TIME_AND_CLIMATE_UNITS: readonly Unit[] = [
   }),
 
   defineUnit('dB', level, 1, {
+    beside: 'itself',
+    bare: 0,
+    shown: { digits: 3, decimals: 1 },
     ...both,
     ucum: 'dB',
     also: ['decibel', 'decibels'],
