@@ -98,7 +98,9 @@ export class Catalogue {
 
   /** The innermost part a property belongs to; undefined for what holds for the whole instrument. */
   partOf(path: string): string | undefined {
-    if (this.part(path)) return path;
+    // What a maker may name for himself is no part where the catalogue has a property: `bracing.wood` is no brace.
+    const part = this.part(path);
+    if (part && (part.path === path || !this.property(path))) return path;
     const end = path.lastIndexOf('.');
     return end < 0 ? undefined : this.partOf(path.slice(0, end));
   }

@@ -65,7 +65,7 @@ async function written(
 ): Promise<Uint8Array> {
   if (format === 'pdf') return pdfOf(pictures, paper, pdfWords(name, shop, wording), new Date());
   const one = pictures.length === 1 ? pictures[0]! : beside(pictures, name, name);
-  return new TextEncoder().encode(format === 'dxf' ? dxfOf(one) : svgOf(one, wording.language));
+  return new TextEncoder().encode(format === 'dxf' ? dxfOf(one) : svgOf(one, { language: wording.language }));
 }
 
 async function save(output: string, bytes: Uint8Array, io: Io): Promise<void> {

@@ -113,16 +113,16 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
 
   program
     .command('sheet')
-    .description(text('write a sheet to print: bench, client, care or papers'))
-    .argument('<name>', text('a recipe, build or order'))
-    .addOption(new Option('--kind <kind>', text('which sheet')).choices(SHEET_KINDS).default('bench'))
+    .description(text('write a sheet to print: bench, client, care or papers; or all open orders'))
+    .argument('[name]', text('a recipe, build or order'))
+    .addOption(new Option('--kind <kind>', text('which sheet')).choices([...SHEET_KINDS, 'orders']).default('bench'))
     .option('--in <folder>', text('the folder of the shop'), '.')
     .addOption(
       new Option('--format <format>', text('a page for the browser, or plain data'))
         .choices(SHEET_FORMATS)
         .default('html'),
     )
-    .action((name: string, options: SheetOptions) => done(sheet(name, options, io)));
+    .action((name: string | undefined, options: SheetOptions) => done(sheet(name, options, io)));
 
   program
     .command('plan')

@@ -6,10 +6,19 @@ import { writeQuantity } from '../quantities/write.js';
 import type { Value } from '../facts/facts.js';
 import type { ShopSettings } from '../recipes/instrument/shop-settings.js';
 
-/** A size written in inches, or in a shop that prints inches, has them first; everything else is in the catalogue's unit. */
+/**
+ * A size written in inches, or in a shop that prints inches, has them first. What is usually said in feet and was written in
+ * metres stays in metres: `9 m`, not 29.5276 ft. Everything else is in the catalogue's unit.
+ */
 export function writeOnPaper(path: string, value: Value, { units }: Pick<ShopSettings, 'units'>): string {
-  if (value.kind !== 'quantity' || unitFor(path)?.symbol !== 'mm') return writeInShopUnit(path, value);
+  if (value.kind !== 'quantity') return writeInShopUnit(path, value);
   const { quantity, written } = value;
+  const usual = unitFor(path);
+  if (usual?.symbol !== 'mm') {
+    const isForeign = usual?.system === 'inch' && quantity.unit !== undefined && quantity.unit.system !== 'inch';
+    if (!isForeign || units === 'inch') return writeInShopUnit(path, value);
+    return writeQuantity(quantity.si, quantity.dimension, { unit: quantity.unit, digits: BENCH_DIGITS });
+  }
   const wroteInches = quantity.unit?.system === 'inch' && written !== '';
   if (!wroteInches && units !== 'inch') return writeInShopUnit(path, value);
   return `${wroteInches ? written : length(quantity.si, 'in')} (${length(quantity.si, 'mm')})`;

@@ -29,6 +29,10 @@ export function pathInWords(path: string, { text }: Wording): string {
 
 /** A path with its part: `Tone bar 1, width`; what belongs to the instrument as a whole by itself: `Scale`. */
 export function valueInWords(path: string, partOf: (path: string) => string | undefined, wording: Wording): string {
+  if (path.startsWith('mass.')) {
+    const weighed = capitalised(path.slice(5).replaceAll('-', ' '));
+    return `${wording.text(weighed)}, ${wording.text('mass')}`;
+  }
   const part = partOf(path);
   if (part === undefined) return capitalised(pathInWords(path, wording));
   if (part === path) return partInWords(part, wording);
@@ -54,4 +58,9 @@ function inWords(name: string): string {
 
 function capitalised(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** A word of the language as people read it: `french-polish` is "French polish" in the reader's language. */
+export function nameInWords(name: string, { text }: Wording): string {
+  return text(inWords(name));
 }

@@ -7,8 +7,11 @@ import { DIMENSION } from '../quantities/dimension.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
 import { english } from '../wording/wording.js';
-import { onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
+import { said, serialOf } from './bench-boxes.js';
+import { makerOf } from './client.js';
+import { boxFor, onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
 import type { SheetSubject } from './sheet-subject.js';
+import { valueInWords } from '../reports/part-words.js';
 import { inWords } from './sheet-words.js';
 import { writeOnPaper } from '../reports/on-paper.js';
 
@@ -21,7 +24,11 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
     title: say`Setup and care: ${subject.title}`,
     shop: workshop.settings().title ?? '',
     intro: [],
-    boxes: [text('Serial number'), text('Date')],
+    boxes: [
+      boxFor(text('Serial number'), serialOf(workshop, subject)),
+      boxFor(text('Date'), said(workshop, subject, 'finished')),
+      boxFor(text('Maker'), makerOf(workshop)),
+    ],
     sections: [
       setupSection(workshop, subject),
       stringSection(workshop, subject),
@@ -42,7 +49,7 @@ function setupSection(workshop: Workshop, { values, definition }: SheetSubject):
   const rows = values
     .filter(({ path, value }) => value.kind === 'quantity' && (path.startsWith('setup.') || OTHERS.has(path)))
     .map(({ path, value, before, from }) => {
-      const what = text(inWords(path.replace('setup.', '')));
+      const what = valueInWords(path, (each) => workshop.catalogue.partOf(each), workshop.wording);
       const written = writeOnPaper(path, value, settings);
       // What a build says of its setup is how it was set; the recipe says how it was meant.
       if (definition.kind !== 'build' || from.definition !== definition) return [what, written, WRITE];

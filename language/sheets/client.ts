@@ -1,71 +1,101 @@
-/** The client sheet: woods, appointments, options and setup, and of an order what was agreed. No voicing numbers. */
+/** The client sheet: everything that was ordered, and nothing of the voicing. */
 import { DEFERRAL } from '../catalogue/cautions.js';
 import type { Property } from '../catalogue/property.js';
-import { writeInShopUnit } from '../reports/shop-values.js';
-import { partOf, partTitle, withinPart } from '../reports/part-of.js';
+import { planOfSide } from '../reports/plan/plan-of.js';
+import { valueInWords } from '../reports/part-words.js';
+import type { Held } from '../recipes/instrument/instrument.js';
+import { saysNone } from '../recipes/instrument/values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { english } from '../wording/wording.js';
-import type { Sheet, SheetSection } from './sheet.js';
+import { onPaper } from './bench-targets.js';
+import { clientFigure } from './figures.js';
+import { orderText, requestsSection } from './order-words.js';
+import { boxFor, type Sheet, type SheetSection } from './sheet.js';
 import type { SheetSubject } from './sheet-subject.js';
-import { asTitle, inWords } from './sheet-words.js';
-import { woodsOf } from './sheet-woods.js';
-import { writeOnPaper } from '../reports/on-paper.js';
+import { asTitle } from './sheet-words.js';
+import { speciesOf } from './sheet-woods.js';
 
 export function clientSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
+  const figure = clientFigure(planOfSide(workshop, subject.side, subject.definition));
+  const requests = subject.order && requestsSection(workshop, subject.order);
   const agreed = agreedSection(workshop, subject);
+  const description = subject.values.find(({ path }) => path === 'description')?.value;
   return {
     kind: 'client',
     language,
-    title: subject.order ? say`${subject.title}, for order ${subject.order.name.text}` : subject.title,
+    title: subject.title,
     shop: workshop.settings().title ?? '',
-    intro: [],
-    boxes: [],
+    intro: [
+      ...(subject.order ? [say`Order ${subject.order.name.text}`] : []),
+      ...(description?.kind === 'text' ? [description.text] : []),
+    ],
+    boxes: [
+      boxFor(text('Client'), subject.order && orderText(workshop, subject.order, 'client')),
+      boxFor(text('Maker'), makerOf(workshop)),
+    ],
     sections: [
-      woodSection(workshop, subject),
+      ...(figure === undefined ? [] : [{ title: text('From the front'), figure }]),
       choiceSection(workshop, subject),
+      woodSection(workshop, subject),
+      ...(requests ? [requests] : []),
       ...(agreed ? [agreed] : []),
-      signed(text),
+      { title: text('Seen and agreed'), boxes: [text('Maker'), text('Client'), text('Date')] },
     ],
     cautions: [],
     closing: text(DEFERRAL),
   };
 }
 
+/** Who works here, or the shop where nobody is named. */
+export function makerOf(workshop: Workshop): string | undefined {
+  const shop = workshop.shelf.shop();
+  const maker = shop && workshop.stated(shop).get('maker')?.value;
+  return maker?.kind === 'text' ? maker.text : workshop.settings().title;
+}
+
+/** One row a species, with the parts it is in. */
 function woodSection(workshop: Workshop, subject: SheetSubject): SheetSection {
   const { text } = workshop.wording;
   return {
     title: text('Woods'),
-    columns: [text('part'), text('wood'), text('Latin name')],
-    rows: woodsOf(workshop, subject).map(({ part, species, set, latin }) => [
-      asTitle(part, workshop.wording),
-      asTitle(species ?? set, workshop.wording),
+    columns: [text('wood'), text('Latin name'), text('parts')],
+    rows: speciesOf(workshop, subject).map(({ name, latin, parts }) => [
+      asTitle(name, workshop.wording),
       latin ?? '–',
+      parts.join(', '),
     ]),
   };
 }
 
-/** What a player sees, feels under the hand or plugs in. */
+/** What a player sees, feels under the hand or plugs in, and whatever the order itself asks for. */
 function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection {
   const { text } = workshop.wording;
-  const shown = subject.values.filter(({ path, value }) => {
-    const property = workshop.catalogue.property(path, 'recipe');
-    return property !== undefined && value.kind !== 'unknown' && isForClient(property);
-  });
+  const shown = subject.values.filter((held) => isShown(workshop, subject, held));
   return {
     title: text('The instrument'),
-    columns: [text('part'), text('what'), text('choice')],
-    rows: shown.map(({ path, value }, i) => [
-      // A part is named once.
-      i > 0 && partOf(path) === partOf(shown[i - 1]!.path) ? '' : partTitle(partOf(path), workshop.wording),
-      text(inWords(withinPart(path))),
-      value.kind === 'text'
-        ? value.text
-        : value.kind === 'name'
-          ? text(inWords(value.name))
-          : writeOnPaper(path, value, workshop.settings()),
-    ]),
+    columns: [text('what'), text('choice')],
+    rows: shown.map((held) => {
+      const what = valueInWords(held.path, (path) => workshop.catalogue.partOf(path), workshop.wording);
+      const choice = saysNone(held.value) ? text('none') : onPaper(held, workshop);
+      return [what, isOrdered(subject, held) ? { strong: choice } : choice];
+    }),
   };
+}
+
+function isShown(workshop: Workshop, subject: SheetSubject, held: Held): boolean {
+  const property = workshop.catalogue.property(held.path, 'recipe');
+  if (property === undefined || held.value.kind === 'unknown' || ABOUT.has(held.path)) return false;
+  if (isOrdered(subject, held)) return property.class !== 'voicing' || SAID_IN_WORDS.has(property.kind);
+  return isForClient(property);
+}
+
+/** Told at the head of the sheet. */
+const ABOUT: ReadonlySet<string> = new Set(['title', 'description', 'model']);
+
+/** Chosen by the client: in the order itself, or with a package it takes up. */
+function isOrdered({ order }: SheetSubject, { from, via }: Held): boolean {
+  return order !== undefined && (from.definition === order || via === 'package');
 }
 
 /** Numbers by which the voice is made stay in the shop: of voicing and body only words, the scale and the neck. */
@@ -78,30 +108,30 @@ export function isForClient({ path, kind, class: of }: Property): boolean {
 
 const SAID_IN_WORDS: ReadonlySet<Property['kind']> = new Set(['text', 'choice', 'species', 'strings']);
 
-const FOR_EVERYBODY: ReadonlySet<string> = new Set(['kind', 'form', 'scale', 'nut.width', 'handed', 'strings']);
+/** What shapes the box for the player's reach, too, whatever it does to the voice. */
+const FOR_EVERYBODY: ReadonlySet<string> = new Set([
+  ...['kind', 'form', 'scale', 'nut.width', 'handed', 'strings', 'neck.join-fret', 'frets.count'],
+  ...['cutaway.kind', 'cutaway.side', 'port.side', 'electronics.jack'],
+]);
 
-/** Numbers a player feels under the hand. */
-const FELT = /^(?:setup|nut|neck|fingerboard)\./;
+/** Numbers a player feels under the hand; what parts weigh is no concern of theirs. */
+const FELT = /^(?:setup|nut|neck|fingerboard)\.(?!.*mass$)/;
 
 const AGREED: readonly (readonly [path: string, title: string])[] = [
   ['agreed', english('Agreed on')],
   ['promised', english('Promised for')],
   ['price', english('Price')],
   ['terms', english('Terms')],
+  ['player', english('How it will be played')],
+  ['destination', english('It goes to')],
 ];
 
 function agreedSection(workshop: Workshop, { order }: SheetSubject): SheetSection | undefined {
   if (!order) return undefined;
   const { text } = workshop.wording;
-  const stated = workshop.stated(order);
   const rows = AGREED.flatMap(([path, title]) => {
-    const value = stated.get(path)?.value;
-    if (!value) return [];
-    return [[text(title), value.kind === 'text' ? value.text : writeInShopUnit(path, value, 'order')]];
+    const said = orderText(workshop, order, path);
+    return said === undefined ? [] : [[text(title), said]];
   });
   return rows.length === 0 ? undefined : { title: text('What was agreed'), rows };
-}
-
-function signed(text: (english: string) => string): SheetSection {
-  return { title: text('Seen and agreed'), boxes: [text('Maker'), text('Client'), text('Date')] };
 }

@@ -1,7 +1,7 @@
 /** A sheet as a document that needs nothing but itself: no script, nothing from elsewhere, every text escaped. */
 import styles from './sheet.css?raw';
 import { visible } from '../wording/visible.js';
-import type { Sheet, SheetCell, SheetSection } from './sheet.js';
+import type { Sheet, SheetBox, SheetCell, SheetSection } from './sheet.js';
 
 export function sheetAsHtml(sheet: Sheet): string {
   const { title, shop, intro, boxes, sections, cautions, closing, language } = sheet;
@@ -9,7 +9,7 @@ export function sheetAsHtml(sheet: Sheet): string {
 <html lang="${escaped(language)}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'; img-src 'self' file:">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
 <style>
@@ -40,13 +40,28 @@ function tag(name: string, kind: string, text: string): string {
   return text === '' ? '' : `<${name}${kind === '' ? '' : ` class="${kind}"`}>${escaped(text)}</${name}>`;
 }
 
-function sectionAsHtml({ title, text = [], columns, rows, boxes = [] }: SheetSection): string {
-  return `<section>
+/** Rows that are never parted. */
+const WHOLE = 12;
+
+function sectionAsHtml(section: SheetSection): string {
+  const { title, text = [], figure, columns, rows, boxes = [], ownPage, photo, photos = [] } = section;
+  // A short table stays on one page.
+  const kinds = [...(ownPage ? ['page'] : []), ...(rows && rows.length <= WHOLE && !figure ? ['whole'] : [])];
+  return `<section${kinds.length > 0 ? ` class="${kinds.join(' ')}"` : ''}>
+<div class="head">
 <h2>${escaped(title)}</h2>
 ${text.map((sentence) => tag('p', '', sentence)).join('\n')}
+${figure === undefined ? '' : `<div class="figure">${figure}</div>`}
+</div>
 ${rows && rows.length > 0 ? tableAsHtml(columns, rows) : ''}
 ${boxesAsHtml(boxes)}
+${photo === undefined ? '' : `<div class="photo"><span>${escaped(photo)}</span></div>`}
+${photos.map(photoAsHtml).join('\n')}
 </section>`;
+}
+
+function photoAsHtml({ address, caption }: NonNullable<SheetSection['photos']>[number]): string {
+  return `<figure class="print"><img src="${escaped(encodeURI(address))}" alt="${escaped(caption)}"><figcaption>${escaped(caption)}</figcaption></figure>`;
 }
 
 function tableAsHtml(columns: readonly string[] | undefined, rows: readonly (readonly SheetCell[])[]): string {
@@ -83,13 +98,17 @@ function isBox(cell: SheetCell): cell is { readonly write: true } {
   return typeof cell !== 'string' && 'write' in cell;
 }
 
+/** A figure with its unit, short enough to stay in one line. */
 function isFigure(text: string): boolean {
-  return /^[±−+-]?\d/.test(text);
+  return text.length <= 24 && /^[±−+-]?\d/.test(text);
 }
 
-function boxesAsHtml(boxes: readonly string[]): string {
+function boxesAsHtml(boxes: readonly SheetBox[]): string {
   if (boxes.length === 0) return '';
-  const all = boxes.map((label) => `<div><dt>${escaped(label)}</dt><dd></dd></div>`);
+  const all = boxes.map((box) => {
+    const { label, value } = typeof box === 'string' ? { label: box, value: '' } : box;
+    return `<div><dt>${escaped(label)}</dt><dd>${escaped(value)}</dd></div>`;
+  });
   return `<dl class="boxes">${all.join('')}</dl>`;
 }
 

@@ -1,17 +1,19 @@
 /** Species by part with Latin name, country and papers, as border authorities ask for them. */
 import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '../catalogue/cautions.js';
-import { shown } from '../checks/phrases.js';
+import { DIMENSION } from '../quantities/dimension.js';
+import { writeQuantity } from '../quantities/write.js';
 import { writeInShopUnit } from '../reports/shop-values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
-import { onceEach, type Sheet, type SheetCell, WRITE } from './sheet.js';
+import { serialOf } from './bench-boxes.js';
+import { orderText } from './order-words.js';
+import { boxFor, onceEach, type Sheet, type SheetCell, WRITE } from './sheet.js';
 import type { SheetSubject } from './sheet-subject.js';
 import { asTitle } from './sheet-words.js';
-import { speciesSaying, woodsOf } from './sheet-woods.js';
+import { speciesOf, speciesSaying } from './sheet-woods.js';
 
 export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   const { say, text, language } = workshop.wording;
-  const woods = woodsOf(workshop, subject);
   const regulated = speciesSaying(workshop, subject, 'trade');
   const trade = regulated.length > 0 ? cautionOnSpecies('trade') : undefined;
   const materials = subject.values.flatMap(({ path, value }) =>
@@ -25,21 +27,27 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
     title: say`Species and papers: ${subject.title}`,
     shop: workshop.settings().title ?? '',
     intro: destination?.kind === 'text' ? [say`It goes to: ${destination.text}`] : [],
-    boxes: [text('Serial number'), text('Country of destination'), text('Date')],
+    boxes: [
+      boxFor(text('Serial number'), serialOf(workshop, subject)),
+      boxFor(text('Country of destination'), subject.order && orderText(workshop, subject.order, 'destination')),
+      text('Date'),
+    ],
     sections: [
       {
-        title: text('Woods by part'),
-        columns: [text('part'), text('wood'), text('Latin name'), text('grown in'), text('papers'), text('quantity')],
-        rows: woods.map(({ part, species, set, latin, country, papers }): readonly SheetCell[] => [
-          asTitle(part, workshop.wording),
-          species === undefined || species === set
-            ? asTitle(set, workshop.wording)
-            : `${asTitle(species, workshop.wording)} (${set})`,
-          latin ?? WRITE,
-          country ?? WRITE,
-          papers ?? WRITE,
-          massOf(workshop, subject, part) ?? WRITE,
-        ]),
+        title: text('Woods by species'),
+        columns: [text('wood'), text('Latin name'), text('parts'), text('grown in'), text('papers'), text('quantity')],
+        rows: speciesOf(workshop, subject).map(
+          ({ name, latin, parts, paths, sets, countries, papers }): readonly SheetCell[] => [
+            sets.length === 0
+              ? asTitle(name, workshop.wording)
+              : `${asTitle(name, workshop.wording)} (${sets.join(', ')})`,
+            latin ?? WRITE,
+            parts.join(', '),
+            countries.length > 0 ? countries.join(', ') : WRITE,
+            papers.length > 0 ? papers.join(', ') : WRITE,
+            massOfAll(workshop, subject, paths) ?? WRITE,
+          ],
+        ),
       },
       ...(regulated.length > 0 ? [{ title: text('What is known of the trade in them'), text: regulated }] : []),
     ],
@@ -51,16 +59,22 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
   };
 }
 
-/** What is in the instrument, weighed or computed; offcuts are not counted. */
+/** What is in the instrument of one species; offcuts are not counted. Unknown as soon as one part is. */
+function massOfAll(workshop: Workshop, subject: SheetSubject, parts: readonly string[]): string | undefined {
+  const masses = parts.map((part) => massOf(workshop, subject, part));
+  if (masses.some((mass) => mass === undefined)) return undefined;
+  const sum = masses.reduce<number>((all, mass) => all + (mass ?? 0), 0);
+  return writeQuantity(sum, DIMENSION.mass, { unit: 'g' });
+}
+
+/** kg, weighed or computed. */
 function massOf(
   workshop: Workshop,
   { definition, evaluation, values }: SheetSubject,
   part: string,
-): string | undefined {
+): number | undefined {
   const readings = definition.kind === 'build' ? (workshop.build(definition.name.text)?.readings ?? []) : [];
   const read = readings.flatMap((reading) => reading.values.get(`${part}.mass`) ?? []).at(-1);
-  const weighed = read ?? values.find(({ path }) => path === `${part}.mass`);
-  if (weighed) return writeInShopUnit(weighed.path, weighed.value);
-  const computed = evaluation.derived(`${part}.mass`);
-  return computed?.known ? shown(computed.si, computed.quantity) : undefined;
+  const weighed = (read ?? values.find(({ path }) => path === `${part}.mass`))?.value;
+  return weighed?.kind === 'quantity' ? weighed.quantity.si : evaluation.number(`${part}.mass`);
 }

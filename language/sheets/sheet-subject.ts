@@ -17,6 +17,8 @@ export interface SheetSubject {
   readonly values: readonly Held[];
   readonly evaluation: Evaluation;
   readonly title: string;
+  /** For the drawings: the same, as one side of a comparison has it. */
+  readonly side: Side;
 }
 
 /** Undefined when nothing of that name can have a sheet. */
@@ -30,12 +32,14 @@ export function subjectOf(workshop: Workshop, name: string): SheetSubject | unde
   const asked = order && !instrument ? workshop.ordered(name) : undefined;
   const values = asked ? asOrdered(asked.values, side, workshop) : side.values;
   const title = values.get('title')?.value;
+  const evaluation = asked ? workshop.evaluateInFull(values) : side.evaluation;
   return {
     name: side.name,
     definition,
+    side: { ...side, values, evaluation },
     ...(order && !instrument ? { order } : {}),
     values: inOrder(partsInOrder(values, ['recipe', 'build'])),
-    evaluation: asked ? workshop.evaluateInFull(values) : side.evaluation,
+    evaluation,
     title: title?.kind === 'text' ? title.text : side.name,
   };
 }

@@ -2,6 +2,7 @@
 import type { Value } from '../facts/facts.js';
 import type { Workshop } from '../recipes/workshop.js';
 import type { SheetSubject } from './sheet-subject.js';
+import { partInWords } from '../reports/part-words.js';
 import { asTitle } from './sheet-words.js';
 
 export interface PartWood {
@@ -38,6 +39,39 @@ export function woodsOf(workshop: Workshop, { values }: SheetSubject): readonly 
       },
     ];
   });
+}
+
+export interface SpeciesOnSheet {
+  /** The species, or the set where no species is known. */
+  readonly name: string;
+  readonly latin?: string;
+  /** In words: `Top`, `Bridge plate`. */
+  readonly parts: readonly string[];
+  /** Paths of the parts. */
+  readonly paths: readonly string[];
+  readonly sets: readonly string[];
+  readonly countries: readonly string[];
+  readonly papers: readonly string[];
+}
+
+/** Each species once, with the parts made of it, in the order of the parts. */
+export function speciesOf(workshop: Workshop, subject: SheetSubject): readonly SpeciesOnSheet[] {
+  const found = new Map<string, PartWood[]>();
+  for (const one of woodsOf(workshop, subject)) {
+    const name = one.species ?? one.set;
+    found.set(name, [...(found.get(name) ?? []), one]);
+  }
+  const each = (all: readonly (string | undefined)[]) => [...new Set(all.filter((one) => one !== undefined))];
+  return [...found].map(([name, all]) => ({
+    name,
+    latin: all.find(({ latin }) => latin !== undefined)?.latin,
+    // All braces of a plate that are of one wood are told as its bracing.
+    parts: each(all.map(({ part }) => partInWords(part.replace(/^((?:back-)?bracing)\..*$/, '$1'), workshop.wording))),
+    paths: all.map(({ part }) => part),
+    sets: each(all.map(({ set }) => (set === name ? undefined : set))),
+    countries: each(all.map(({ country }) => country)),
+    papers: each(all.map(({ papers }) => papers)),
+  }));
 }
 
 /** `indian-rosewood: Can sensitise …`, once for each species of which something of the kind is said. */

@@ -5,7 +5,8 @@ export const SHEET_KINDS = ['bench', 'client', 'care', 'papers'] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
 
 export interface Sheet {
-  readonly kind: SheetKind;
+  /** `orders`: of the whole shop. */
+  readonly kind: SheetKind | 'orders';
   /** BCP 47. */
   readonly language: string;
   readonly title: string;
@@ -13,8 +14,7 @@ export interface Sheet {
   readonly shop: string;
   /** Sentences below the title. */
   readonly intro: readonly string[];
-  /** To be filled in by hand: `Serial number`. */
-  readonly boxes: readonly string[];
+  readonly boxes: readonly SheetBox[];
   readonly sections: readonly SheetSection[];
   /** Each once, with its source. */
   readonly cautions: readonly { readonly text: string; readonly source: string }[];
@@ -22,20 +22,36 @@ export interface Sheet {
   readonly closing: string;
 }
 
+/** To be filled in by hand, or filled in already where it is known. */
+export type SheetBox = string | { readonly label: string; readonly value: string };
+
 export interface SheetSection {
   readonly title: string;
   readonly text?: readonly string[];
+  /** A drawing as markup that this program made, every text in it escaped. */
+  readonly figure?: string;
   readonly columns?: readonly string[];
   /** An empty first cell: the one above heads this row too. */
   readonly rows?: readonly (readonly SheetCell[])[];
-  /** To be filled in by hand at this point. */
-  readonly boxes?: readonly string[];
+  /** To be filled in at this point. */
+  readonly boxes?: readonly SheetBox[];
+  /** Begins a page of its own on paper. */
+  readonly ownPage?: boolean;
+  /** Room for a photograph: what it is of. */
+  readonly photo?: string;
+  /** Photographs there are: addresses relative to the sheet’s folder, with what they show. */
+  readonly photos?: readonly { readonly address: string; readonly caption: string }[];
 }
 
 /** Words or a figure; `write`: a box to write in. `strong`: other than in the parent. */
 export type SheetCell = string | { readonly write: true } | { readonly strong: string };
 
 export const WRITE: SheetCell = { write: true };
+
+/** A box with its value where that is known. */
+export function boxFor(label: string, value: string | undefined): SheetBox {
+  return value === undefined || value === '' ? label : { label, value };
+}
 
 /** Cautions, the same one never twice. */
 export function onceEach(cautions: readonly Caution[]): readonly Caution[] {

@@ -3,6 +3,7 @@ import { type Freeze, type Property, STAGES } from '../../catalogue/property.js'
 import { effectsBetween, isDiscernible } from '../../recipes/evaluation/effects.js';
 import type { Definition, RequestStatement, Span, Value, WithStatement } from '../../facts/facts.js';
 import { type Held, isWithin } from '../../recipes/instrument/instrument.js';
+import { stageReached } from '../../recipes/builds/stage-reached.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import type { Written } from '../../recipes/instrument/written.js';
 import type { Wording } from '../../wording/wording.js';
@@ -115,21 +116,6 @@ function asked(definition: Definition, workshop: Workshop): readonly Asked[] {
     }
   }
   return [...all.values()];
-}
-
-/** The last stage done, as the order or the build that fills it says; −1 where neither does. */
-function stageReached(order: Definition, workshop: Workshop): number {
-  const stated = workshop.stated(order);
-  const named = stated.get('build')?.value;
-  const name = named?.kind === 'text' ? named.text : named?.kind === 'name' ? named.name : undefined;
-  const build = name === undefined ? undefined : workshop.shelf.find('build', name);
-  const ofBuild = build && workshop.stated(build);
-  const reached = [stated, ofBuild].map((values) => {
-    const value = values?.get('reached')?.value;
-    return value?.kind === 'name' ? STAGES.findIndex((one) => one === value.name) : -1;
-  });
-  const dated = STAGES.map((stage, i) => (ofBuild?.has(`done.${stage}`) ? i : -1));
-  return Math.max(...reached, ...dated);
 }
 
 function isSooner(a: Asked['frozen'], b: Asked['frozen']): boolean {

@@ -8,6 +8,8 @@ const ARROW = 3;
 /** The gap before an extension line begins, and how far it passes the line. */
 const GAP = 1;
 const BEYOND = 2;
+/** From one line to the next beside it. */
+const ROW = 7;
 
 export interface DrawnDimension {
   readonly shapes: readonly Shape[];
@@ -19,8 +21,10 @@ export function dimensionLines(dimension: Dimension | Note, scale = 1): DrawnDim
   return dimension.kind === 'note' ? noteLines(dimension, scale) : lengthLines(dimension, scale);
 }
 
-function lengthLines({ from, to, along, away, text, part }: Dimension, scale: number): DrawnDimension {
+function lengthLines(dimension: Dimension, scale: number): DrawnDimension {
+  const { from, to, along, text, part, row = 0 } = dimension;
   const size = 1 / scale;
+  const away = dimension.away + Math.sign(dimension.away) * row * ROW * size;
   const way = wayOf(from, to, along);
   const side: Point = [-way[1], way[0]];
   const level = side[0] * from[0] + side[1] * from[1] + away;

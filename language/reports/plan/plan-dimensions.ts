@@ -51,7 +51,7 @@ function bodyDimensions(ask: Ask, { length: say }: DimensionWords): readonly Tol
         text: say(width),
         part,
       },
-      { kind: 'length', from: [0, 0], to: edge, along: 'y', away: widest + 18 + 11 * i, text: say(station), part },
+      { kind: 'length', from: [0, 0], to: edge, along: 'y', away: widest + 14, row: i, text: say(station), part },
     ];
   });
   return [
@@ -61,7 +61,8 @@ function bodyDimensions(ask: Ask, { length: say }: DimensionWords): readonly Tol
       from: [0, 0],
       to: [0, length],
       along: 'y',
-      away: widest + 18 + 11 * BOUTS.length,
+      away: widest + 14,
+      row: BOUTS.length,
       text: say(length),
       part,
     },
@@ -77,7 +78,7 @@ function holeDimensions(ask: Ask, { length: say }: DimensionWords): readonly Tol
   const size = isRound ? `Ø ${say(2 * half[0])}` : `${say(2 * half[0])} × ${say(2 * half[1])}`;
   return [
     { kind: 'note', from: edge, at: [centre[0] + half[0] + 28, centre[1] + half[1] + 8], text: size, part },
-    { kind: 'length', from: [0, 0], to: centre, along: 'y', away: -(widest + 18), text: say(centre[1]), part },
+    { kind: 'length', from: [0, 0], to: centre, along: 'y', away: -(widest + 14), text: say(centre[1]), part },
   ];
 }
 
@@ -90,14 +91,16 @@ function scaleDimensions(ask: Ask, { length: say, text }: DimensionWords): reado
       ...{ kind: 'length', along: 'y', part: 'scale' },
       from: [x, saddle],
       to: [x, nut],
-      away: -(widest + 40),
+      away: -(widest + 14),
+      row: 2,
       text: `${text('Scale')} ${say(scale)}`,
     },
     {
       ...{ kind: 'length', along: 'y', part: 'saddle' },
       from: [x, 0],
       to: [x, saddle],
-      away: -(widest + 29),
+      away: -(widest + 14),
+      row: 1,
       text: say(saddle),
     },
   ];

@@ -78,6 +78,8 @@ export interface Dimension {
   readonly to: Point;
   readonly along?: 'x' | 'y';
   readonly away: number;
+  /** Lines side by side: which one this is, counted from the nearest, so that they keep their distance on paper. */
+  readonly row?: number;
   readonly text: string;
   readonly part?: string;
 }

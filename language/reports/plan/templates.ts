@@ -139,13 +139,13 @@ function bracesFromSide({ bracesOf, partTitle }: TemplateSource): Omit<Picture, 
 }
 
 /** The brace standing on its glued face, its notches as they are cut, with its lower left corner at a place. */
-export function profileShapes({ shape, notches, part, height }: BraceProfile, [x, y]: Point): readonly Shape[] {
+export function profileShapes({ shape, notches, part }: BraceProfile, [x, y]: Point): readonly Shape[] {
   const at = ([px, py]: Point): Point => [x + px, y + py];
   return [
     closed('braces', part, shape.map(at)),
     ...notches.map(({ from, to, depth, side }): Shape => {
       const crest = heightAt(shape, (from + to) / 2);
-      const [low, high] = side === 'face' ? [0, depth] : [crest - depth, Math.max(crest, height)];
+      const [low, high] = side === 'face' ? [0, depth] : [crest - depth, crest];
       return rectangle('notches', 'thin', part, at([(from + to) / 2, (low + high) / 2]), to - from, high - low);
     }),
   ];

@@ -7,28 +7,39 @@ import { boxOfPicture, type Picture } from './picture.js';
 /** mm around what is drawn. */
 const MARGIN = 5;
 
-export function svgOf(picture: Picture, language = 'en'): string {
+export interface SvgOptions {
+  readonly language?: string;
+  /** Of the paper; lines keep their width on it. */
+  readonly scale?: number;
+  /** Lines so much thinner than those of a drawing on the wall. */
+  readonly fine?: number;
+}
+
+export function svgOf(picture: Picture, { language = 'en', scale = 1, fine = 1 }: SvgOptions = {}): string {
   const { left, bottom, right, top } = boxOfPicture(picture);
   const [width, height] = [right - left + 2 * MARGIN, top - bottom + 2 * MARGIN];
   const place = ([x, y]: Point): Point => [x - left + MARGIN, top + MARGIN - y];
-  const groups = LAYERS.flatMap((layer) => groupOf(layer, picture, place));
+  const groups = LAYERS.flatMap((layer) => groupOf(layer, picture, place, scale / fine));
   return `<?xml version="1.0" encoding="UTF-8"?>
-<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" lang="${language}">
+<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width * scale)}mm" height="${mm(height * scale)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" lang="${language}">
 <title>${escapedXml(picture.title)}</title>
 ${groups.join('\n')}
 </svg>
 `;
 }
 
-function groupOf(layer: Layer, picture: Picture, place: (p: Point) => Point): readonly string[] {
-  const shapes = picture.shapes.filter((shape) => shape.layer === layer).map((shape) => shapeAsSvg(shape, place));
+function groupOf(layer: Layer, picture: Picture, place: (p: Point) => Point, scale: number): readonly string[] {
+  const shapes = picture.shapes
+    .filter((shape) => shape.layer === layer)
+    .map((shape) => shapeAsSvg(shape, place, scale));
   const labels = picture.labels.filter((label) => label.layer === layer).map((label) => labelAsSvg(label, place));
   if (shapes.length + labels.length === 0) return [];
   return [`<g id="${layer}" fill="none" stroke="#000" stroke-linejoin="round">`, ...shapes, ...labels, '</g>'];
 }
 
-function shapeAsSvg(shape: Shape, place: (p: Point) => Point): string {
-  const { width, dashes } = LINE_LOOKS[shape.line];
+function shapeAsSvg(shape: Shape, place: (p: Point) => Point, scale: number): string {
+  const line = LINE_LOOKS[shape.line];
+  const [width, dashes] = [mm(line.width / scale), line.dashes.map((dash) => mm(dash / scale))];
   const look = `stroke-width="${width}"${dashes.length > 0 ? ` stroke-dasharray="${dashes.join(' ')}"` : ''}`;
   const data = shape.part === undefined ? '' : ` data-part="${escapedXml(shape.part)}"`;
   if (shape.kind === 'circle') {
