@@ -11,7 +11,7 @@ export function partInWords(part: string, wording: Wording): string {
   }
   const whole = capitalised(inWords(part));
   const known = text(whole);
-  if (known !== whole || words.length === 1) return known;
+  if (known !== whole || words.length === 1 || wording.language === 'en') return known;
   const [first = '', ...inner] = words.map((word, i) => text(i === 0 ? capitalised(inWords(word)) : inWords(word)));
   return [first, ...inner].join(', ');
 }

@@ -17,6 +17,8 @@ export function triedSection(workshop: Workshop, subject: SheetSubject): SheetSe
   const rows = subject.values.flatMap((held): readonly (readonly SheetCell[])[] => {
     if (!isDoneHere(held, subject) || sameValue(held.before?.value, held.value)) return [];
     const before = held.before ? onPaper(held.before, workshop) : '–';
+    // Made as meant, to the digits that are told.
+    if (before === onPaper(held, workshop)) return [];
     return [[inWords(held.path, workshop), before, { strong: onPaper(held, workshop) }, howOf(held, workshop)]];
   });
   if (rows.length === 0) return undefined;

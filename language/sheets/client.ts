@@ -86,6 +86,7 @@ function choiceSection(workshop: Workshop, subject: SheetSubject): SheetSection 
 function isShown(workshop: Workshop, subject: SheetSubject, held: Held): boolean {
   const property = workshop.catalogue.property(held.path, 'recipe');
   if (property === undefined || held.value.kind === 'unknown' || ABOUT.has(held.path)) return false;
+  if (FOR_THE_BENCH.test(held.path)) return false;
   if (isOrdered(subject, held)) return property.class !== 'voicing' || SAID_IN_WORDS.has(property.kind);
   return isForClient(property);
 }
@@ -115,7 +116,10 @@ const FOR_EVERYBODY: ReadonlySet<string> = new Set([
 ]);
 
 /** Numbers a player feels under the hand; what parts weigh is no concern of theirs. */
-const FELT = /^(?:setup|nut|neck|fingerboard)\.(?!.*mass$)/;
+const FELT = /^(?:setup\.(?:action|relief)|nut\.string-spread|neck\.depth|fingerboard\.(?:radius|width))/;
+
+/** What an option weighs, and which part carries it, is for the bench. */
+const FOR_THE_BENCH = /(?:[.-]mass|[.-]on)$/;
 
 const AGREED: readonly (readonly [path: string, title: string])[] = [
   ['agreed', english('Agreed on')],

@@ -65,14 +65,14 @@ const AT_STAGE: ReadonlyMap<Stage, readonly Drawn[]> = new Map<Stage, readonly D
       { view: 'top', layers: [...BODY, 'neck', 'bridge'], told: ['scale', 'saddle', 'bridge'] },
     ],
   ],
-  ['setup', [{ view: 'top', layers: [...BODY, 'soundhole', 'bridge', 'strings'], told: ['bridge', 'saddle'] }]],
+  ['setup', [{ view: 'top', layers: [...BODY, 'soundhole', 'bridge'], told: ['bridge', 'saddle'] }]],
 ]);
 
 /** Figures and arrows on a sheet, against those of a drawing on the wall. */
 const SMALLER = 0.7;
 
 /** mm: what a figure may take of a page. */
-const ROOM = { width: 176, height: 92 };
+const ROOM = { width: 176, height: 84 };
 
 export function stageFigure(plan: Plan, stage: Stage): string | undefined {
   const drawn = (AT_STAGE.get(stage) ?? []).flatMap((one) => pictureFor(plan, one) ?? []);

@@ -51,7 +51,7 @@ function sectionAsHtml(section: SheetSection): string {
 <div class="head">
 <h2>${escaped(title)}</h2>
 ${text.map((sentence) => tag('p', '', sentence)).join('\n')}
-${figure === undefined ? '' : `<div class="figure">${figure}</div>`}
+${figure === undefined ? '' : `<div class="drawing">${figure}</div>`}
 </div>
 ${rows && rows.length > 0 ? tableAsHtml(columns, rows) : ''}
 ${boxesAsHtml(boxes)}

@@ -3,6 +3,7 @@ import { cautionOnSpecies, cautionsOnSheet, cautionsOnValue, DEFERRAL } from '..
 import { DIMENSION } from '../quantities/dimension.js';
 import { writeQuantity } from '../quantities/write.js';
 import { writeInShopUnit } from '../reports/shop-values.js';
+import type { Held } from '../recipes/instrument/instrument.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { cited } from '../wording/cited.js';
 import { serialOf } from './bench-boxes.js';
@@ -61,20 +62,23 @@ export function papersSheet(workshop: Workshop, subject: SheetSubject): Sheet {
 
 /** What is in the instrument of one species; offcuts are not counted. Unknown as soon as one part is. */
 function massOfAll(workshop: Workshop, subject: SheetSubject, parts: readonly string[]): string | undefined {
-  const masses = parts.map((part) => massOf(workshop, subject, part));
+  const weighed = parts.map((part) => weighedMass(workshop, subject, part));
+  const [only] = weighed;
+  if (parts.length === 1 && only) return writeInShopUnit(only.path, only.value);
+  const masses = parts.map((part, i) => {
+    const value = weighed[i]?.value;
+    return value?.kind === 'quantity' ? value.quantity.si : subject.evaluation.number(`${part}.mass`);
+  });
   if (masses.some((mass) => mass === undefined)) return undefined;
-  const sum = masses.reduce<number>((all, mass) => all + (mass ?? 0), 0);
-  return writeQuantity(sum, DIMENSION.mass, { unit: 'g' });
+  return writeQuantity(
+    masses.reduce<number>((all, mass) => all + (mass ?? 0), 0),
+    DIMENSION.mass,
+    { unit: 'g' },
+  );
 }
 
-/** kg, weighed or computed. */
-function massOf(
-  workshop: Workshop,
-  { definition, evaluation, values }: SheetSubject,
-  part: string,
-): number | undefined {
+function weighedMass(workshop: Workshop, { definition, values }: SheetSubject, part: string): Held | undefined {
   const readings = definition.kind === 'build' ? (workshop.build(definition.name.text)?.readings ?? []) : [];
   const read = readings.flatMap((reading) => reading.values.get(`${part}.mass`) ?? []).at(-1);
-  const weighed = (read ?? values.find(({ path }) => path === `${part}.mass`))?.value;
-  return weighed?.kind === 'quantity' ? weighed.quantity.si : evaluation.number(`${part}.mass`);
+  return read ?? values.find(({ path }) => path === `${part}.mass`);
 }
