@@ -18,6 +18,7 @@ import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
 import { type PlaceOptions, show } from './show-command.js';
 import { inLine } from '../wording/visible.js';
+import { ways } from './ways-command.js';
 import { languageOf, sentences, Wording } from '../wording/wording.js';
 
 /** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
@@ -110,6 +111,15 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .argument('[name]', text('a build, recipe or model; all of them, when none is given'))
     .option('--model <model>', text('tell what all builds of this model say together, and what to change next'))
     .action((name: string | undefined, options: EffectsOptions) => done(effects(name, options, io)));
+
+  placed(io, program.command('ways'))
+    .description(text('find every single change that would get there: what it takes, what else it moves, until when'))
+    .argument('<name>', text('a recipe or build'))
+    .argument(
+      '<wish>',
+      text('a computed quantity and what it should be, such as "resonance.top: 170 Hz" or "top.sag: by 2 %"'),
+    )
+    .action((name: string, wish: string, options: PlaceOptions) => done(ways(name, wish, options, io)));
 
   program
     .command('sheet')

@@ -17,6 +17,37 @@ build no-4 of corrie-2 { bracing.wood: billet-2  reading day-1 { resonance.top: 
 build no-5 of corrie-3 { reading day-1 { resonance.top: 183 Hz } }`,
 };
 
+describe('ways', () => {
+  const RECIPES = {
+    'line.bookmatch': `model corrie { scale: 645 mm  bridge { mass: 27 g  pins.mass: 4 g } }
+recipe corrie-1 for corrie { because "First."  saddle.mass: 3 g }
+build no-1 of corrie-1 { reached: setup }`,
+  };
+
+  it('tells what it takes, what else it moves and until when, for a recipe and a build', async () => {
+    for (const name of ['corrie-1', 'no-1']) {
+      const { out, code } = await bookmatch(RECIPES, 'ways', name, 'bridge.moving-mass: 32 g');
+      expect(code).toBe(0);
+      expect(out).toContain(`${name}: bridge.moving-mass is 34 g`);
+      expect(out).toMatch(/bridge\.mass: 27 g → 25 g\n +32\.\d+ ± \S+ g, from 34 g/);
+      expect(out).toContain('Possible at any time.');
+    }
+    const { out } = await bookmatch(RECIPES, 'ways', 'corrie-1', 'bridge.moving-mass: by -2 g', '--format', 'json');
+    expect(JSON.parse(out)).toMatchObject({ met: false, ways: [{ paths: ['bridge.mass'] }, {}] });
+  });
+
+  it('says what cannot be read, is not there, or is met already', async () => {
+    expect((await bookmatch(RECIPES, 'ways', 'corrie-1', 'bridge.moving-mass: below 40 g')).out).toContain(
+      'That is what is wished for.',
+    );
+    const wrong = await bookmatch(RECIPES, 'ways', 'corrie-1', 'brighter please');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain('is no wish that can be read');
+    expect((await bookmatch(RECIPES, 'ways', 'corrie-9', 'top.mass: 160 g')).code).toBe(2);
+    expect((await bookmatch(RECIPES, 'ways', 'corrie-1', 'top.mass: 160 g')).err).toContain('top.mass');
+  });
+});
+
 describe('effects --model', () => {
   it('tells what can be told apart, what each change did, and what to change next', async () => {
     const { out, code } = await bookmatch(SHOP, 'effects', '--model', 'corrie');

@@ -13,6 +13,7 @@ import { inlineParent } from './inline-parent.js';
 import type { Marked, Offer } from './offered-refactoring.js';
 import { rebase } from './rebase.js';
 import { splitRecipe } from './split.js';
+import { waysToExpectation } from './ways-to-expectation.js';
 import { writeAsChange } from './write-as-change.js';
 
 export type { Offer, RefactoringKind } from './offered-refactoring.js';
@@ -20,6 +21,7 @@ export type { Offer, RefactoringKind } from './offered-refactoring.js';
 type Refactoring = (marked: Marked) => readonly Offer[];
 
 const REFACTORINGS: readonly Refactoring[] = [
+  waysToExpectation,
   writeAsChange,
   convertUnits,
   groupAsOneTweak,
