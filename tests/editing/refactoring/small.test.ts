@@ -168,7 +168,9 @@ describe('ways to a missed expectation', () => {
   const missed = '  expect to$0p.mass: below 150 g';
 
   it('are offered with what comes of them, and written by one press', () => {
-    const [offer] = offersIn(line(missed), VENNICK).offers.filter(({ title }) => title.startsWith('top.thickness: 2.8 mm → '));
+    const [offer] = offersIn(line(missed), VENNICK).offers.filter(({ title }) =>
+      title.startsWith('top.thickness: 2.8 mm → '),
+    );
     expect(offer?.title).toMatch(
       /^top\.thickness: 2\.8 mm → 2\.\d+ mm \(top\.mass 1[34]\d(\.\d)? ± \S+ g, from 1\d\d(\.\d)? g\)$/,
     );
@@ -180,7 +182,7 @@ describe('ways to a missed expectation', () => {
   it('are not offered where it is met, and said to be none where no single change does', () => {
     expect(
       offersIn(line('  expect to$0p.mass: below 250 g'), VENNICK)
-        .map(({ title }) => title)
+        .offers.map(({ title }) => title)
         .join(),
     ).not.toContain('→');
     expect(done('Ways to meet top.mass', '  expect to$0p.mass: below 15 g')).toContain('No single change');
