@@ -22,7 +22,8 @@ export async function ways(name: string, wished: string, options: PlaceOptions, 
   if (found.now === undefined) {
     throw new WrongUse(io.wording.say`${found.wish.quantity} cannot be computed for ${name} with what is known of it.`);
   }
-  io.write(options.format === 'json' ? waysAsJson(found) : waysAsText(name, found, io.wording, styleFor(io)));
+  if (options.format === 'json') io.write(waysAsJson(found));
+  else io.print(waysAsText(name, found, io.wording, styleFor(io)));
   return EXIT.fine;
 }
 

@@ -2,10 +2,10 @@
 import { isDiscernible } from '../../recipes/evaluation/effects.js';
 import type { Ways } from '../../recipes/ways/ways.js';
 import { tidy } from '../numbers.js';
-import { asJson } from './findings-json.js';
+import { type Escaped, forJson } from '../border.js';
 
-export function waysAsJson({ wish, now, isMet, ways }: Ways): string {
-  return asJson({
+export function waysAsJson({ wish, now, isMet, ways }: Ways): Escaped {
+  return forJson({
     wish: { quantity: wish.quantity, low: plain(wish.low), high: plain(wish.high) },
     now: plain(now),
     met: isMet,
