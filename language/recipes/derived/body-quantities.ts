@@ -1,4 +1,5 @@
 /** The box: outline, air and the resonance of that air between rigid walls. */
+import { taken } from './taken.js';
 import { rigidAirFrequency } from '../../mechanics/body/air.js';
 import { airVolume } from '../../mechanics/body/air-space.js';
 import { bodyArea, bodyPerimeter } from '../../mechanics/body/cutaway-outline.js';
@@ -66,12 +67,12 @@ export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
 ];
 
 function volume(ask: Ask): number {
-  const plates = (ask.numberIf('top.thickness') ?? 0) + (ask.numberIf('back.thickness') ?? 0);
+  const plates = taken(ask, 'top.thickness') + taken(ask, 'back.thickness');
   const box = ask.number('body.outer-volume') - plates * ask.number('body.top-area');
-  return box * (1 + (ask.numberIf('cutaway.volume-change') ?? 0));
+  return box * (1 + taken(ask, 'cutaway.volume-change'));
 }
 
 function rigidAir(ask: Ask): number {
-  const kelvin = ask.numberIf('shop.climate.temperature') ?? 293.15;
+  const kelvin = taken(ask, 'shop.climate.temperature');
   return rigidAirFrequency({ volume: ask.number('body.volume'), openings: openingsOf(ask), celsius: kelvin - 273.15 });
 }

@@ -1,4 +1,5 @@
 /** Braces of top and back: length, mass, stiffness alone and glued to their strip of plate. */
+import { taken } from './taken.js';
 import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces/carved-brace.js';
 import type { Profile } from '../../mechanics/braces/sections.js';
 import { DIMENSION } from '../../quantities/dimension.js';
@@ -113,7 +114,7 @@ function scallopsOf(ask: Ask, at: (word: string) => string, length: number, heig
   const left = ask.numberIf(at('scallop.height')) ?? (depth === undefined ? undefined : height - depth);
   if (left === undefined) return undefined;
   const place = ask.numberIf(at('scallop.at')) ?? length / 4;
-  const hollow = ask.numberIf(at('scallop.length')) ?? 0.1;
+  const hollow = taken(ask, at('scallop.length'));
   const ends = ask.word(at('scallop.ends'));
   const places = ends === 'both' ? [place, length - place] : ends === 'to' ? [length - place] : [place];
   return places.map((where) => ({ at: where, height: left, length: hollow }));
@@ -146,7 +147,7 @@ function glued(ask: Ask, root: string, plate: 'top' | 'back'): number {
 function stripModulus(ask: Ask, root: string, plate: 'top' | 'back'): number {
   const dx = ask.number(`${root}.${ask.member}.to.station`) - ask.number(`${root}.${ask.member}.from.station`);
   const dy = ask.number(`${root}.${ask.member}.to.offset`) - ask.number(`${root}.${ask.member}.from.offset`);
-  const angle = Math.atan2(dy, dx) - (ask.numberIf(`${plate}.grain-angle`) ?? 0);
+  const angle = Math.atan2(dy, dx) - taken(ask, `${plate}.grain-angle`);
   const [c, s] = [Math.cos(angle) ** 2, Math.sin(angle) ** 2];
   const along = ask.number(`${plate}.wood.modulus.along`);
   const across = ask.number(`${plate}.wood.modulus.across`);

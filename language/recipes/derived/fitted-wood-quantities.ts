@@ -4,6 +4,7 @@
  * The fitted figures say how far they are off: a bending tap owes something to the other direction and to the twist, a
  * twist tap reads G some ten per cent low, a plank bends across its width too and gives way in shear.
  */
+import { taken } from './taken.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import type { OrthotropicWood, Tap } from '../../mechanics/plate/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
@@ -77,7 +78,7 @@ function deflectionTest(ask: Ask): WoodTask['test'] {
     width: ask.numberIf('deflection.rig.width') ?? ask.number('blank.width'),
     thickness: ask.numberIf('deflection.thickness') ?? ask.number('blank.thickness'),
     supports: [first, first + span],
-    loadAt: first + span / 2 + (ask.numberIf('deflection.rig.at') ?? 0),
+    loadAt: first + span / 2 + taken(ask, 'deflection.rig.at'),
     force: ask.number('deflection.rig.load') * STANDARD_GRAVITY,
     deflection: ask.number('deflection.along'),
     wood: woodOf(ask),

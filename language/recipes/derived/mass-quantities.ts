@@ -1,4 +1,5 @@
 /** What things weigh: bridge, sides, finish, the whole box. */
+import { taken } from './taken.js';
 import { finishMass, sidesArea } from '../../mechanics/wood/finish-film.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
@@ -82,7 +83,7 @@ export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
     sentence: 'Mass of the top with its braces and bridge plate, before the bridge.',
     formula: 'top + braces + bridge plate',
     source: 'sum',
-    compute: (ask) => ask.number('top.mass') + ask.number('bracing.mass') + (ask.numberIf('bridge.plate.mass') ?? 0),
+    compute: (ask) => ask.number('top.mass') + ask.number('bracing.mass') + taken(ask, 'bridge.plate.mass'),
   },
   {
     path: 'back.braced-mass',
@@ -100,10 +101,10 @@ const BRIDGE_FILL = 0.65;
 
 function movingMass(ask: Ask): number {
   let sum = ask.number('bridge.mass');
-  for (const path of ['saddle.mass', 'bridge.pins.mass', 'bridge.plate.mass']) sum += ask.numberIf(path) ?? 0;
+  for (const path of ['saddle.mass', 'bridge.pins.mass', 'bridge.plate.mass']) sum += taken(ask, path);
   for (const device of ask.members('electronics')) {
     if (!AT_BRIDGE.includes(ask.word(`electronics.${device}.on`) ?? '')) continue;
-    sum += ask.numberIf(`electronics.${device}.mass`) ?? 0;
+    sum += taken(ask, `electronics.${device}.mass`);
   }
   return sum;
 }

@@ -1,4 +1,5 @@
 /** Top and back as plates: area, mass, bending stiffness, sag in the shop's rig, movement with the weather. */
+import { taken } from './taken.js';
 import { equilibriumMoisture, movement } from '../../mechanics/wood/moisture.js';
 import { plankDeflection } from '../../mechanics/wood/plank.js';
 import { plateBending } from '../../mechanics/wood/orthotropic-plate.js';
@@ -118,7 +119,7 @@ function sag(ask: Ask, plate: Plate): number {
   const test = {
     span,
     load: ask.number(`${rig}.load`) * STANDARD_GRAVITY,
-    loadAt: span / 2 + (ask.numberIf(`${rig}.at`) ?? 0),
+    loadAt: span / 2 + taken(ask, `${rig}.at`, 'deflection.rig.at'),
     width: ask.number(`${rig}.width`),
     thickness: ask.number(`${plate}.thickness`),
   };

@@ -3,6 +3,7 @@
  * plate, and the pull of the strings. The edge is held in the plane, and hinged unless the recipe says how stiffly the
  * rim keeps it from turning: real tops lie between hinged and clamped.
  */
+import { taken } from './taken.js';
 import { braceHeight } from '../../mechanics/braces/brace-height.js';
 import type { Brace as CarvedBrace } from '../../mechanics/braces/carved-brace.js';
 import { bodyRing } from '../../mechanics/body/cutaway-outline.js';
@@ -94,7 +95,7 @@ function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plat
       : !isTapered
         ? centre
         : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
-    grain: ask.numberIf(`${plate}.grain-angle`) ?? 0,
+    grain: taken(ask, `${plate}.grain-angle`),
     ...domeOf(ask, plate, parameters),
   };
 }
@@ -207,7 +208,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
     number,
   ];
   const wood = woodOf(ask, 'bridge.wood');
-  const carried = ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
+  const carried = ask.number('bridge.moving-mass') - taken(ask, 'bridge.plate.mass');
   const density = carried / (length * width * height);
   const heavier = { part: 'patch', index: 0, quantity: 'density' } as const;
   parameters.push(
@@ -240,7 +241,7 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
     outline: ask.shared(BRIDGE_PLATE.key, BRIDGE_PLATE.make),
     wood: woodOf(ask, 'bridge.plate.wood'),
     thickness,
-    grain: Math.PI / 2 + (ask.numberIf('bridge.plate.grain-angle') ?? 0),
+    grain: Math.PI / 2 + taken(ask, 'bridge.plate.grain-angle'),
     side: 'under',
   };
   return [bridge, under];

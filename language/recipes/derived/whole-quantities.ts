@@ -1,4 +1,5 @@
 /** The whole: closed box, finished instrument, and where it balances. */
+import { taken } from './taken.js';
 import { balance } from '../../mechanics/body/balance.js';
 import { fretPlace } from '../../mechanics/strings/frets.js';
 import { outlineCentroid } from '../../mechanics/body/half-widths.js';
@@ -24,7 +25,7 @@ export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
       liningMass(ask, 'back-lining') +
       ask.number('neck-block.mass') +
       ask.number('tail-block.mass') +
-      (ask.numberIf('rim.added-mass') ?? 0),
+      taken(ask, 'rim.added-mass'),
   },
   {
     path: 'mass.finished',
@@ -70,7 +71,7 @@ const KERFED_FILL = 0.5;
 
 /** The bridge plate is counted with the box. */
 function atBridge(ask: Ask): number {
-  return ask.number('bridge.moving-mass') - (ask.numberIf('bridge.plate.mass') ?? 0);
+  return ask.number('bridge.moving-mass') - taken(ask, 'bridge.plate.mass');
 }
 
 function balancePoint(ask: Ask): number {

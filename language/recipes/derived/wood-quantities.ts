@@ -2,6 +2,7 @@
  * What can be worked out about a piece of wood, from the best evidence there is: a figure the maker states, then taps of
  * the blank, then a deflection test, then the species' handbook figures. All at the shop's climate.
  */
+import { taken } from './taken.js';
 import { TYPICAL_RATIOS, alongFromBendingModulus, guessedAcross, guessedShear } from '../../mechanics/wood/handbook.js';
 import { equilibriumMoisture, moistureFactor } from '../../mechanics/wood/moisture.js';
 import { modulusFromPlank } from '../../mechanics/wood/plank.js';
@@ -224,7 +225,7 @@ function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undef
     {
       span: ask.number('deflection.rig.span'),
       load: ask.number('deflection.rig.load') * STANDARD_GRAVITY,
-      loadAt: ask.number('deflection.rig.span') / 2 + (ask.numberIf('deflection.rig.at') ?? 0),
+      loadAt: ask.number('deflection.rig.span') / 2 + taken(ask, 'deflection.rig.at'),
       width: ask.numberIf('deflection.rig.width') ?? ask.number(across),
       thickness: ask.numberIf('deflection.thickness') ?? ask.number('blank.thickness'),
     },
@@ -265,7 +266,7 @@ function shopMoisture(ask: Ask): number {
 export function sinceMeasured(ask: Ask): number {
   const humidity = ask.numberIf('humidity');
   if (humidity === undefined) return 1;
-  const kelvin = ask.numberIf('temperature') ?? ask.numberIf('shop.climate.temperature') ?? 293.15;
+  const kelvin = ask.numberIf('temperature') ?? taken(ask, 'shop.climate.temperature');
   return stiffening(ask, equilibriumMoisture(kelvin - 273.15, humidity));
 }
 
@@ -275,9 +276,11 @@ function sinceHandbook(ask: Ask): number {
 
 /** Green wood is about four fifths as stiff as at 12 %: the mean of the handbook's guitar woods, where the species is silent. */
 const USUAL_GREEN_SHARE = 0.8;
+/** Where the species has no modulus only the share matters. */
+const UNIT_OF_SHARE = 1;
 
 function stiffening(ask: Ask, from: number): number {
-  const at12 = ask.numberIf('species.bending-modulus') ?? 1;
+  const at12 = ask.numberIf('species.bending-modulus') ?? UNIT_OF_SHARE;
   const green = ask.numberIf('species.green-bending-modulus') ?? at12 * USUAL_GREEN_SHARE;
   return moistureFactor(at12, green, from, ask.number('moisture-in-shop'));
 }

@@ -28,7 +28,10 @@ export class Asking implements Ask {
   numberIf(path: string): number | undefined {
     const before = this.absent.length;
     const si = this.find(path);
+    const spoilt = this.absent.slice(before).filter((missing) => this.evaluation.isSaid(missing));
     this.absent.length = before;
+    // Written so that it cannot be used is not the same as left out: nothing is taken in its place.
+    for (const each of spoilt) this.absent.push(each);
     return si;
   }
 

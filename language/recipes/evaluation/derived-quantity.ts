@@ -55,7 +55,7 @@ export interface Ask {
   number(path: string): number;
   /** Likewise, with a stated assumption where the recipe is silent. */
   numberOr(path: string, fallback: number, assumption: string): number;
-  /** The value when there is one; its absence is fine. */
+  /** The value when there is one; that nobody says anything is fine, but what is said and cannot be used is missing. */
   numberIf(path: string): number | undefined;
   /** A word such as `parabolic`. */
   word(path: string): string | undefined;
@@ -110,6 +110,8 @@ export type Derived = Known | Unknown;
 /** What an evaluation stands on. */
 export interface Ground {
   leaf(path: string): Leaf | undefined;
+  /** Whether anything is written for it, usable or not. */
+  isSaid(path: string): boolean;
   value(path: string): Value | undefined;
   members(part: string): readonly string[];
   /** A path that another evaluation answers: `top.wood.density` is the wood set's `density`. */

@@ -54,6 +54,8 @@ export class Evaluation implements Answering {
     if (!found) return undefined;
     const given = this.given(path, found.quantity);
     if (given) return given;
+    // Said of the thing itself, but so that it cannot be used: no computed one takes its place.
+    if (this.ground.value(path) !== undefined) return { known: false, quantity: found.quantity, missing: [path] };
     if (this.running.includes(path)) {
       return { known: false, quantity: found.quantity, missing: [], trouble: `${path} would need itself` };
     }
@@ -193,9 +195,16 @@ export class Evaluation implements Answering {
     const known = this.replies.get(path);
     if (known) return known;
     const answer = this.answer(path);
-    const reply = shortReply(answer);
+    const reply = shortReply(
+      answer !== PENDING && isAbsent(answer) ? answer.map((path) => (this.isSaid(path) ? `${path}!` : path)) : answer,
+    );
     if (answer !== PENDING) this.replies.set(path, reply);
     return reply;
+  }
+
+  /** @internal Whether anything is written for it, usable or not. */
+  isSaid(path: string): boolean {
+    return this.ground.isSaid(path);
   }
 
   /** @internal */

@@ -60,7 +60,7 @@ export class ValueGround implements Ground {
     const found = this.find(path);
     if (!found) return undefined;
     const { layer, value, own } = found;
-    const wanted = this.dimensionOf(path);
+    const wanted = this.dimensionOf(path) ?? (layer.values.has(own) ? undefined : this.dimensionOf(wholeOf(path)));
     if (!hasRightDimension(value, wanted)) return undefined;
     return {
       id: `${layer.shared}${path}`,
@@ -134,6 +134,22 @@ export class ValueGround implements Ground {
     return undefined;
   }
 
+  isSaid(path: string): boolean {
+    for (const { prefix, values } of this.layers) {
+      if (!path.startsWith(prefix)) continue;
+      const own = path.slice(prefix.length);
+      if (values.has(own)) return true;
+      const whole = values.get(own.slice(0, own.lastIndexOf('.')))?.value;
+      if (whole && whole.kind !== 'name' && whole.kind !== 'text') return true;
+    }
+    const other = this.other(path);
+    if (other) return other.evaluation.isSaid(other.path);
+    for (const { name, evaluation } of this.others.values()) {
+      if (path.startsWith(`${name}.`)) return evaluation.isSaid(path.slice(name.length + 1));
+    }
+    return false;
+  }
+
   /** The quantity at a path; a part of a point, size or list is reached by one more word. */
   private find(path: string): { layer: Layer; value: QuantityValue; own: string } | undefined {
     for (const layer of this.layers) {
@@ -153,14 +169,21 @@ export class ValueGround implements Ground {
 function partOf(value: Value | undefined, word: string): QuantityValue | undefined {
   if (value?.kind === 'point') return word === 'station' ? value.station : word === 'offset' ? value.offset : undefined;
   if (value?.kind === 'size') {
-    const place = ['length', 'width', 'thickness'].indexOf(word);
-    return value.parts[place];
+    // With a unit on some and not on others nobody knows what the others are: a finding asks.
+    const withUnit = value.parts.filter(({ quantity }) => quantity.unit !== undefined).length;
+    if (withUnit !== 0 && withUnit !== value.parts.length) return undefined;
+    return value.parts[['length', 'width', 'thickness'].indexOf(word)];
   }
   if (value?.kind === 'list') {
     const item = value.items[Number(word) - 1];
     return item?.kind === 'quantity' ? item : undefined;
   }
   return undefined;
+}
+
+/** `blank` of `blank.thickness`: a part has the dimension of the whole. */
+function wholeOf(path: string): string {
+  return path.slice(0, Math.max(path.lastIndexOf('.'), 0));
 }
 
 /** A number without a unit where one is needed is no value at all: a finding asks what it means. */

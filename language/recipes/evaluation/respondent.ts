@@ -46,4 +46,6 @@ export interface Answering extends Respondent {
   readonly analyst: Analyst;
   derived(path: string): Derived | undefined;
   answer(path: string): Reply;
+  /** Whether anything is written for it, usable or not. */
+  isSaid(path: string): boolean;
 }

@@ -1,4 +1,5 @@
 /** Where the bridge stands, and the plate under it. */
+import { taken } from '../taken.js';
 import { fretPlace } from '../../../mechanics/strings/frets.js';
 import { acrossCentre, type PlanPoint } from '../../../mechanics/body/plan.js';
 import type { Ask } from '../../evaluation/derived-quantity.js';
@@ -46,5 +47,5 @@ function saddleByScale(ask: Ask): number {
 }
 
 function offsetOf(ask: Ask): number {
-  return ask.numberIf('bridge.offset') ?? 0;
+  return taken(ask, 'bridge.offset');
 }

@@ -1,4 +1,5 @@
 /** What the air of the body moves through: the soundhole, and a port where there is one. */
+import { taken } from '../taken.js';
 import type { Opening } from '../../../mechanics/body/air.js';
 import type { Ask } from '../../evaluation/derived-quantity.js';
 import { areaOfSoundhole } from './soundhole.js';
@@ -9,7 +10,7 @@ export function openingsOf(ask: Ask): readonly Opening[] {
   const port = ask.numberIf('port.area');
   if (port === undefined || port <= 0) return [hole];
   const passage = ask.numberIf('port.length') ?? ask.number('sides.thickness');
-  const count = wholeOf(ask.numberIf('port.count') ?? 1);
+  const count = wholeOf(taken(ask, 'port.count'));
   return [hole, ...Array.from({ length: count }, () => ({ area: port / count, thickness: passage }))];
 }
 

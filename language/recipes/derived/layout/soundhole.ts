@@ -1,4 +1,5 @@
 /** The soundhole: one shape for its area, the solver, the drawings and the rules. */
+import { taken } from '../taken.js';
 import { type Soundhole, soundholeArea } from '../../../mechanics/body/soundhole.js';
 import type { Ask } from '../../evaluation/derived-quantity.js';
 import type { SharedPart } from '../../evaluation/shared-part.js';
@@ -29,7 +30,7 @@ export function soundholeIfAny(ask: Ask): Soundhole | undefined {
 
 function makeHole(ask: Ask): Soundhole {
   const opening = ask.shared(OPENING.key, OPENING.make);
-  return { ...opening, centre: [ask.number('soundhole.station'), ask.numberIf('soundhole.offset') ?? 0] };
+  return { ...opening, centre: [ask.number('soundhole.station'), taken(ask, 'soundhole.offset')] };
 }
 
 function makeOpening(ask: Ask): Opening {

@@ -1,0 +1,48 @@
+/**
+ * What silence means: values that count as this where nobody says anything, since most instruments have nothing there or
+ * the usual. Everything else that is not written is unknown. What is written and cannot be used is never replaced by these.
+ */
+import { english } from '../wording/wording.js';
+
+export interface TakenAs {
+  readonly si: number;
+  /** Said of everything computed with it; absent where silence says so itself: no offset, no such part. */
+  readonly assumption?: string;
+  /** The same, written out. */
+  readonly word?: string;
+}
+
+const NONE: TakenAs = { si: 0 };
+
+/** By path; `*` stands for one word. */
+const TABLE: ReadonlyMap<string, TakenAs> = new Map([
+  ['top.thickness', { si: 0, assumption: english('the depth of the body is taken without the top') }],
+  ['back.thickness', { si: 0, assumption: english('the depth of the body is taken without the back') }],
+  ['cutaway.volume-change', NONE],
+  ['shop.climate.temperature', { si: 293.15, assumption: english('the shop is taken to be at 20 °C') }],
+  ['bracing.*.scallop.length', { si: 0.1, assumption: english('a scallop is taken to be 100 mm long') }],
+  ['top.grain-angle', NONE],
+  ['back.grain-angle', NONE],
+  ['bridge.plate.grain-angle', NONE],
+  ['bridge.offset', NONE],
+  ['soundhole.offset', NONE],
+  ['port.count', { si: 1 }],
+  ['saddle.mass', NONE],
+  ['bridge.pins.mass', NONE],
+  ['bridge.plate.mass', NONE],
+  ['electronics.*.mass', NONE],
+  ['rim.added-mass', NONE],
+  ['deflection.rig.at', { si: 0, word: 'middle' }],
+]);
+
+/** What is taken for a path nobody says anything about; undefined: nothing is. */
+export function takenAs(path: string): TakenAs | undefined {
+  return (
+    TABLE.get(path) ??
+    TABLE.get(
+      path.replace(/^(?:bracing|back-bracing)\.[^.]+/, 'bracing.*').replace(/^electronics\.[^.]+/, 'electronics.*'),
+    )
+  );
+}
+
+export const TAKEN_AS: ReadonlyMap<string, TakenAs> = TABLE;
