@@ -2,6 +2,7 @@
  * The fingerboard of an instrument, and how what it comes to moves with the numbers behind it. What the solver gives of the
  * plates is taken as it is; everything else is asked for by path, and noted, so that one number at a time can be moved.
  */
+import { takenAs } from '../../catalogue/taken-as.js';
 import { airDensity, airSoundSpeed } from '../../mechanics/body/air.js';
 import {
   type Fingerboard,
@@ -93,6 +94,8 @@ function noting(ask: Ask, numbers: Map<string, number>): Numbers {
     number: (path) => noted(path, ask.number(path)),
     numberIf: (path) => {
       const si = ask.numberIf(path);
+      const usual = si === undefined ? takenAs(path)?.assumption : undefined;
+      if (usual !== undefined) ask.assume(usual);
       return si === undefined ? undefined : noted(path, si);
     },
     own: noted,
@@ -100,7 +103,7 @@ function noting(ask: Ask, numbers: Map<string, number>): Numbers {
 }
 
 function boardOf(plates: Plates, numbers: Numbers): Fingerboard {
-  const celsius = (numbers.numberIf('shop.climate.temperature') ?? 293.15) - 273.15;
+  const celsius = (numbers.numberIf('shop.climate.temperature') ?? takenAs('shop.climate.temperature')!.si) - 273.15;
   const strings = Array.from({ length: plates.strings }, (_, s) => soundingString(numbers, s));
   const body = {
     modes: [

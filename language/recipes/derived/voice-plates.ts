@@ -1,4 +1,5 @@
 /** What the solver knows of top and back, as what is heard needs it. */
+import { taken } from './taken.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import { gridWeights, onGrid } from '../../mechanics/plate/index.js';
 import { energyShare } from '../../mechanics/voice/index.js';
@@ -56,7 +57,7 @@ function atStrings(ask: Ask, { drawing }: PlateModes, strings: number): readonly
     USUAL_SPREAD,
     'the outer strings are taken to lie 56 mm apart at the saddle',
   );
-  const bass = (ask.numberIf('bridge.offset') ?? 0) - (strings > 1 ? spread / 2 : 0);
+  const bass = taken(ask, 'bridge.offset') - (strings > 1 ? spread / 2 : 0);
   const step = strings > 1 ? spread / (strings - 1) : spread;
   const weights = gridWeights(drawing, { x0: saddleStation(ask), y0: bass, step, rows: 1, columns: strings });
   return drawing.shapes.map((shape) => {
