@@ -236,7 +236,7 @@ function bare(text: string): string {
 /** What a file says, without where and how it is written. */
 function meaning({ definitions, problems }: FileFacts): string {
   return JSON.stringify({ definitions, problems }, (key, value: unknown) =>
-    ['span', 'unitSpan', 'head', 'line', 'written', 'message', 'suggestions'].includes(key) ||
+    ['span', 'around', 'unitSpan', 'head', 'line', 'written', 'message', 'suggestions'].includes(key) ||
     (key === 'source' && typeof value === 'string')
       ? undefined
       : value,
