@@ -1,7 +1,7 @@
 // `npm test`: the checks one after the other, and how many passed. With `-- --thorough`, as CI runs it, nothing is sampled, and
 // the packaged extension is tried in a real VS Code as well, which takes some minutes more.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { findChromium, HOW_TO_GET_CHROMIUM } from './workbench/host/chromium.js';
 
@@ -11,6 +11,9 @@ interface Count {
 }
 
 const RESULTS = '.cache/results';
+/** By kind of journey, the files that were flaky when last run. Outlives the run. */
+const FLAKY = '.cache/flaky.json';
+const flakyFiles: string[] = [];
 const total: Count = { passed: 0, failed: 0 };
 const failedSteps: string[] = [];
 
@@ -31,6 +34,8 @@ if (isThorough) workbench();
 else console.log('\n== workbench: not asked for; `npm run workbench` tries the extension in a real VS Code.');
 
 for (const name of failedSteps) console.log(`failed: ${name}`);
+for (const file of flakyFiles) console.log(`flaky: ${file} passed at the second try only`);
+if (flakyFiles.length > 0) console.log(`${flakyFiles.length} flaky`);
 console.log(`${total.passed} passed, ${total.failed} failed`);
 process.exit(total.failed > 0 ? 1 : 0);
 
@@ -67,11 +72,26 @@ function tests(name: string, args: readonly string[]): void {
 function journeys(name: string, config: string): void {
   const first = attempt(name, ['--config', config]);
   if (first.failedFiles.length === 0) {
+    noteFlaky(name, []);
     settle(name, first);
     return;
   }
   const second = attempt(`${name}, once more`, ['--config', config, ...first.failedFiles]);
+  const flaky = first.failedFiles.filter((file) => !second.failedFiles.includes(file));
   settle(name, { ...second, passed: first.passedElsewhere + second.passed });
+  for (const file of noteFlaky(name, flaky)) fail(`${file}: flaky twice in a row`);
+}
+
+/**
+ * What passed at the second try only is counted as flaky and remembered; answers what was flaky the last time too, which counts as
+ * failed: a test that passes every other time says nothing.
+ */
+function noteFlaky(name: string, files: readonly string[]): readonly string[] {
+  const all = existsSync(FLAKY) ? (JSON.parse(readFileSync(FLAKY, 'utf8')) as Record<string, readonly string[]>) : {};
+  const before = new Map(Object.entries(all)).get(name) ?? [];
+  writeFileSync(FLAKY, JSON.stringify({ ...all, [name]: files }));
+  flakyFiles.push(...files);
+  return files.filter((file) => before.includes(file));
 }
 
 interface Attempt extends Count {
