@@ -5,7 +5,8 @@ import { inLine } from '../wording/visible.js';
 import type { Wording } from '../wording/wording.js';
 import type { Escaped } from './border.js';
 import { findingsForGitHub } from './github.js';
-import { EXIT, type Io } from './io.js';
+import { whyUnread } from '../disk/troubles.js';
+import { EXIT, type Io, WrongUse } from './io.js';
 import { findingsAsJson } from './json/findings-json.js';
 import { Opener } from './open-shop.js';
 import { findingsAsSarif } from './sarif.js';
@@ -38,9 +39,14 @@ export async function check(paths: readonly string[], options: CheckOptions, io:
     }
   };
   const folders = await foldersToWatch(paths, options, io);
-  await io.files.watch(folders, () => {
-    queue = queue.then(again);
-  });
+  const { say, text } = io.wording;
+  try {
+    await io.files.watch(folders, () => {
+      queue = queue.then(again);
+    });
+  } catch (error) {
+    throw new WrongUse(say`The folder cannot be watched: ${text(whyUnread(error))}.`);
+  }
   await queue;
   return last;
 }

@@ -1,5 +1,5 @@
 /** Recipe files on disk, as the command line asks for them. */
-import { watch } from 'node:fs';
+import { type FSWatcher, watch } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { writeNewFile } from '../disk/new-file.js';
 import { readRecipeFile, type StoredText } from '../disk/read-file.js';
@@ -20,7 +20,7 @@ export interface Files {
   replace(path: string, read: StoredText, text: string): Promise<string | undefined>;
   /** Writes a file that is not there yet; answers one plain clause when it could not, and nothing is there then. */
   create(path: string, bytes: Uint8Array): Promise<string | undefined>;
-  /** Calls back after recipe files have changed, until the process is asked to stop. */
+  /** Calls back after recipe files have changed, until the process is asked to stop. Rejects when the system will not watch them. */
   watch(folders: readonly string[], changed: () => void): Promise<void>;
 }
 
@@ -42,7 +42,7 @@ export const DISK: Files = {
   create: (path, bytes) => writeNewFile(path, bytes),
 
   watch(folders, changed) {
-    return new Promise((resolve) => {
+    return new Promise((resolve, reject) => {
       let waiting: NodeJS.Timeout | undefined;
       const soon = (_: string, name: string | null) => {
         if (name !== null && !name.endsWith(ENDING)) return;
@@ -50,11 +50,27 @@ export const DISK: Files = {
         // An editor saves in several steps; one look after the last of them is enough.
         waiting = setTimeout(changed, 150);
       };
-      const watchers = folders.map((folder) => watch(folder, { recursive: true }, soon));
-      process.once('SIGINT', () => {
+      const watchers: FSWatcher[] = [];
+      const end = (error?: Error) => {
         for (const watcher of watchers) watcher.close();
         clearTimeout(waiting);
-        resolve();
+        if (error) reject(error);
+        else resolve();
+      };
+      try {
+        for (const folder of folders) {
+          const watcher = watch(folder, { recursive: true }, soon);
+          watchers.push(watcher.on('error', end));
+        }
+      } catch (error) {
+        end(error as Error);
+      }
+      process.once('SIGINT', () => {
+        end();
+      });
+      // Whoever read along is gone (`… | head`).
+      process.stdout.once('error', () => {
+        end();
       });
     });
   },

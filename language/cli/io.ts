@@ -25,6 +25,8 @@ export interface Io {
 
 /** The same before it is known which language to speak. */
 export interface Surroundings extends Omit<Io, 'wording' | 'print' | 'ink'> {
+  /** Why the results did not all arrive where they were to go, as one plain clause. */
+  readonly unwritten?: () => string | undefined;
   /** As the terminal has it: `de_DE.UTF-8`. */
   readonly locale?: string;
   /** The table of a language other than English. */

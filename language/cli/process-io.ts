@@ -2,15 +2,18 @@
 import { join } from 'node:path';
 import { DISK } from './disk.js';
 import type { Surroundings } from './io.js';
+import { standardOutput } from './standard-output.js';
 import { translationsIn } from '../wording/translation-files.js';
 
 const ERASE_LINE = '\r\u001B[2K';
 
 export function processIo(): Surroundings {
-  // A reader that has seen enough (`bookmatch show … | head`) is no trouble.
-  process.stdout.on('error', () => process.exit(0));
+  const output = standardOutput();
+  // Nobody hears complaints any more: no reason to stop.
+  process.stderr.on('error', () => undefined);
   return {
-    write: (text) => void process.stdout.write(text),
+    write: output.write,
+    unwritten: output.trouble,
     complain: (text) => void process.stderr.write(text),
     colour: process.stdout.isTTY && !process.env['NO_COLOR'],
     columns: process.stdout.columns || 100,

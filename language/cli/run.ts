@@ -34,12 +34,22 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
       return EXIT.wrongUse;
     }
     await program.parseAsync(args, { from: 'user' });
-    return code;
+    return arrived(code, surroundings, io);
   } catch (error) {
-    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse;
+    if (error instanceof CommanderError) {
+      return arrived(error.exitCode === 0 ? EXIT.fine : EXIT.wrongUse, surroundings, io);
+    }
     io.complain(`${error instanceof WrongUse ? inLine(error.message) : faultMessage(error, io.wording)}\n`);
     return EXIT.wrongUse;
   }
+}
+
+/** A result that did not arrive whole is none, whatever the command made of it. */
+function arrived(code: number, { unwritten }: Surroundings, { complain, wording: { say, text } }: Io): number {
+  const trouble = unwritten?.();
+  if (trouble === undefined) return code;
+  complain(`${say`What was asked for could not be written out whole: ${text(trouble)}.`}\n`);
+  return EXIT.wrongUse;
 }
 
 /** Everything a command says goes out through the border. */
@@ -219,7 +229,7 @@ function complaint(said: string, { language, say }: Wording): string | undefined
   return said.startsWith('too many arguments') ? say`Too many words after ${what}.` : undefined;
 }
 
-function faultMessage(error: unknown, { say }: Wording): string {
+export function faultMessage(error: unknown, { say }: Wording): string {
   const detail =
     error instanceof Error ? (error.stack ?? error.message).split('\n').slice(0, 4).join('\n') : String(error);
   return [
