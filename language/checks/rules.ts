@@ -20,6 +20,7 @@ import * as names from './names/name-rules.js';
 import * as parents from './changes/parent-rules.js';
 import * as paths from './names/path-rules.js';
 import * as plausible from './values/plausible-values.js';
+import { ODD_READING_RULE } from './builds/odd-reading-rule.js';
 import * as readings from './builds/reading-rules.js';
 import * as requests from './builds/request-rules.js';
 import type { Rule } from './rule.js';
@@ -108,6 +109,7 @@ export const RULES: readonly Rule[] = [
   unknowns.HANDBOOK_FIGURE,
   asBuilt.AS_BUILT_DIFFERS,
   asBuilt.MEASURED_DIFFERS,
+  ODD_READING_RULE,
   readings.NOT_DISTINGUISHABLE,
   readings.READINGS_NOT_COMPARABLE,
   readings.UNDECLARED_CHANGE,

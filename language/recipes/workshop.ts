@@ -19,6 +19,7 @@ import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
 import { Derivations, type DerivedQuantity, Evaluation } from './evaluation/evaluation.js';
 import type { Evidence } from './builds/evidence.js';
+import type { OddReading } from './builds/odd-readings.js';
 import type { Expectation } from './instrument/expectations.js';
 import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './evaluation/ground.js';
@@ -278,6 +279,11 @@ export class Workshop extends Foundation implements Questions {
   /** What a build's readings say against the builds it descends from. */
   evidence(build: string): readonly Evidence[] {
     return this.builds.evidence.get(build);
+  }
+
+  /** Readings of a model's builds that are asked about, by build. */
+  oddReadings(model: string): ReadonlyMap<string, readonly OddReading[]> {
+    return this.builds.odd.get(model);
   }
 
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------

@@ -15,6 +15,7 @@ import { type DesignRow, filledIn, recordedFactors, rowsOf } from './design-rows
 import { isVaried } from './least-squares.js';
 import { halfWidth } from '../instrument/tolerances.js';
 import { SameWords } from '../instrument/same-words.js';
+import type { Questions } from '../questions.js';
 import type { Workshop } from '../workshop.js';
 
 export interface Design {
@@ -83,7 +84,11 @@ export function designOf(workshop: Workshop, model: string): Design | undefined 
   return { model, base, builds, reference, variables, leftOut };
 }
 
-function buildsOfModel(workshop: Workshop, model: string): readonly BuildRecord[] {
+/** Every build whose recipe starts from the model. */
+export function buildsOfModel(
+  workshop: Pick<Questions, 'shelf' | 'build' | 'lineage'>,
+  model: string,
+): readonly BuildRecord[] {
   const { shelf } = workshop;
   return shelf
     .uris()

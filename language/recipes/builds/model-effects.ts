@@ -1,11 +1,10 @@
 /** Everything the builds of a model say all together: the design, what each change did, and what to do next. */
-import { sameDimension } from '../../quantities/dimension.js';
-import type { Held } from '../instrument/instrument.js';
 import type { Workshop } from '../workshop.js';
 import { type Design, designOf, type DesignVariable } from './design-matrix.js';
 import { evidenceContext } from './evidence-context.js';
 import { nextChange, type NextChange } from './next-change.js';
 import { nextFor, type NextFor } from './next-for.js';
+import { isReadable } from './odd-readings.js';
 import { Predictor } from './predictor.js';
 import { type EffectContext, type FittedResponse, type ResponseEffects, responseEffects, type ToldEffect } from './response-effects.js'; // prettier-ignore
 import { type Response, responsesOf } from './responses.js';
@@ -38,14 +37,6 @@ export function modelEffects(workshop: Workshop, model: string): ModelEffects | 
     next: nextChange(design),
     nextFor: (outcome, effect) => nextFor(design, outcome, effect, reworkable),
   };
-}
-
-/** Whether a number has a unit that fits what was read. */
-function isReadable({ catalogue }: Workshop, path: string, { value }: Held): boolean {
-  const dimension = catalogue.property(path, 'build')?.dimension;
-  // What the ear said is kept apart from readings.
-  if (path.startsWith('heard.') || path === 'added-mass') return false;
-  return value.kind === 'quantity' && !!dimension && sameDimension(value.quantity.dimension, dimension);
 }
 
 function contextFor(workshop: Workshop): EffectContext {

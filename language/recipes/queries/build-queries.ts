@@ -2,6 +2,7 @@
 import { nameOf } from './name-of.js';
 import { type BuildRecord, recordOf } from '../builds/builds.js';
 import { type Evidence, evidenceOf } from '../builds/evidence.js';
+import { type OddReading, oddReadings } from '../builds/odd-readings.js';
 import { evidenceContext } from '../builds/evidence-context.js';
 import type { Questions } from '../questions.js';
 
@@ -60,6 +61,11 @@ export function buildQueries(workshop: Questions) {
     { otherwise: [], of: nameOf('build') },
   );
 
+  const odd = barrier.query('odd-readings', (model: string) => oddReadings(workshop, model), {
+    otherwise: new Map<string, readonly OddReading[]>(),
+    of: nameOf('model'),
+  });
+
   /** The first of the recipes that lead here without a counted change. */
   function rootOfReplicates(recipe: string): string {
     let root = recipe;
@@ -70,5 +76,5 @@ export function buildQueries(workshop: Questions) {
     return root;
   }
 
-  return { build, evidence, replicates: (recipe: string) => alike.get(rootOfReplicates(recipe)) };
+  return { build, evidence, odd, replicates: (recipe: string) => alike.get(rootOfReplicates(recipe)) };
 }
