@@ -4,8 +4,6 @@ export interface Complex {
   readonly im: number;
 }
 
-export const ZERO: Complex = { re: 0, im: 0 };
-
 export function complex(re: number, im = 0): Complex {
   return { re, im };
 }

@@ -5,28 +5,11 @@
  * McIntyre & J. Woodhouse, On measuring the elastic and damping constants of orthotropic sheet materials, Acta
  * Metallurgica 36 (1988) 1397 (from memory).
  */
-import { between, finite, notNegative, positive } from '../error.js';
-
-export interface LeantOn {
-  /** Pa, or N·m/rad per m for the spring at the edge. */
-  readonly modulus: number;
-  /** Hz per unit of the modulus. */
-  readonly slope: number;
-  /** Loss factor (tan δ) of what stores the energy. */
-  readonly loss: number;
-}
+import { finite, notNegative, positive } from '../error.js';
 
 /** Share (0 … 1) of the strain energy of a mode at `frequency` (Hz) in one modulus. */
 export function energyShare(frequency: number, modulus: number, slope: number): number {
   return (2 * finite('slope', slope) * notNegative('modulus', modulus)) / positive('frequency', frequency);
-}
-
-/** Loss factor of a mode: Σ share · η. */
-export function lossOfMode(frequency: number, moduli: readonly LeantOn[]): number {
-  return moduli.reduce(
-    (sum, { modulus, slope, loss }) => sum + energyShare(frequency, modulus, slope) * between('loss', loss, 0, 1),
-    0,
-  );
 }
 
 /**

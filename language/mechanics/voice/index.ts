@@ -1,5 +1,5 @@
 /** What is heard: how loud a note starts, how long it lasts, how even the notes are, and which is a wolf. */
-export { energyShare, type LeantOn, lossOfMode, USUAL_LOSS_RATIOS } from './energy-shares.js';
+export { energyShare, USUAL_LOSS_RATIOS } from './energy-shares.js';
 export {
   type Fingerboard,
   fingerboard,

@@ -6,6 +6,7 @@ import { MASS_QUANTITIES } from './mass-quantities.js';
 import { MODE_QUANTITIES } from './mode-quantities.js';
 import { PLATE_QUANTITIES } from './plate-quantities.js';
 import { WHOLE_QUANTITIES } from './whole-quantities.js';
+import { SETUP_QUANTITIES } from './setup-quantities.js';
 import { VOICE_QUANTITIES } from './voice-quantities.js';
 import { STRING_QUANTITIES } from './string-quantities.js';
 
@@ -14,6 +15,7 @@ export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
   ...BRACE_QUANTITIES,
   ...BODY_QUANTITIES,
   ...STRING_QUANTITIES,
+  ...SETUP_QUANTITIES,
   ...MASS_QUANTITIES,
   ...WHOLE_QUANTITIES,
   ...MODE_QUANTITIES,

@@ -2,6 +2,7 @@
 import { bridgeCouple, bridgeGlueLine, pinAngle, saddleForces } from '../../mechanics/strings/bridge-statics.js';
 import { fretPlace } from '../../mechanics/strings/frets.js';
 import { stringTension } from '../../mechanics/strings/string-tension.js';
+import { stringHeightOverTop } from '../../mechanics/strings/neck-angle.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 
@@ -89,13 +90,17 @@ export const STRING_QUANTITIES: readonly DerivedQuantity[] = [
   },
 ];
 
-/** As the setup states it, or bridge and showing saddle together. */
-function stringHeight(ask: Ask): number {
+/** As the setup states it, or bridge and showing saddle together, or what a straightedge over the bridge showed. */
+export function stringHeight(ask: Ask): number {
   const stated = ask.numberIf('setup.string-height');
   if (stated !== undefined) return stated;
   const bridge = ask.numberIf('bridge.height');
   const saddle = ask.numberIf('saddle.protrusion');
   if (bridge !== undefined && saddle !== undefined) return bridge + saddle;
+  const gap = ask.numberIf('setup.straightedge.bridge');
+  if (bridge !== undefined && gap !== undefined) {
+    return stringHeightOverTop(bridge + gap, ask.number('setup.saddle-height.middle'));
+  }
   return ask.number('setup.string-height');
 }
 

@@ -24,8 +24,35 @@ export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
     source: 'geometry; core rule fitted to published unit weights',
     compute: (ask) => {
       const charted = ask.numberIf(`unit-weights.${ask.member}`) ?? ask.numberIf(`string.${nameOf(ask)}.unit-weight`);
-      return charted ?? stringWeight(kindOf(ask), gauge(ask), ask.numberIf(`string.${nameOf(ask)}.core`)).massPerLength;
+      return charted ?? weightOf(ask).massPerLength;
     },
+  },
+  {
+    path: '*.gauge',
+    dimension: DIMENSION.length,
+    unit: 'mm',
+    sentence: 'Diameter of one string, counted from the highest.',
+    formula: 'as the set gives it',
+    source: 'the set',
+    compute: gauge,
+  },
+  {
+    path: '*.core',
+    dimension: DIMENSION.length,
+    unit: 'mm',
+    sentence: 'Diameter of the part of one string that carries the tension: the core of a wound one.',
+    formula: 'as given, or d of a plain string, or 0.4 d of a wound one of steel',
+    source: 'common practice: cores of 0.36 to 0.45 of the gauge',
+    compute: carryingCore,
+  },
+  {
+    path: '*.core-modulus',
+    dimension: DIMENSION.pressure,
+    unit: 'GPa',
+    sentence: 'Stiffness of the material that carries the tension of one string.',
+    formula: 'by what the core is made of',
+    source: 'handbook values for music wire and nylon (from memory)',
+    compute: (ask) => weightOf(ask).coreModulus,
   },
   {
     path: '*.loss',
@@ -63,6 +90,22 @@ const STANDARD_TUNING = ['E4', 'B3', 'G3', 'D3', 'A2', 'E2'];
 function stringsOf(ask: Ask): readonly string[] {
   const listed = ask.members('gauges');
   return listed.length > 0 ? listed : ask.members('string');
+}
+
+/** What weighs as the chart says is a thicker core than the one that pulls: for that the winding counts too. */
+function carryingCore(ask: Ask): number {
+  const { core, coreModulus } = weightOf(ask);
+  const stated = ask.numberIf(`string.${nameOf(ask)}.core`);
+  if (stated !== undefined || core === gauge(ask) || coreModulus < STEEL) return core;
+  ask.assume('the core of a wound string is taken as 0.4 of its gauge');
+  return 0.4 * gauge(ask);
+}
+
+/** Pa: anything as stiff is a metal. */
+const STEEL = 1e11;
+
+function weightOf(ask: Ask) {
+  return stringWeight(kindOf(ask), gauge(ask), ask.numberIf(`string.${nameOf(ask)}.core`));
 }
 
 function place(ask: Ask): number {

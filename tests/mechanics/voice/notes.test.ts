@@ -1,18 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type Complex,
-  complex,
-  divide,
-  multiply,
-  size,
-  subtract,
-  ZERO,
-} from '../../../language/mechanics/voice/complex.js';
+import { type Complex, complex, divide, multiply, size, subtract } from '../../../language/mechanics/voice/complex.js';
 import { type Partial, splitNote, weakDecay } from '../../../language/mechanics/voice/coupled-note.js';
 import { fingerboard, summaryOf, wolvesOf } from '../../../language/mechanics/voice/index.js';
 import { decayOf, timeToFall60 } from '../../../language/mechanics/voice/string-loss.js';
 import { instruments } from './made-bodies.js';
+
+const ZERO = complex(0);
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const partials = fc.record({

@@ -12,12 +12,13 @@
  */
 import { expect, test } from 'vitest';
 import { plugMass } from '../../../language/mechanics/body/coupled-body.js';
-import { complex, divide, subtract, ZERO } from '../../../language/mechanics/voice/complex.js';
+import { complex, divide, subtract } from '../../../language/mechanics/voice/complex.js';
 import { splitNote } from '../../../language/mechanics/voice/coupled-note.js';
 import { fingerboard, stringLoss, wolvesOf } from '../../../language/mechanics/voice/index.js';
 import { decayOf } from '../../../language/mechanics/voice/string-loss.js';
 
 const HZ = 2 * Math.PI;
+const ZERO = complex(0);
 
 test.each([
   // string mass kg, mode mass kg, Q, partial
