@@ -19,6 +19,9 @@ export interface Trace {
 /** Enough for the recipes of a handful of models to share; older answers are worked out again when needed. */
 const KEPT_PER_PATH = 12;
 
+/** Paths can be typed anew for ever (`bracing.x-b.height`, `bracing.x-ba.height` …); a shop has a few hundred. */
+const KEPT_PATHS = 1000;
+
 export class Traces {
   /** Of derived quantities, by path. */
   readonly answers = new AnswersByPath<Trace>();
@@ -40,8 +43,10 @@ class AnswersByPath<T extends { readonly questions: readonly Question[] }> {
 
   add(path: string, trace: T): void {
     const traces = this.byPath.get(path);
-    if (!traces) this.byPath.set(path, [trace]);
-    else if (traces.unshift(trace) > KEPT_PER_PATH) traces.pop();
+    if (!traces) {
+      if (this.byPath.size >= KEPT_PATHS) this.byPath.delete(this.byPath.keys().next().value!);
+      this.byPath.set(path, [trace]);
+    } else if (traces.unshift(trace) > KEPT_PER_PATH) traces.pop();
   }
 }
 
