@@ -62,7 +62,9 @@ describe('as files in one folder', () => {
     for (const [name, text] of texts) writeFileSync(join(folder, `${name}.bookmatch`), text);
     writeFileSync(join(folder, 'fine.bookmatch'), FINE);
   });
-  afterAll(() => void rmSync(folder, { recursive: true }));
+  afterAll(() => {
+    rmSync(folder, { recursive: true });
+  });
 
   const program = (...args: readonly string[]) =>
     spawnSync(process.execPath, ['esbuild.config.mjs', 'run', 'language/cli/main.ts', ...args], {

@@ -21,15 +21,18 @@ const SPAN = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } 
 const SPOILT: readonly (readonly [string, (value: Value) => Value])[] = [
   ['without a unit', (value) => withDimension(value, 'number')],
   ['in a unit of something else', (value) => withDimension(value, 'luminous nonsense')],
-  ['unknown', () => ({ kind: 'unknown', span: SPAN }) as Value],
+  ['unknown', () => ({ kind: 'unknown', span: SPAN })],
   ['unreadable', () => ({ kind: 'unreadable', written: '2,6,9', span: SPAN })],
 ];
 
 function withDimension(value: Value, name: string): Value {
   if (value.kind !== 'quantity') return { kind: 'unreadable', written: '?', span: SPAN };
-  const { unit: _, ...quantity } = value.quantity;
+  const { quantity } = value;
   const exponents = quantity.dimension.exponents.map((each, i) => (name === 'number' ? 0 : i === 0 ? each + 7 : each));
-  return { ...value, quantity: { ...quantity, dimension: { ...quantity.dimension, name, exponents } } } as Value;
+  return {
+    ...value,
+    quantity: { ...quantity, unit: undefined, dimension: { ...quantity.dimension, name, exponents } },
+  };
 }
 
 /** The path under which the value stands that an input was read from. */

@@ -7,7 +7,9 @@ import type { SolverAnswer, SolverTask } from '../../language/recipes/evaluation
 import { ThreadWorker } from '../../language/server/thread-worker.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'bookmatch-thread-'));
-afterAll(() => void rmSync(folder, { recursive: true }));
+afterAll(() => {
+  rmSync(folder, { recursive: true });
+});
 
 /** A thread that does `what` with the words of a task: it has `port`, `task` and, across threads, a count of starts. */
 function thread(name: string, what: string): string {
