@@ -59,5 +59,5 @@ export function noteName(hz: number): string {
 }
 
 function hertz(frequency: number): string {
-  return writeQuantity(frequency, DIMENSION.frequency, { unit: 'Hz', digits: frequency < 10 ? 1 : 3 });
+  return writeQuantity(frequency, DIMENSION.frequency, { unit: 'Hz', digits: frequency < 10 ? 2 : 3 });
 }

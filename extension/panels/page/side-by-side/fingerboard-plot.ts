@@ -3,7 +3,7 @@ import { scaleLinear, scaleLog, type ScaleContinuousNumeric } from 'd3-scale';
 import type { ComparedFingerboard, ComparedString } from '../../../../language/server/protocol.js';
 import type { SideBySideWords } from './words.js';
 
-const [LEFT, WIDTH, ROW, GAP, AXIS] = [64, 460, 44, 10, 34];
+const [LEFT, WIDTH, ROW, GAP, AXIS] = [64, 460, 44, 18, 34];
 const LAST_FRET = 12;
 
 type Side = 'a' | 'b';
