@@ -1,7 +1,5 @@
 /** `bookmatch plan`: the plan of an instrument, or templates of its parts, at full size. */
 import { resolve } from 'node:path';
-import { dxfOf } from '../reports/plan/write/dxf.js';
-import { pdfOf } from '../reports/plan/write/pdf.js';
 import { pdfWords } from '../reports/plan/write/pdf-words.js';
 import { beside, type Picture } from '../reports/plan/write/picture.js';
 import { svgOf } from '../reports/plan/write/svg.js';
@@ -63,9 +61,15 @@ async function written(
   { format, paper }: PlanOptions,
   { wording }: Io,
 ): Promise<Uint8Array> {
-  if (format === 'pdf') return pdfOf(pictures, paper, pdfWords(name, shop, wording), new Date());
+  // The libraries for these two formats are half of what the command line weighs: no other command begins with them.
+  if (format === 'pdf') {
+    const { pdfOf } = await import('../reports/plan/write/pdf.js');
+    return pdfOf(pictures, paper, pdfWords(name, shop, wording), new Date());
+  }
   const one = pictures.length === 1 ? pictures[0]! : beside(pictures, name, name);
-  return new TextEncoder().encode(format === 'dxf' ? dxfOf(one) : svgOf(one, { language: wording.language }));
+  if (format === 'svg') return new TextEncoder().encode(svgOf(one, { language: wording.language }));
+  const { dxfOf } = await import('../reports/plan/write/dxf.js');
+  return new TextEncoder().encode(dxfOf(one));
 }
 
 async function save(output: string, bytes: Uint8Array, io: Io): Promise<void> {

@@ -1,6 +1,7 @@
 /** What stands below a picture on each sheet of a PDF. */
 import type { Wording } from '../../../wording/wording.js';
-import { CHECK_BAR, type PdfWords } from './pdf.js';
+import type { PdfWords } from './pdf.js';
+import { CHECK_BAR } from './tiles.js';
 
 export function pdfWords(title: string, shop: string, { say }: Wording): PdfWords {
   return {

@@ -17,12 +17,10 @@ import type { Label, Point, Shape } from '../plan.js';
 import { LINE_LOOKS } from './line-looks.js';
 import { boxOfPicture, type Picture } from './picture.js';
 import { pathData } from './svg.js';
-import { EDGE, type Paper, type Tile, type Tiling, tilingOf } from './tiles.js';
+import { CHECK_BAR, EDGE, type Paper, type Tile, type Tiling, tilingOf } from './tiles.js';
 
 /** Points of a PDF in a millimetre. */
 const PT = 72 / 25.4;
-/** mm */
-export const CHECK_BAR = 100;
 
 export interface PdfWords {
   readonly title: string;

@@ -13,6 +13,8 @@ export const EDGE = 10;
 export const OVERLAP = 10;
 /** Below the picture, for the name of the sheet and the bar to check it by. */
 export const FOOT = 12;
+/** Length of that bar. */
+export const CHECK_BAR = 100;
 
 export interface Tile {
   /** `B3`: row, counted downwards from A, and column. */
