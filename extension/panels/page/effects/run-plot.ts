@@ -62,7 +62,7 @@ export function calibrationPlot(
   const all = points.flatMap(({ read, computed }) => [read, computed!]);
   const ends = [Math.min(...all), Math.max(...all)] as const;
   const size = 260;
-  const x = scaleLinear([...ends], [46, size - 8]).nice();
+  const x = scaleLinear([...ends], [46, size - 20]).nice();
   const y = scaleLinear(x.domain(), [size - 46, 8]);
   const [low, high] = x.domain() as [number, number];
   const factor = chart.calibration?.factor;
