@@ -34,6 +34,20 @@ export function forJson(value: object): Escaped {
   return `${text.replace(/(?!\n)[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, byNumber).replace(/##(?=[\w.]*\[)/g, '\\u0023#')}\n` as Escaped;
 }
 
+/**
+ * A table for a spreadsheet (RFC 4180). A text that a spreadsheet would take for a formula is kept a text by an apostrophe
+ * before it; numbers stay numbers.
+ */
+export function forCsv(rows: readonly (readonly (string | number)[])[]): Escaped {
+  const field = (value: string | number) => {
+    if (typeof value === 'number') return String(value);
+    const text = inLine(value);
+    const safe = /^[=+\-@\t]/.test(text) ? `'${text}` : text;
+    return /[",;\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  };
+  return `${rows.map((row) => row.map(field).join(',')).join('\r\n')}\r\n` as Escaped;
+}
+
 function byNumber(sign: string): string {
   return Array.from({ length: sign.length }, (_, i) => `\\u${sign.charCodeAt(i).toString(16).padStart(4, '0')}`).join(
     '',

@@ -13,6 +13,7 @@ import { EXIT, type Io, type Surroundings, WrongUse } from './io.js';
 import { lineage } from './lineage-command.js';
 import { plan, PLAN_FORMATS, type PlanOptions } from './plan-command.js';
 import { PAPERS } from '../reports/plan/write/tiles.js';
+import { readings } from './readings-command.js';
 import { rules } from './rules-command.js';
 import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
@@ -116,11 +117,18 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .argument('<b>', text('name of the other'))
     .action((a: string, b: string, options: PlaceOptions) => done(compare(a, b, options, io)));
 
-  placed(io, program.command('effects'))
+  placed(io, program.command('effects'), ['text', 'json', 'csv'])
     .description(text('tell what each change did, as far as the builds can say'))
     .argument('[name]', text('a build, recipe or model; all of them, when none is given'))
     .option('--model <model>', text('tell what all builds of this model say together, and what to change next'))
     .action((name: string | undefined, options: EffectsOptions) => done(effects(name, options, io)));
+
+  program
+    .command('readings')
+    .description(text('turn a table of old readings (CSV) into builds, with questions for what is unclear'))
+    .argument('<file>', text('the table: a row an occasion, a column a reading with its unit in the head'))
+    .option('--in <folder>', text('the folder of the shop'), '.')
+    .action((file: string, options: { readonly in: string }) => done(readings(file, options, io)));
 
   placed(io, program.command('ways'))
     .description(text('find every single change that would get there: what it takes, what else it moves, until when'))
@@ -192,10 +200,10 @@ async function wordingFor(args: readonly string[], { locale, translations }: Sur
   return new Wording(language === 'en' ? {} : await translations(language), language);
 }
 
-function placed({ wording: { text } }: Io, command: Command): Command {
+function placed({ wording: { text } }: Io, command: Command, formats: readonly string[] = ['text', 'json']): Command {
   return command
     .option('--in <folder>', text('the folder of the shop'), '.')
-    .addOption(new Option('--format <format>', text('how to print it')).choices(['text', 'json']).default('text'));
+    .addOption(new Option('--format <format>', text('how to print it')).choices(formats).default('text'));
 }
 
 /** `error: missing required argument 'name'` becomes a sentence, and says where to find help. */
