@@ -40,6 +40,15 @@ export const FINISH_PROPERTIES: readonly Property[] = [
   finish.quantity('finish.density', 'kg/m³', 'Density of the dry film.', {
     ranges: [range('kg/m³', 900, 1200, 1500, 'from memory')],
   }),
+  finish.quantity(
+    'finish.modulus',
+    'GPa',
+    'Stiffness of the dry film, where it is known: it stiffens a plate as well as weighing on it.',
+    {
+      also: ['stiffness'],
+      ranges: [range('GPa', 0.5, 2, 5, 'from memory', { note: 'soft lacquers and oils low, hard polyester high' })],
+    },
+  ),
   finish.choice('finish.sheen', ['gloss', 'semi-gloss', 'satin', 'matt'], 'How much the surface shines.', {
     class: 'appointment',
     freeze: SHEEN_FREEZE,

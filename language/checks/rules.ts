@@ -100,6 +100,7 @@ export const RULES: readonly Rule[] = [
   holds.HOLD_UNKNOWN,
   holds.HOLD_NOT_POSSIBLE,
   holds.HOLD_WITHOUT_BY,
+  holds.HOLD_CLOSER_THAN_KNOWN,
   expectations.EXPECTATION_MISSED,
   expectations.EXPECTATION_UNKNOWN,
   expectations.EXPECTATION_NOT_A_QUANTITY,

@@ -2,6 +2,7 @@
 import type { Dimension } from '../../quantities/dimension.js';
 import { writeQuantity } from '../../quantities/write.js';
 import type { Definition } from '../../facts/facts.js';
+import { discernibleDifference } from '../../recipes/evaluation/effects.js';
 import type { HoldOutcome, SolvedHold } from '../../recipes/instrument/hold.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { recipeOf } from '../in-force.js';
@@ -182,6 +183,42 @@ export const HOLD_WITHOUT_BY: Rule = {
                 },
               ],
       });
+    }
+  },
+};
+
+export const HOLD_CLOSER_THAN_KNOWN: Rule = {
+  code: 'hold-closer-than-known',
+  severity: 'information',
+  title: 'A hold at a value too near to tell',
+  reason:
+    'A quantity can be wished for to any digit, but wood and formulas are known only so well. A wish nearer to the parent than that will be met by the parent as often as by this recipe.',
+  bad: `${WOODS}recipe tarn-2 from tarn-1 {
+  because "A touch stiffer."
+  hold top.stiffness.along at 22.5 N·m by top.thickness
+}`,
+  good: `${WOODS}recipe tarn-2 from tarn-1 {
+  because "Stiffer."
+  hold top.stiffness.along at 27 N·m by top.thickness
+}`,
+  of: ['recipe'],
+  check(definition, workshop, report) {
+    const { say } = workshop.wording;
+    const parent = workshop.parentOf(definition.name.text);
+    const before = parent === undefined ? undefined : workshop.evaluation(parent);
+    const now = workshop.evaluation(definition.name.text);
+    if (!before || !now) return;
+    for (const { request, outcome } of holdsOf(definition, workshop, 'solved')) {
+      if (!request.statement.at) continue;
+      const old = before.derived(request.quantity);
+      if (!old?.known) continue;
+      const wish = outcome.target - old.si;
+      const discernible = discernibleDifference(request.quantity, before, now);
+      if (Math.abs(wish) > discernible || Math.abs(wish) <= 1e-9 * Math.abs(old.si)) continue;
+      report(
+        request.statement.span,
+        say`${request.quantity} is ${shown(old.si, old.quantity)} in ${parent ?? ''}; ${shown(outcome.target, old.quantity)} cannot be told from that: it would take ${shown(discernible, old.quantity)}.`,
+      );
     }
   },
 };

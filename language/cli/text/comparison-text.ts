@@ -8,6 +8,7 @@ import type { Held } from '../../recipes/instrument/instrument.js';
 import { table, wrapped } from './columns.js';
 import type { Style } from './style.js';
 import { type Wording } from '../../wording/wording.js';
+import { leftOutInWords } from '../../reports/comparison/left-out.js';
 
 export function comparisonAsText(comparison: Comparison, style: Style): string {
   const { a, b, ancestor, differences } = comparison;
@@ -26,6 +27,7 @@ export function comparisonAsText(comparison: Comparison, style: Style): string {
       ? say`${a.name} and ${b.name} have the same values throughout.`
       : changes(comparison, style),
     moved.length === 0 ? '' : effects(comparison, moved, style),
+    leftOut(moved, style),
     rest(derived, style),
   ];
   return `${sections.filter((text) => text !== '').join('\n\n')}\n`;
@@ -84,6 +86,16 @@ function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], styl
   const [first = '', ...lines] = table([head, ...rows]);
   const explained = moved.flatMap((each, i) => [lines[i] ?? '', ...sharesOf(each, style)]);
   return [style.bold(style.wording.text('What that does')), first, ...explained].join('\n');
+}
+
+/** What is in each value and not in their differences. */
+function leftOut(moved: readonly DerivedDifference[], style: Style): string {
+  const words = leftOutInWords(moved, style.wording);
+  return words === undefined
+    ? ''
+    : wrapped(words, style.columns)
+        .map((line) => style.dim(line))
+        .join('\n');
 }
 
 function right(text: string) {

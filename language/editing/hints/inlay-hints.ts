@@ -6,8 +6,17 @@ import { shown, writeValue } from '../../checks/phrases.js';
 import { shopUnit } from '../../quantities/shop-units.js';
 import { writeQuantity } from '../../quantities/write.js';
 import type { Expectation } from '../../recipes/instrument/expectations.js';
-import type { ChangeStatement, Definition, Position, Span, Statement, Value } from '../../facts/facts.js';
+import type {
+  ChangeStatement,
+  Definition,
+  Position,
+  Span,
+  Statement,
+  QuantityValue,
+  Value,
+} from '../../facts/facts.js';
 import type { SolvedHold } from '../../recipes/instrument/hold.js';
+import { uncertaintyOfHold } from '../../recipes/instrument/hold-doubt.js';
 import type { Solved } from '../../recipes/workshop.js';
 import { allStatements } from '../../recipes/instrument/values.js';
 import { type Desk, isBefore, shifted } from '../../checks/desk.js';
@@ -49,27 +58,51 @@ function hintsOf(desk: Desk, definition: Definition): readonly InlayHint[] {
       ? desk.workshop.instrument(name)
       : undefined;
   if (recipe) {
-    hints.push(...recipe.solvedHolds.flatMap((hold) => holdHint(hold, wording)), ...changeHints(recipe, wording));
+    hints.push(
+      ...recipe.solvedHolds.flatMap((hold) => holdHint(hold, knownTo(desk, name, hold), wording)),
+      ...changeHints(recipe, wording),
+    );
     hints.push(...desk.workshop.expectations(name).flatMap((expectation) => expectationHint(expectation, wording)));
   }
   for (const statement of allStatements(definition.statements)) hints.push(...conversions(desk, definition, statement));
   return hints;
 }
 
-function holdHint({ request, outcome }: SolvedHold, { say, text }: Wording): readonly InlayHint[] {
+/** Standard uncertainty of what a hold solved, SI. */
+function knownTo({ workshop }: Desk, recipe: string, hold: SolvedHold): number | undefined {
+  const evaluation = workshop.evaluation(recipe);
+  const parent = workshop.parentOf(recipe);
+  return (
+    evaluation && uncertaintyOfHold(hold, evaluation, parent === undefined ? undefined : workshop.evaluation(parent))
+  );
+}
+
+function holdHint(
+  { request, outcome }: SolvedHold,
+  uncertainty: number | undefined,
+  { say, text }: Wording,
+): readonly InlayHint[] {
   if (outcome.kind === 'pending') {
     return [{ position: request.statement.span.end, text: text('being worked out') }];
   }
   if (outcome.kind !== 'solved') return [];
   const was = writeValue(outcome.before);
   const now = likeWritten(outcome.value, was);
+  const spread = spreadOf(outcome.value, uncertainty);
   return [
     {
       position: request.statement.span.end,
-      text: now === was ? say`= ${now}, as it was` : say`= ${now}, was ${was}`,
-      tooltip: say`${request.by} that keeps ${request.quantity}`,
+      text: now === was ? say`= ${now}${spread}, as it was` : say`= ${now}${spread}, was ${was}`,
+      tooltip: say`${request.by} that keeps ${request.quantity}; ± one standard uncertainty`,
     },
   ];
+}
+
+/** ` ± 0.03 mm`, with one digit that means something; nothing where it is not known or nothing to speak of. */
+function spreadOf({ quantity: { dimension, unit } }: QuantityValue, uncertainty: number | undefined): string {
+  if (uncertainty === undefined || uncertainty === 0) return '';
+  const step = 10 ** Math.floor(Math.log10(uncertainty));
+  return ` ± ${writeQuantity(Math.round(uncertainty / step) * step, dimension, { unit, digits: 1 })}`;
 }
 
 /** What a change starts from, where it leaves that out; what it comes to, where it only says the step. */

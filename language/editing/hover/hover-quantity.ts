@@ -8,7 +8,7 @@ import { figureAt, inPlainWords, shareOf } from '../../reports/figures.js';
 import { cautionLines } from './hover-cautions.js';
 import { bullets, code, paragraphs, plain, table } from '../markdown.js';
 import type { Subject } from '../../reports/subject.js';
-import { type Wording } from '../../wording/wording.js';
+import { sentences, type Wording } from '../../wording/wording.js';
 import { cited } from '../../wording/cited.js';
 
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
@@ -68,7 +68,7 @@ function inputsTable(desk: Desk, subject: Subject, evaluation: Evaluation, deriv
 }
 
 /** Which value the uncertainty mostly comes from, so that a maker knows what to measure better. */
-function doubtLine(evaluation: Evaluation, path: string, { say }: Wording): string | undefined {
+function doubtLine(evaluation: Evaluation, path: string, { say, text }: Wording): string | undefined {
   const parts = [...evaluation.gradient(path)].map(([id, slope]) => ({
     id,
     part: (slope * evaluation.sigma(id)) ** 2,
@@ -76,7 +76,12 @@ function doubtLine(evaluation: Evaluation, path: string, { say }: Wording): stri
   const whole = parts.reduce((sum, { part }) => sum + part, 0);
   const largest = parts.sort((a, b) => b.part - a.part)[0];
   if (!largest || whole === 0 || parts.length < 2) return undefined;
-  return say`Most of its uncertainty (${((largest.part / whole) * 100).toFixed(0)} %) comes from ${plain(largest.id)}.`;
+  const { model } = evaluation.leafOf(largest.id) ?? {};
+  const from = model ? text(model.name) : plain(largest.id);
+  const told = say`Most of its uncertainty (${((largest.part / whole) * 100).toFixed(0)} %) comes from ${from}.`;
+  return model && model.common > model.own
+    ? sentences(told, say`It is the same in all that is computed alike, and cancels when two are compared.`)
+    : told;
 }
 
 function beforeLine({ before }: Subject, path: string, now: Known, wording: Wording): string | undefined {

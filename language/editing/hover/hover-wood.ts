@@ -1,6 +1,8 @@
 /** Hover on a wood: what was measured beside the handbook, the thickness it would need here, cautions. */
 import { cautionOnSpecies, cautionsOnValue } from '../../catalogue/cautions.js';
-import { shown } from '../../checks/phrases.js';
+import { percent, shown } from '../../checks/phrases.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
 import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
 import type { Definition } from '../../facts/facts.js';
 import type { Desk } from '../../checks/desk.js';
@@ -24,6 +26,7 @@ export function woodHover(desk: Desk, definition: Definition, subject?: Subject,
       species && workshop.wood(species.name.text),
       workshop.wording,
     ),
+    definition.kind === 'wood' ? carriedLine(workshop.woodInFull(name), workshop.wording) : undefined,
     fitting && fittingLine(fitting, name, workshop.wording),
     ...cautions(desk, species, path),
   );
@@ -93,6 +96,21 @@ function figure(evaluation: Evaluation, path: string, si: number): string {
   if (path === 'merit') return si.toFixed(2);
   return shown(si, quantity, evaluation.uncertainty(path));
 }
+
+/** What was read in other air is carried to the shop’s, and says so. */
+function carriedLine(own: Evaluation | undefined, { say }: Wording): string | undefined {
+  const [read, shop] = [own?.number('moisture-when-read'), own?.number('moisture-in-shop')];
+  if (!own || read === undefined || shop === undefined || Math.abs(read - shop) < LIKE_THE_SHOP) return undefined;
+  const at = (moisture: number) => writeQuantity(moisture, DIMENSION.moisture);
+  const changes = [
+    { share: own.number('stiffer-since-read'), words: (by: string) => say`stiffness ${by}` },
+    { share: own.number('heavier-since-read'), words: (by: string) => say`density ${by}` },
+  ].flatMap(({ share, words }) => (share === undefined ? [] : [words(percent(share))]));
+  return say`Read at ${at(read)} and carried to the shop’s ${at(shop)}: ${changes.join(', ')}.`;
+}
+
+/** A quarter of a per cent of moisture is nothing to speak of. */
+const LIKE_THE_SHOP = 0.0025;
 
 function fittingLine({ part, target, isOdd, thickness, mass, from }: Fitting, wood: string, { say }: Wording): string {
   const [owner, name] = [plain(from), plain(wood)];

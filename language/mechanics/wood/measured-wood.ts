@@ -153,6 +153,16 @@ export function densityFromSpecificGravity(gravity: number, moisture: number): n
   return computed('density', 1000 * gravity * (1 + notNegative('moisture content', moisture)));
 }
 
+/**
+ * Density (kg/m³) at moisture content `to` of a board that has `density` at `from` (fractions): the specific gravity on green
+ * volume is the board's own, and Eqs. 4-13 and 4-14 carry it from one moisture to the other. Source: Wood Handbook
+ * FPL-GTR-282 (2021). Throws if no wood has such a density.
+ */
+export function densityAtMoisture(density: number, from: number, to: number): number {
+  const gravity = positive('density', density) / (1000 * (1 + notNegative('moisture content', from)));
+  return densityFromSpecificGravity(specificGravityAt(basicSpecificGravity(gravity, from), to), to);
+}
+
 function drynessBelowSaturation(moisture: number, fibreSaturation: number): number {
   notNegative('moisture content', moisture);
   return Math.max(0, 1 - moisture / positive('fibre saturation point', fibreSaturation));

@@ -6,6 +6,7 @@ import { bodyArea, bodyPerimeter } from '../../mechanics/body/cutaway-outline.js
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { openingsOf } from './layout/openings.js';
+import { RIGID_AIR_ERROR } from './model-errors.js';
 import { bodyOf } from './layout/outline.js';
 
 export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
@@ -62,7 +63,10 @@ export const BODY_QUANTITIES: readonly DerivedQuantity[] = [
       'Resonance of the air if the box were rigid; on the finished guitar the plates bring it 15 to 25 % lower.',
     formula: 'f = (c/2π)·√(S/(L′·V)), L′ = thickness + 16r/3π',
     source: 'Helmholtz; end corrections after Fletcher & Rossing, The Physics of Musical Instruments (from memory)',
-    compute: rigidAir,
+    compute: (ask) => {
+      ask.doubt(RIGID_AIR_ERROR);
+      return rigidAir(ask);
+    },
   },
 ];
 

@@ -94,7 +94,7 @@ function woodOf(ask: Ask): OrthotropicWood {
     shearInPlane: ask.number('modulus.twist'),
     shearAlong: ask.number('modulus.through-shear'),
     shearAcross: ask.number('modulus.rolling-shear'),
-    density: ask.number('density'),
+    density: ask.number('density-when-read'),
   };
 }
 
@@ -113,7 +113,7 @@ function slopesOf(ask: Ask, which: Modulus, value: number): ReadonlyMap<string, 
           [ask.numberIf('deflection.rig.width') === undefined ? 'blank.width' : 'deflection.rig.width', -1],
           [ask.numberIf('deflection.thickness') === undefined ? 'blank.thickness' : 'deflection.thickness', -3],
         ]
-      : [[`tap.${which}`, 2], ['density', 1], ['blank.thickness', -2], ...POWERS_OF_SIZE[which]];
+      : [[`tap.${which}`, 2], ['density-when-read', 1], ['blank.thickness', -2], ...POWERS_OF_SIZE[which]];
   return new Map(powers.map(([path, power]) => [path, (power * value) / ask.number(path)]));
 }
 

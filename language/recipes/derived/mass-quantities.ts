@@ -77,6 +77,21 @@ export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
     },
   },
   {
+    path: 'finish.top-mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    voicing: true,
+    sentence: 'Mass of the dry finish on the top, where it was not weighed: the top carries it in every mode.',
+    formula: 'area of the top × film × density of the film',
+    source: 'geometry; film 1200 kg/m³ where not stated: common practice',
+    compute: (ask) =>
+      finishMass(
+        ask.number('top.area'),
+        ask.numberIf('finish.top-film') ?? ask.number('finish.film'),
+        ask.numberIf('finish.density'),
+      ),
+  },
+  {
     path: 'top.braced-mass',
     dimension: DIMENSION.mass,
     unit: 'g',

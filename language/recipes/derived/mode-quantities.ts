@@ -9,6 +9,7 @@ import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import type { TopModel, TopProblem } from '../../mechanics/plate/index.js';
 import { openingsOf } from './layout/openings.js';
+import { COUPLED_ERROR, PLATE_ERRORS, RIM_ERROR } from './model-errors.js';
 import { plateTask } from './plate-task.js';
 
 const SOLVER =
@@ -61,7 +62,11 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       sentence: `Resonance of the braced ${plate} by itself in which it moves most air.`,
       formula: '(K − ω²·M)·φ = 0',
       source: SOLVER,
-      compute: main('frequency'),
+      compute: (ask) => {
+        ask.doubt(PLATE_ERRORS.frequency);
+        if (ask.numberIf(`${plate}.rim-stiffness`) === undefined) ask.doubt(RIM_ERROR);
+        return main('frequency')(ask);
+      },
       slopes: slopesOf(plate, 'frequency'),
     },
     {
@@ -129,6 +134,7 @@ function staticQuantity(
     formula: 'K·u = f, f the couple and the shear of the strings at the bridge',
     source: `${SOLVER}; ${AID}`,
     compute: (ask) => {
+      ask.doubt(figure === 'rotation' ? PLATE_ERRORS.rotation : PLATE_ERRORS.sag);
       const { statics } = solved(ask, 'top');
       if (!statics) return ask.missing('strings');
       // Read through the loads as well, so that what moves them moves this.
@@ -151,6 +157,7 @@ function bodyResonance(path: string, of: OscillatorName, sentence: string): Deri
     formula: 'det(K − ω²·M) = 0 of top, back and air coupled through the pressure in the box',
     source: COUPLED,
     compute: (ask) => {
+      ask.doubt(COUPLED_ERROR);
       const mode = coupledModes(coupledBody(ask)).find((candidate) => candidate.of === of);
       if (!mode) throw new MechanicsError('body', 'With these plates no such resonance stands out.');
       return mode.frequency;

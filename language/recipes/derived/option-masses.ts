@@ -5,6 +5,8 @@ import { saysNone } from '../instrument/values.js';
 export interface OptionMass {
   /** The part: `electronics.battery`. */
   readonly path: string;
+  /** The path of its mass: `electronics.battery.mass`. */
+  readonly massPath: string;
   /** kg */
   readonly mass: number;
   /** The part that carries it: `neck-block`. */
@@ -39,6 +41,7 @@ const OPTIONS: readonly {
 export function optionMasses(ask: Ask): readonly OptionMass[] {
   return OPTIONS.filter(({ path, mass }) => isThere(ask, path, mass)).map(({ path, mass, on, usual }) => ({
     path,
+    massPath: mass,
     mass: ask.number(mass),
     on: (on === '' ? undefined : ask.word(on)) ?? usual,
   }));

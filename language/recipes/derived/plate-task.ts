@@ -27,6 +27,7 @@ import { braceLineOf } from './layout/brace-line.js';
 import { bodyOf } from './layout/outline.js';
 import { soundholeIfAny } from './layout/soundhole.js';
 import { thicknessMap } from './plate-thickness.js';
+import { ridingOn } from './riding.js';
 
 type PlateName = 'top' | 'back';
 
@@ -44,12 +45,16 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
   const parameters: PlateParameter[] = [];
   const root = plate === 'top' ? 'bracing' : 'back-bracing';
   const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
+  const riding = ridingOn(ask, plate);
+  parameters.push(...riding.parameters);
   const model: TopModel = {
     outline: outlineOf(ask),
     holes: plate === 'top' ? holesOf(ask) : [],
     plate: plateOf(ask, plate, parameters),
     braces: ask.members(root).map((member, i) => braceIn(ask, root, plate, member, i, parameters)),
     patches,
+    ...(riding.masses.length > 0 ? { masses: riding.masses } : {}),
+    ...(riding.film ? { film: riding.film } : {}),
     edge: edgeOf(ask, plate, parameters),
     load: patches.length > 0 ? loadOf(ask, parameters) : undefined,
   };

@@ -4,6 +4,7 @@ import { stringLoss } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import { frequencyOf } from '../../quantities/pitch.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
+import { PLAIN_STRING_ERROR, WOUND_STRING_ERROR } from './model-errors.js';
 
 export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -24,7 +25,9 @@ export const STRING_SET_QUANTITIES: readonly DerivedQuantity[] = [
     source: 'geometry; core rule fitted to published unit weights',
     compute: (ask) => {
       const charted = ask.numberIf(`unit-weights.${ask.member}`) ?? ask.numberIf(`string.${nameOf(ask)}.unit-weight`);
-      return charted ?? weightOf(ask).massPerLength;
+      if (charted !== undefined) return charted;
+      ask.doubt(UNWOUND.has(kindOf(ask)) ? PLAIN_STRING_ERROR : WOUND_STRING_ERROR);
+      return weightOf(ask).massPerLength;
     },
   },
   {
@@ -134,6 +137,9 @@ function noteOf(ask: Ask): string | undefined {
   ask.assume('the strings are taken to be tuned E A D G B E');
   return STANDARD_TUNING[place(ask) - 1];
 }
+
+/** Kinds of one material all through. */
+const UNWOUND: ReadonlySet<StringKind> = new Set(['plain steel', 'nylon', 'fluorocarbon']);
 
 /** The catalogue's words for what a string is made of, as the mechanics knows them. */
 const WRAPS: ReadonlyMap<string, StringKind> = new Map(

@@ -8,6 +8,7 @@ import { equilibriumMoisture, moistureFactor } from '../../mechanics/wood/moistu
 import { modulusFromPlank } from '../../mechanics/wood/plank.js';
 import {
   blankDensity,
+  densityAtMoisture,
   densityFromSpecificGravity,
   modulusFromBendingTap,
   panelMerit,
@@ -19,6 +20,7 @@ import {
 import { USUAL_LOSS_RATIOS } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
+import { RATIO_ERRORS, READING_ERRORS } from './model-errors.js';
 
 const HANDBOOK_MOISTURE = 0.12;
 
@@ -138,6 +140,46 @@ export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
     compute: shopMoisture,
   },
   {
+    path: 'density-when-read',
+    dimension: DIMENSION.density,
+    unit: 'kg/m³',
+    sentence: 'Mass of a cubic metre of this wood when it was measured: what goes with its taps.',
+    formula: 'ρ = m / (L·W·h); a stated density is taken to be that of the reading',
+    source: 'geometry and mass',
+    compute: (ask) =>
+      isWeighed(ask) && ask.value('density') === undefined ? weighedDensity(ask) : ask.number('density'),
+  },
+  {
+    path: 'moisture-when-read',
+    dimension: DIMENSION.moisture,
+    unit: '%MC',
+    sentence: 'Moisture content the wood had when it was measured.',
+    formula: 'as told, or Eq. 4-5 with the humidity it was measured at',
+    source: 'Wood Handbook FPL-GTR-190 (2010), Eq. 4-5, Table 4-2',
+    compute: (ask) => moistureWhenRead(ask) ?? ask.missing('humidity'),
+  },
+  {
+    path: 'stiffer-since-read',
+    dimension: DIMENSION.number,
+    unit: '%',
+    sentence: 'How much stiffer (or less stiff) the wood is in the shop’s climate than when it was measured.',
+    formula: 'P = P12·(P12/Pg)^((12−M)/(Mp−12)), between the two moistures',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Eq. 5-3',
+    compute: (ask) => (moistureWhenRead(ask) === undefined ? ask.missing('humidity') : sinceMeasured(ask) - 1),
+  },
+  {
+    path: 'heavier-since-read',
+    dimension: DIMENSION.number,
+    unit: '%',
+    sentence: 'How much denser (or less dense) the wood is in the shop’s climate than when it was weighed.',
+    formula: 'ρ = 1000·G·(1 + M), G with the wood’s own swelling, between the two moistures',
+    source: 'Wood Handbook FPL-GTR-282 (2021), Eqs. 4-13, 4-14',
+    compute: (ask) => {
+      if (!isWeighed(ask)) return ask.missing('mass');
+      return moistureWhenRead(ask) === undefined ? ask.missing('humidity') : heavierSince(ask) - 1;
+    },
+  },
+  {
     path: 'movement',
     dimension: DIMENSION.number,
     unit: '',
@@ -172,21 +214,48 @@ function lossBeside(way: 'across' | 'twist', sentence: string): DerivedQuantity 
   };
 }
 
+/** At the shop’s moisture: what was weighed in other air has taken up water since, or given some off. */
 function density(ask: Ask): number {
-  if (has(ask, 'blank.length', 'blank.width', 'blank.thickness', 'mass')) {
-    const blank = {
-      length: ask.number('blank.length'),
-      width: ask.number('blank.width'),
-      thickness: ask.number('blank.thickness'),
-    };
-    return blankDensity(blank, ask.number('mass'));
-  }
+  if (isWeighed(ask)) return ask.number('density-when-read') * heavierSince(ask);
+
   const gravity = ask.numberIf('species.specific-gravity');
   if (gravity === undefined) return ask.number('mass') / blankVolume(ask);
   const at = ask.number('moisture-in-shop');
   // Tabulated on green volume, or on the volume at 12 %: bring either to the shop's moisture.
   if (ask.word('species.basis') === 'green') return densityFromSpecificGravity(specificGravityAt(gravity, at), at);
   return densityFromSpecificGravity(gravity, HANDBOOK_MOISTURE);
+}
+
+function isWeighed(ask: Ask): boolean {
+  return has(ask, 'blank.length', 'blank.width', 'blank.thickness', 'mass');
+}
+
+/** As it was when it was read: what goes with the taps of that day. */
+function weighedDensity(ask: Ask): number {
+  const blank = {
+    length: ask.number('blank.length'),
+    width: ask.number('blank.width'),
+    thickness: ask.number('blank.thickness'),
+  };
+  return blankDensity(blank, ask.number('mass'));
+}
+
+/** Factor of the density between the air it was weighed in and the shop’s. */
+function heavierSince(ask: Ask): number {
+  const read = moistureWhenRead(ask);
+  if (read === undefined) return 1;
+  const weighed = ask.number('density-when-read');
+  return densityAtMoisture(weighed, read, ask.number('moisture-in-shop')) / weighed;
+}
+
+/** Moisture the wood had settled at in the air it was read in; undefined where that is not told. */
+function moistureWhenRead(ask: Ask): number | undefined {
+  const moisture = ask.numberIf('moisture');
+  if (moisture !== undefined) return moisture;
+  const humidity = ask.numberIf('humidity');
+  if (humidity === undefined) return undefined;
+  const kelvin = ask.numberIf('temperature') ?? taken(ask, 'shop.climate.temperature');
+  return equilibriumMoisture(kelvin - 273.15, humidity);
 }
 
 function blankVolume(ask: Ask): number {
@@ -202,6 +271,7 @@ function modulus(ask: Ask, direction: 'along' | 'across'): number {
     return ask.number('tap.along');
   }
   const along = ask.number('modulus.along');
+  ask.doubt(RATIO_ERRORS.across);
   const ratio = ask.numberIf(isFlatsawn(ask) ? 'species.ratio.ET' : 'species.ratio.ER');
   if (ratio !== undefined) return along * ratio;
   ask.assume('E across is taken as a typical share of E along');
@@ -210,9 +280,10 @@ function modulus(ask: Ask, direction: 'along' | 'across'): number {
 
 function fromTap(ask: Ask, direction: 'along' | 'across'): number | undefined {
   if (!has(ask, `tap.${direction}`, 'blank.length', 'blank.width', 'blank.thickness')) return undefined;
+  ask.doubt(READING_ERRORS[direction]);
   const extent = ask.number(direction === 'along' ? 'blank.length' : 'blank.width');
   const frequency = ask.number(`tap.${direction}`);
-  return modulusFromBendingTap(ask.number('density'), frequency, extent, ask.number('blank.thickness'));
+  return modulusFromBendingTap(ask.number('density-when-read'), frequency, extent, ask.number('blank.thickness'));
 }
 
 export const STANDARD_GRAVITY = 9.80665;
@@ -220,6 +291,7 @@ export const STANDARD_GRAVITY = 9.80665;
 function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undefined {
   const test = `deflection.${direction}`;
   if (!has(ask, test, 'blank.thickness', 'deflection.rig.span', 'deflection.rig.load')) return undefined;
+  ask.doubt(READING_ERRORS.plank);
   const across = direction === 'along' ? 'blank.width' : 'blank.length';
   return modulusFromPlank(
     {
@@ -235,13 +307,17 @@ function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undef
 
 function shear(ask: Ask): number {
   if (has(ask, 'tap.twist', 'blank.length', 'blank.width', 'blank.thickness')) {
+    ask.doubt(READING_ERRORS.twist);
     const blank = {
       length: ask.number('blank.length'),
       width: ask.number('blank.width'),
       thickness: ask.number('blank.thickness'),
     };
-    return shearFromTwistTapCorrected(ask.number('density'), ask.number('tap.twist'), blank) * sinceMeasured(ask);
+    return (
+      shearFromTwistTapCorrected(ask.number('density-when-read'), ask.number('tap.twist'), blank) * sinceMeasured(ask)
+    );
   }
+  ask.doubt(RATIO_ERRORS.twist);
   const ratio = ask.numberIf(isFlatsawn(ask) ? 'species.ratio.GLT' : 'species.ratio.GLR');
   if (ratio !== undefined) return ask.number('modulus.along') * ratio;
   ask.assume('G is taken as a typical share of E along');
@@ -249,6 +325,7 @@ function shear(ask: Ask): number {
 }
 
 function throughShear(ask: Ask, ratio: 'GLT' | 'GRT', typical: number): number {
+  ask.doubt(ratio === 'GRT' ? RATIO_ERRORS.rollingShear : RATIO_ERRORS.throughShear);
   const tabulated = ask.numberIf(`species.ratio.${ratio}`);
   return (
     ask.number('modulus.along') *
@@ -264,10 +341,8 @@ function shopMoisture(ask: Ask): number {
 
 /** How much stiffer (or less) the wood is in the shop's climate than when it was measured. */
 export function sinceMeasured(ask: Ask): number {
-  const humidity = ask.numberIf('humidity');
-  if (humidity === undefined) return 1;
-  const kelvin = ask.numberIf('temperature') ?? taken(ask, 'shop.climate.temperature');
-  return stiffening(ask, equilibriumMoisture(kelvin - 273.15, humidity));
+  const read = moistureWhenRead(ask);
+  return read === undefined ? 1 : stiffening(ask, read);
 }
 
 function sinceHandbook(ask: Ask): number {

@@ -1,6 +1,6 @@
 /** One computation asking for what it needs, and what it has asked so far. */
 import type { PlateAnalysis, PlateTask, WoodFit, WoodTask } from './analyst.js';
-import type { Ask, Basis, Derived, Reply } from './derived-quantity.js';
+import type { Ask, Basis, Derived, ModelError, Reply } from './derived-quantity.js';
 import type { Value } from '../../facts/facts.js';
 import type { Answering, NumberReply, Question } from './respondent.js';
 
@@ -9,6 +9,7 @@ export class Asking implements Ask {
   readonly absent: string[] = [];
   pending = false;
   readonly assumptions: string[] = [];
+  readonly doubts: ModelError[] = [];
   readonly basis = new Set<Basis>();
   readonly read = new Map<string, number>();
 
@@ -88,10 +89,15 @@ export class Asking implements Ask {
     this.absent.push(...part.absent);
     this.pending ||= part.pending;
     this.assumptions.push(...part.assumptions);
+    for (const error of part.doubts) this.doubt(error);
     for (const basis of part.basis) this.basis.add(basis);
     for (const [path, si] of part.read) this.read.set(path, si);
     if ('failed' in part.outcome) throw part.outcome.failed;
     return part.outcome.made as T; // made by this very `make`: a name stands for one way of making
+  }
+
+  doubt(error: ModelError): void {
+    if (!this.doubts.some(({ key }) => key === error.key)) this.doubts.push(error);
   }
 
   assume(text: string): void {

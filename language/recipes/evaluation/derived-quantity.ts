@@ -17,6 +17,24 @@ export interface Leaf {
   /** Standard uncertainty, SI. */
   readonly sigma: number;
   readonly basis: Basis;
+  /** It is no number of the recipe but how far a formula may be off: 1 ± σ, times what it computes. */
+  readonly model?: ModelError;
+}
+
+/**
+ * How far a formula itself may be off, whatever goes into it: relative standard uncertainties. Bodies of one kind are
+ * computed alike, so most of it is the same for all of them and cancels when two are compared; the rest does not.
+ */
+export interface ModelError {
+  /** One cause has one key, a word without spaces. */
+  readonly key: string;
+  /** In plain words, after "comes from": `the plate solver`. */
+  readonly name: string;
+  /** Share that is the same in all that this formula computes: it cancels in a difference. */
+  readonly common: number;
+  /** Share that differs from one instrument, or one board, to the next. */
+  readonly own: number;
+  readonly source: string;
 }
 
 export interface DerivedQuantity {
@@ -69,6 +87,8 @@ export interface Ask {
    * making it; what that asks for counts as asked for here.
    */
   shared<T>(name: string, make: (ask: Ask) => T): T;
+  /** Records how far the formula itself may be off. */
+  doubt(error: ModelError): void;
   /** Records an assumption made. */
   assume(text: string): void;
   /** Modes and statics of a plate; what asks is pending until the solver has delivered. */
@@ -86,6 +106,8 @@ export interface Known {
   readonly basis: ReadonlySet<Basis>;
   /** Plain sentences: "the grain of brace x-bass is taken to run along it". */
   readonly assumptions: readonly string[];
+  /** How far the formula itself may be off. */
+  readonly doubts: readonly ModelError[];
   /** What was asked for, with the number used, in the order asked. */
   readonly inputs: readonly { readonly path: string; readonly si: number }[];
 }
@@ -109,6 +131,8 @@ export type Derived = Known | Unknown;
 
 /** What an evaluation stands on. */
 export interface Ground {
+  /** Before the ids of what belongs to this thing alone; empty for an instrument, which is never shared. */
+  readonly owner: string;
   leaf(path: string): Leaf | undefined;
   /** Whether anything is written for it, usable or not. */
   isSaid(path: string): boolean;

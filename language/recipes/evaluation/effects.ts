@@ -92,6 +92,22 @@ export function uncertaintyOfDifference(path: string, a: Evaluation, b: Evaluati
   return Math.sqrt(sum);
 }
 
+/**
+ * Standard uncertainty that two computed values have in common because one formula gives both, SI: it cancels in their
+ * difference as far as both lean on it alike.
+ */
+export function cancelledDoubt(path: string, a: Evaluation, b: Evaluation): number {
+  const slopesB = b.gradient(path);
+  let sum = 0;
+  for (const [id, slope] of a.gradient(path)) {
+    if (!a.leafOf(id)?.model || !isShared(id)) continue;
+    const other = slopesB.get(id) ?? 0;
+    // Alike in both: the smaller of the two, where they go the same way.
+    if (slope * other > 0) sum += (Math.min(Math.abs(slope), Math.abs(other)) * a.sigma(id)) ** 2;
+  }
+  return Math.sqrt(sum);
+}
+
 /** Leaves of things with a name of their own carry it before a space: `wood sitka-118: mass`. */
 function isShared(id: string): boolean {
   return id.includes(' ');

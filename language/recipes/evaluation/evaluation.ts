@@ -87,6 +87,7 @@ export class Evaluation implements Answering {
       quantity,
       basis: new Set([leaf.basis]),
       assumptions: [],
+      doubts: [],
       inputs: [],
     };
     this.answers.set(path, answer);
@@ -174,6 +175,7 @@ export class Evaluation implements Answering {
       quantity,
       basis: asked.basis,
       assumptions: unique(asked.assumptions),
+      doubts: asked.doubts,
       inputs: [...asked.read].map(([path, value]) => ({ path, si: value })),
     };
   }
@@ -269,7 +271,7 @@ export class Evaluation implements Answering {
     if (!derived?.known || !found) return new Map();
     const slopes = this.ownSlopes(path, found);
     if (slopes === 'not now') return new Map();
-    const total = new Map<string, number>();
+    const total = this.doubtsOf(derived);
     for (const input of derived.inputs) {
       const inner = this.gradient(input.path);
       if (inner.size === 0) continue;
@@ -278,6 +280,23 @@ export class Evaluation implements Answering {
       for (const [id, inside] of inner) total.set(id, (total.get(id) ?? 0) + slope * inside);
     }
     return total;
+  }
+
+  /** What a formula may be off by is one more number it leans on: 1, times what it computes. */
+  private doubtsOf({ si, doubts }: Known): Map<string, number> {
+    const slopes = new Map<string, number>();
+    for (const model of doubts) {
+      const leaves = [
+        { id: `formula: ${model.key}`, sigma: model.common },
+        { id: `${this.ground.owner}formula:${model.key}`, sigma: model.own },
+      ];
+      for (const { id, sigma } of leaves) {
+        if (sigma === 0) continue;
+        this.leaves.set(id, { id, si: 1, sigma, basis: 'assumed', model });
+        slopes.set(id, (slopes.get(id) ?? 0) + si);
+      }
+    }
+    return slopes;
   }
 
   /** Of a quantity that knows its slopes, all at once. */

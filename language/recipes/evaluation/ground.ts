@@ -46,6 +46,7 @@ export class ValueGround implements Ground {
     private readonly tolerances: Tolerances,
     private readonly dimensionOf: (path: string) => Dimension | undefined,
     private readonly others: Elsewhere = new Map(),
+    readonly owner = '',
   ) {}
 
   leaf(path: string): Leaf | undefined {

@@ -5,8 +5,8 @@ import type { Part } from './respondent.js';
 
 export function makePart(make: (ask: Ask) => unknown, asking: Asking): Part {
   const outcome = outcomeOf(() => make(asking));
-  const { questions, absent, pending, assumptions, basis, read } = asking;
-  return { outcome, questions, absent, pending, assumptions, basis, read };
+  const { questions, absent, pending, assumptions, doubts, basis, read } = asking;
+  return { outcome, questions, absent, pending, assumptions, doubts, basis, read };
 }
 
 function outcomeOf(make: () => unknown): Part['outcome'] {

@@ -1,7 +1,7 @@
 /** What an evaluation is to those who ask it: questions, replies, and what was made once for several quantities. Types only. */
 import type { Value } from '../../facts/facts.js';
 import type { Analyst } from './analyst.js';
-import type { Ask, Basis, Derived, Ground, Reply } from './derived-quantity.js';
+import type { Ask, Basis, Derived, Ground, ModelError, Reply } from './derived-quantity.js';
 
 /** A question a derived quantity asked, and the reply. */
 export type Question =
@@ -28,6 +28,7 @@ export interface Part {
   readonly absent: readonly string[];
   readonly pending: boolean;
   readonly assumptions: readonly string[];
+  readonly doubts: readonly ModelError[];
   readonly basis: ReadonlySet<Basis>;
   readonly read: ReadonlyMap<string, number>;
 }

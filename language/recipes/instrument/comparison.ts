@@ -4,7 +4,7 @@
  */
 import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
 import type { VariableClass } from '../../catalogue/property.js';
-import { concretePaths, discernibleDifference } from '../evaluation/effects.js';
+import { cancelledDoubt, concretePaths, discernibleDifference } from '../evaluation/effects.js';
 import type { DerivedQuantity, Evaluation } from '../evaluation/evaluation.js';
 import type { TogetherStatement } from '../../facts/facts.js';
 import type { Held } from './instrument.js';
@@ -48,6 +48,8 @@ export interface DerivedDifference {
   readonly percent?: number;
   /** What would have to be exceeded to be told apart (k = 2), SI. */
   readonly discernible?: number;
+  /** Standard uncertainty of the formula that both have in common: it is in each value and not in their difference. */
+  readonly cancelled?: number;
   /** By label of `Difference`, SI; their sum and `remainder` make up the difference. */
   readonly contributions: readonly { readonly label: string; readonly amount: number }[];
   /** What the changes do together beyond what each does by itself. */
@@ -161,6 +163,7 @@ function compareDerived(
       // A level is a logarithm: a share of it says nothing.
       percent: x.si === 0 || sameDimension(quantity.dimension, DIMENSION.level) ? undefined : (100 * difference) / x.si,
       discernible: discernibleDifference(path, a.evaluation, b.evaluation),
+      cancelled: cancelledDoubt(path, a.evaluation, b.evaluation),
       contributions,
       remainder: pending ? 0 : difference - contributions.reduce((sum, { amount }) => sum + amount, 0),
     };

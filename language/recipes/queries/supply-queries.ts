@@ -55,7 +55,7 @@ export function supplyQueries(workshop: Questions) {
       const rigs = set
         ? elsewhereOf(workshop.stated(set), (part, name) => (part.endsWith('rig') ? rig.get(name) : undefined))
         : undefined;
-      return new ValueGround(layers, workshop.settings().tolerances, woodDimensionOf, rigs);
+      return new ValueGround(layers, workshop.settings().tolerances, woodDimensionOf, rigs, `wood ${name}: `);
     },
     { otherwise: undefined, of: nameOf('wood', 'species') },
   );
@@ -100,7 +100,8 @@ export function supplyQueries(workshop: Questions) {
     const values = workshop.stated(definition);
     const layer: Layer = { values, prefix: '', shared, basis: 'recipe', spread: 'as stated' };
     const dimensionOf = (path: string) => catalogue.property(path, definition.kind)?.dimension;
-    return new Evaluation(derivations, new ValueGround([layer], workshop.settings().tolerances, dimensionOf));
+    const { tolerances } = workshop.settings();
+    return new Evaluation(derivations, new ValueGround([layer], tolerances, dimensionOf, undefined, shared));
   }
 
   const woodDimensionOf = remembered((path: string): Dimension | undefined => {

@@ -2,13 +2,14 @@
  * Two instruments side by side, written out: what differs in the recipe part by part, what that makes of the computed
  * values, what was read beside what was computed, and what the builds say of the difference.
  */
-import type { Comparison } from '../../recipes/instrument/comparison.js';
+import type { Comparison, DerivedDifference } from '../../recipes/instrument/comparison.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { type ChangeRow, changeRows, countedInWords } from './compared-changes.js';
 import { type ComparedEvidence, comparedEvidence } from './compared-evidence.js';
 import { type DerivedRow, derivedRows } from './compared-quantities.js';
 import { type ComparedFingerboard, comparedFingerboard } from './compared-fingerboard.js';
 import { comparedReadings, type ReadingRow } from './compared-readings.js';
+import { leftOutInWords } from './left-out.js';
 import { byPart } from '../parts-in-order.js';
 
 export type { ChangedPath, ChangeRow } from './compared-changes.js';
@@ -30,6 +31,8 @@ export interface ComparisonTable {
   readonly changes: readonly ChangeRow[];
   /** Likewise; what either recipe states is among the changes and not here. */
   readonly derived: readonly DerivedRow[];
+  /** What is in each of these values and not in their differences, in one sentence. */
+  readonly leftOut?: string;
   /** Readings of the builds of either side, beside what those builds compute to. */
   readonly readings: readonly ReadingRow[];
   /** What is heard, note by note; absent where it cannot be worked out for both, or not yet. */
@@ -45,6 +48,7 @@ export function comparisonTable(workshop: Workshop, a: string, b: string): Compa
   if (!comparison) return undefined;
   const evidence = comparedEvidence(workshop, comparison);
   const fingerboard = comparedFingerboard(workshop, comparison);
+  const leftOut = leftOutInWords(comparison.derived.filter(hasMoved), workshop.wording);
   return {
     a,
     b,
@@ -54,10 +58,15 @@ export function comparisonTable(workshop: Workshop, a: string, b: string): Compa
     counted: countedInWords(workshop, comparison),
     changes: byPart(changeRows(workshop, comparison), ({ part }) => part, ['recipe']),
     derived: byPart(derivedRows(workshop, comparison), ({ part }) => part, ['recipe', 'build']),
+    ...(leftOut === undefined ? {} : { leftOut }),
     readings: comparedReadings(workshop, comparison),
     ...(fingerboard ? { fingerboard } : {}),
     ...(evidence ? { evidence } : {}),
   };
+}
+
+function hasMoved({ difference = 0, a = 0 }: DerivedDifference): boolean {
+  return Math.abs(difference) > 1e-9 * Math.abs(a);
 }
 
 function relationOf({ wording: { say } }: Workshop, { a, b, ancestor }: Comparison): string {

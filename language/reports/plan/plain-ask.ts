@@ -59,6 +59,10 @@ export class PlainAsk implements Ask {
     return make(this);
   }
 
+  doubt(): void {
+    // A drawing shows no uncertainty.
+  }
+
   assume(): void {
     // A drawing shows what an assumption comes to; hovers and findings say that one was made.
   }

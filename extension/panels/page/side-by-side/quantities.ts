@@ -46,6 +46,7 @@ export function quantitiesSection(
           </table>`
     }
     ${hidden > 0 ? html`<p class="quiet">${fill(words.hidden, hidden)}</p>` : nothing}
+    ${table.leftOut === undefined ? nothing : html`<p class="quiet">${table.leftOut}</p>`}
     ${listed(words.pending, of('pending'))} ${listed(words.same, of('same'))}
     ${reasons(words.notKnown, of('one-only', 'unknown'))}
   </section>`;

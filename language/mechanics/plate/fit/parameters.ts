@@ -18,6 +18,8 @@ export type TopParameter =
   | { readonly part: 'plate'; readonly quantity: 'thickness' | 'dome' | WoodConstant }
   | { readonly part: 'brace'; readonly index: number; readonly quantity: 'width' | 'height' | WoodConstant }
   | { readonly part: 'patch'; readonly index: number; readonly quantity: 'thickness' | WoodConstant }
+  | { readonly part: 'film'; readonly quantity: 'massPerArea' | 'stiffness' }
+  | { readonly part: 'riding'; readonly index: number; readonly quantity: 'mass' }
   | { readonly part: 'edge'; readonly quantity: 'rotation' }
   | { readonly part: 'load'; readonly quantity: 'couple' | 'shear' };
 
@@ -43,6 +45,10 @@ export function valueOf(model: TopModel, parameter: TopParameter): number {
       return model.edge.kind === 'elastic' ? model.edge.rotation : 0;
     case 'load':
       return model.load?.[parameter.quantity] ?? 0;
+    case 'film':
+      return model.film?.[parameter.quantity] ?? 0;
+    case 'riding':
+      return model.masses?.[parameter.index]?.mass ?? 0;
     case 'plate': {
       const { plate } = model;
       if (parameter.quantity === 'dome') return plate.dome ?? 0;
@@ -73,6 +79,18 @@ export function changed(model: TopModel, parameter: TopParameter, change: number
       return load
         ? { ...model, load: { ...load, [parameter.quantity]: (load[parameter.quantity] ?? 0) + change } }
         : model;
+    }
+    case 'film': {
+      const { film } = model;
+      const { quantity } = parameter;
+      return film ? { ...model, film: { ...film, [quantity]: (film[quantity] ?? 0) + change } } : model;
+    }
+    case 'riding': {
+      const masses = [...(model.masses ?? [])];
+      const one = masses[parameter.index];
+      if (!one) return model;
+      masses[parameter.index] = { ...one, mass: one.mass + change };
+      return { ...model, masses };
     }
     case 'plate': {
       return { ...model, plate: otherPlate(model.plate, parameter.quantity, change) };

@@ -217,6 +217,7 @@ class ElementEnergies {
       for (let k = 0; k < count; k++) total[k]! += row[k]! - base[count * (quads + r) + k]!;
     }
     this.addRim(top, total);
+    this.addRiding(top, total);
     return total;
   }
 
@@ -287,6 +288,21 @@ class ElementEnergies {
     return out;
   }
 
+  /** What rides on the plate, heavier or lighter than before: mass on the movements of the corners alone. */
+  private addRiding(top: DiscreteTop, total: Float64Array): void {
+    const before = this.state.top.riding;
+    for (const q of new Set([...before.keys(), ...top.riding.keys()])) {
+      const [old, now] = [before.get(q), top.riding.get(q)];
+      const more = Float64Array.from({ length: 16 }, (_, i) => (now?.[i] ?? 0) - (old?.[i] ?? 0));
+      if (more.every((each) => each === 0)) continue;
+      const nodes = top.mesh.quads.subarray(4 * q, 4 * q + 4);
+      this.vectors.forEach((vector, k) => this.gather(vector, nodes, this.local[k]!));
+      this.pairs.forEach(({ left, right, square }, k) => {
+        if (square !== 0) total[k]! -= square * massForm(more, LEVEL, this.local[left]!, this.local[right]!);
+      });
+    }
+  }
+
   /** The rim's spring: ½ k (β·n)², half of each side at each end. */
   private addRim(top: DiscreteTop, total: Float64Array): void {
     const more = top.rimSpring - this.state.top.rimSpring;
@@ -311,6 +327,9 @@ class ElementEnergies {
     }
   }
 }
+
+/** Mass that moves with the mid-surface and has no depth. */
+const LEVEL = Float64Array.of(1, 0, 0);
 
 /** out ← K b */
 function product(k: Float64Array, n: number, b: Float64Array, out: Float64Array): void {

@@ -1,0 +1,24 @@
+/** How exactly a hold can be kept: the standard uncertainty of the size it solved. */
+import { uncertaintyOfDifference } from '../evaluation/effects.js';
+import type { Evaluation } from '../evaluation/evaluation.js';
+import type { SolvedHold } from './hold.js';
+
+/**
+ * SI, of the size that is adjusted. What is kept equal to the parent's is known as well as their difference is: what both lean
+ * on alike cancels. The tolerance of the size itself is none of it, since it is what is chosen. Undefined for a hold that
+ * is not solved, or where it is not known how the quantity goes with the size.
+ */
+export function uncertaintyOfHold(
+  { request, outcome }: SolvedHold,
+  now: Evaluation,
+  parent: Evaluation | undefined,
+): number | undefined {
+  if (outcome.kind !== 'solved') return undefined;
+  const { quantity, by, statement } = request;
+  const leaf = now.ground.leaf(by);
+  const slope = leaf && now.gradient(quantity).get(leaf.id);
+  if (!leaf || !slope) return undefined;
+  const whole = statement.at || !parent ? now.uncertainty(quantity) : uncertaintyOfDifference(quantity, parent, now);
+  const rest = whole ** 2 - (slope * leaf.sigma) ** 2;
+  return Math.sqrt(Math.max(0, rest)) / Math.abs(slope);
+}
