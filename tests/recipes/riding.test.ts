@@ -32,7 +32,9 @@ describe('a finish', () => {
 
   it('counts when it can be told', () => {
     const count = workshop.count('thick');
-    expect(count.variables.map(({ variable, verdict }) => `${variable.label} ${verdict}`)).toEqual(['finish.film promoted']);
+    expect(count.variables.map(({ variable, verdict }) => `${variable.label} ${verdict}`)).toEqual([
+      'finish.film promoted',
+    ]);
   });
 
   it('that is known to be stiff raises it again', () => {
