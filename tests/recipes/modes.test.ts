@@ -11,7 +11,7 @@ import { bracedShop, OWN } from './braced-shop.js';
 describe('a plate', () => {
   it('is made once for everything that comes of it, and for every recipe that has the same', () => {
     const asked: PlateTask[] = [];
-    const { workshop } = bracedShop(`recipe v-2 from v-1 { title: "The same."  finish.film: 0.1 mm }`, () => ({
+    const { workshop } = bracedShop(`recipe v-2 from v-1 { title: "The same."  neck.mass: 500 g }`, () => ({
       ...NO_ANALYST,
       analysis: (task) => void asked.push(task),
     }));
