@@ -60,6 +60,8 @@ const BUNDLES = [
   { entry: 'language/server/solver-worker.ts', file: 'dist/web/solver.js', needs: 115_000, options: inBrowser('iife') },
   // 500 kB of it write PDF and DXF, and are begun with by `plan` alone.
   { entry: 'language/cli/main.ts', file: 'dist/bookmatch.mjs', needs: 1_890_000, options: {} },
+  // The libraries that write PDF and DXF, read by the server when somebody saves a file.
+  { entry: 'language/reports/plan/write/plan-files.ts', file: 'dist/plan-files.cjs', needs: 520_000, options: {} },
   page('drawing', 63_000),
   page('side-by-side', 103_000),
   page('sheet', 17_000),

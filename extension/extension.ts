@@ -16,6 +16,7 @@ import { registerSheets } from './panels/sheet-panel.js';
 import { registerSideBySide } from './panels/side-by-side-panel.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
+import { registerSavePlan } from './save-plan.js';
 import { showServerState } from './server-state.js';
 import { registerStartAShop } from './start-a-shop.js';
 import { registerLineage } from './trees/lineage-view.js';
@@ -49,6 +50,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerValues(client, inHand),
     registerSideBySide(context, client, instruments),
     registerSheets(context, client, instruments),
+    registerSavePlan(client, instruments),
     registerEffects(context, client, instruments),
     showChangeCount(client, inHand),
   );

@@ -1,5 +1,5 @@
 /** Between the drawing panel and its page. */
-import type { Drawing, ModeShapes } from '../../language/server/protocol.js';
+import type { Drawing, ModeShapes, PlanPicture } from '../../language/server/protocol.js';
 import type { Words } from './messages.js';
 import type { ModeWords } from './mode-messages.js';
 
@@ -13,6 +13,8 @@ export interface DrawingSubject {
 export interface DrawingContent {
   /** Null: no instrument of that name. */
   readonly drawing: Drawing | null;
+  /** The whole plan in marks; null while it is not known. */
+  readonly plan: PlanPicture | null;
   /** Of the plate shown. While new ones are worked out, the last ones, marked `waiting`. */
   readonly modes: ModeShapes | null;
   /** The editor can open a page in the browser; otherwise the page is handed over as a file. */
@@ -24,6 +26,8 @@ export type DrawingAction =
   | { readonly kind: 'go-to'; readonly path: string }
   /** Open this document, which needs nothing but itself, where it can be printed. */
   | { readonly kind: 'print'; readonly html: string }
+  /** Save the plan or templates of its parts as a file. */
+  | { readonly kind: 'save' }
   | { readonly kind: 'choose'; readonly choice: Partial<Pick<DrawingSubject, 'plate' | 'modes'>> };
 
 export type DrawingWords = Words<
@@ -42,6 +46,16 @@ export type DrawingWords = Words<
   | 'modes'
   | 'planTop'
   | 'planBack'
+  | 'planSide'
+  | 'save'
+  | 'layers'
+  | 'changedHere'
+  | 'zoomIn'
+  | 'zoomOut'
+  | 'zoomFit'
+  | 'measure'
+  | 'place'
+  | 'apart'
   | 'goTo'
   | 'pointHere'
   | 'thickness'

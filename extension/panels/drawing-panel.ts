@@ -1,6 +1,6 @@
-import { type ExtensionContext, Disposable, l10n } from 'vscode';
+import { type ExtensionContext, Disposable, commands, l10n } from 'vscode';
 import type { LanguageClient } from '../language-client.js';
-import { COMMANDS, GetDrawing, GetModeShapes, type ModeShapes } from '../../language/server/protocol.js';
+import { COMMANDS, GetDrawing, GetModeShapes, GetPlan, type ModeShapes } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import { makerCommand } from '../commands/maker-command.js';
 import type { Instruments } from '../folder-instruments.js';
@@ -30,12 +30,17 @@ export function registerDrawing(
       words: drawingWords,
       content: async (subject) => {
         const drawing = await client.sendRequest(GetDrawing, { name: subject.name });
+        const plan = drawing && (await client.sendRequest(GetPlan, { name: subject.name }));
         const { name, plate } = subject;
         const modes = drawing && subject.modes ? await client.sendRequest(GetModeShapes, { name, plate }) : null;
-        return { drawing, modes: last.of([name, plate], modes), opensPages: opensPages() };
+        return { drawing, plan, modes: last.of([name, plate], modes), opensPages: opensPages() };
       },
       act: async (action, subject, { drawing }) => {
         if (action.kind === 'choose') return { ...subject, ...action.choice };
+        if (action.kind === 'save') {
+          await commands.executeCommand(COMMANDS.savePlan, subject.name);
+          return subject;
+        }
         if (action.kind === 'print') {
           await openPrintable(context, `${subject.name}-${subject.plate}`, action.html);
           return subject;

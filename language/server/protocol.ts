@@ -11,6 +11,8 @@ import type { ComparedModes } from '../reports/comparison/compared-modes.js';
 import type { Drawing } from '../reports/plan/drawing.js';
 import type { ModelEffectsTable } from '../reports/effects/model-effects-table.js';
 import type { ModeShapes } from '../reports/plan/mode-shapes.js';
+import type { PlanFileAsked } from '../reports/plan/plan-file.js';
+import type { PlanPicture } from '../reports/plan/plan-picture.js';
 import type { RecipeTests } from '../reports/expectation-results.js';
 import type { PossibleParent } from '../editing/refactoring/rebase.js';
 import type { ResolvedText } from '../reports/resolved-text.js';
@@ -128,6 +130,8 @@ export const COMMANDS = {
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
   startShop: 'bookmatch.startShop',
+  /** Argument: name. Without it, the instrument at the cursor. Asks what to draw, and how. */
+  savePlan: 'bookmatch.savePlan',
   /** Argument: name of a recipe, a build or an order. Without it, the one at the cursor. Asks which sheet. */
   printSheet: 'bookmatch.printSheet',
   /** Argument: name of a model or of what is built on it. Without it, the instrument at the cursor. */
@@ -184,6 +188,22 @@ export const GetRebase = new RequestType<{ readonly recipe: string; readonly par
 
 /** `null` when there is no model, recipe or build of that name. */
 export const GetDrawing = new RequestType<{ readonly name: string }, Drawing | null, void>('bookmatch/drawing');
+
+/** The whole plan of an instrument, in marks a page draws; `null` when there is no instrument of that name. */
+export const GetPlan = new RequestType<{ readonly name: string }, PlanPicture | null, void>('bookmatch/plan');
+
+/** What can be saved of a plan: the whole, or the template of a part. */
+export interface PlanPart {
+  readonly key: string;
+  readonly title: string;
+}
+export const ListPlanParts = new RequestType0<readonly PlanPart[], void>('bookmatch/planParts');
+
+/** A file to save, or one sentence on why there is none. */
+export type SavedPlan = { readonly fileName: string; readonly base64: string } | { readonly trouble: string };
+export const GetPlanFile = new RequestType<PlanFileAsked, SavedPlan, void>('bookmatch/planFile');
+export type { PlanFileAsked } from '../reports/plan/plan-file.js';
+export type { PlanLabel, PlanMark, PlanPicture } from '../reports/plan/plan-picture.js';
 
 /** The first modes of a plate; `null` when there is no instrument of that name. While its state is `waiting`, ask again at the next news. */
 export const GetModeShapes = new RequestType<

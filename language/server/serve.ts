@@ -19,6 +19,8 @@ import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js'
 import { LEGEND, serveSemanticTokens } from './requests/semantic-tokens-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
 import { servePanels } from './requests/panel-requests.js';
+import { servePlans } from './requests/plan-requests.js';
+import type { PlanFiles } from '../reports/plan/plan-file.js';
 import { serveOneInstrument } from './requests/one-instrument-requests.js';
 import { serveCompletion } from './requests/completion-requests.js';
 import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
@@ -44,6 +46,7 @@ export function serve(
   folder: FolderReader,
   worker?: PlateWorker,
   translations?: TranslationsFor,
+  planFiles?: () => Promise<PlanFiles>,
 ): void {
   const documents = new TextDocuments<OpenText>(OpenText);
   const delivered = inPortions(
@@ -97,7 +100,7 @@ export function serve(
       session.grade(severities);
       news();
     });
-    answerRequests({ ...ports, client: params.capabilities });
+    answerRequests({ ...ports, client: params.capabilities }, planFiles);
     hasFolders = params.capabilities.workspace?.workspaceFolders ?? false;
     return CAPABILITIES;
   });
@@ -159,7 +162,7 @@ export function serve(
 const SETTINGS_TIMEOUT = 1000;
 
 /** Only once the language is known: every group of handlers takes up the session's desk. */
-function answerRequests(serving: Serving): void {
+function answerRequests(serving: Serving, planFiles: (() => Promise<PlanFiles>) | undefined): void {
   serveNavigation(serving);
   serveHover(serving);
   serveSemanticTokens(serving);
@@ -168,6 +171,7 @@ function answerRequests(serving: Serving): void {
   serveCodeActions(serving);
   serveInstruments(serving);
   servePanels(serving);
+  servePlans(serving, planFiles);
   serveAnotherParent(serving);
   serveOneInstrument(serving);
 }

@@ -1,5 +1,7 @@
 /** Packages of appointments: what they bring, how it is counted, when a request for one comes too late. */
 import { describe, expect, it } from 'vitest';
+import { optionMasses } from '../../language/recipes/derived/option-masses.js';
+import { PlainAsk } from '../../language/reports/plan/plain-ask.js';
 import { shopOf, TOPS, VENNICK } from '../recipes/shop-of.js';
 import { check, codesOf } from './marked-text.js';
 
@@ -81,18 +83,24 @@ describe('options', () => {
   it('are weighed together, at the bridge or elsewhere', () => {
     const before = shopOf(BASE).workshop.evaluation('v-1')!;
     const after = shopOf(WITH).workshop.evaluation('v-2')!;
-    expect(after.number('options.mass')).toBeCloseTo(0.045 + 0.01 + 0.03 + 0.009, 12);
+    const all = optionMasses(new PlainAsk(after));
+    expect(all.map(({ path, on }) => [path, on])).toEqual([
+      ['electronics.pickup', 'bridge-plate'],
+      ['electronics.battery', 'neck-block'],
+      ['electronics.jack', 'tail-block'],
+      ['pickguard', 'top'],
+    ]);
+    expect(all.reduce((sum, { mass }) => sum + mass, 0)).toBeCloseTo(0.045 + 0.01 + 0.03 + 0.009, 12);
     expect(after.number('bridge.moving-mass')! - before.number('bridge.moving-mass')!).toBeCloseTo(0.01, 12);
   });
 
   it('named but not weighed are unknown, not weightless', () => {
     const text = `${BASE}recipe v-2 from v-1 { because "?"  electronics { preamp: "on the side" } }`;
-    expect(shopOf(text).workshop.evaluation('v-2')!.derived('options.mass')).toMatchObject({
-      known: false,
-      missing: ['electronics.preamp.mass'],
-    });
+    expect(() => optionMasses(new PlainAsk(shopOf(text).workshop.evaluation('v-2')!))).toThrow(
+      'electronics.preamp.mass',
+    );
     const none = `${BASE}recipe v-2 from v-1 { because "?"  electronics { preamp: none } }`;
-    expect(shopOf(none).workshop.evaluation('v-2')!.number('options.mass')).toBe(0);
+    expect(optionMasses(new PlainAsk(shopOf(none).workshop.evaluation('v-2')!))).toEqual([]);
   });
 });
 

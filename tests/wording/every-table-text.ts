@@ -16,6 +16,8 @@ import { STRING_SET_QUANTITIES } from '../../language/recipes/derived/string-set
 import { WOOD_QUANTITIES } from '../../language/recipes/derived/wood-quantities.js';
 import { fragmentsOf } from '../../language/wording/cited.js';
 import { ENGLISH } from '../../language/wording/wording.js';
+import { partWords } from './every-part-word.js';
+import { translationsOf } from './translations.js';
 import { ANY_TITLE, SITE } from './titles.js';
 import type { Sentences } from './every-sentence.js';
 
@@ -86,6 +88,8 @@ export function sentencesInTables(): Sentences {
     add('client sheet', inWords(withinPart(property.path)));
     for (const word of [...(property.choices ?? []), ...(property.words ?? [])]) add('client sheet', inWords(word));
   }
+  // A number or a letter is the same in every language.
+  add('parts and values on paper', ...partWords(translationsOf('de')).filter((word) => /[a-z]{2}/i.test(word)));
   return found;
 }
 

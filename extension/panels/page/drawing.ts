@@ -7,7 +7,10 @@ import { braceTable } from './drawing/brace-table.js';
 import { modeChoice, modeTable } from './drawing/modes.js';
 import { notDrawn } from './drawing/not-drawn.js';
 import { otherParts } from './drawing/other-parts.js';
-import { plan } from './drawing/plan.js';
+import { changedHere, layerChoice } from './drawing/layers.js';
+import { measured } from './drawing/measure.js';
+import { plan, sidePlan } from './drawing/plan.js';
+import { zoomButtons } from './drawing/zoom.js';
 import type { Board, DrawingView } from './drawing/board.js';
 import { pointedAt } from './drawing/pointed-at.js';
 import { thicknessLegend } from './drawing/thickness.js';
@@ -16,7 +19,10 @@ import pageStyles from './page.css?raw';
 import { handOver, printedPage } from './printed.js';
 
 openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction>(
-  { mode: 0, pointed: '' },
+  {
+    ...{ mode: 0, pointed: '', zoom: 1, whole: false, middle: null, hidden: [], layers: false },
+    ...{ measure: false, from: null, at: null },
+  },
   (shown) => {
     const { subject, content, words, act } = shown;
     const { drawing, modes } = content;
@@ -50,10 +56,19 @@ openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingActio
           (value) => act({ kind: 'choose', choice: { modes: value === 'modes' } }),
         )}
         <button class="link screen-only" @click=${() => print(board)}>${words.print}</button>
+        <button class="link screen-only" @click=${() => act({ kind: 'save' })}>${words.save}</button>
       </div>
-      ${modeChoice(board)} ${plan(board)} ${pointedAt(board)}
-      ${subject.modes ? modeTable(board) : thicknessLegend(board)} ${notDrawn(board)} ${braceTable(board)}
-      ${otherParts(board)}
+      ${modeChoice(board)} ${layerChoice(board)}
+      <div class="board">
+        <div class="plans">
+          <div class="plan-and-side">${plan(board)} ${subject.modes ? nothing : sidePlan(board)}</div>
+          ${zoomButtons(board)} ${measured(board)} ${pointedAt(board)}
+        </div>
+        <div class="beside">
+          ${changedHere(board)} ${subject.modes ? modeTable(board) : thicknessLegend(board)} ${notDrawn(board)}
+          ${braceTable(board)} ${otherParts(board)}
+        </div>
+      </div>
     `;
   },
 );

@@ -43,15 +43,6 @@ export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
       ask.number('finish.mass'),
   },
   {
-    path: 'options.mass',
-    dimension: DIMENSION.mass,
-    unit: 'g',
-    sentence: 'Mass of what is plugged in, let in or hung on: electronics, guard, bevel, end pin.',
-    formula: 'Σ m of each option there is',
-    source: 'sum',
-    compute: (ask) => optionMasses(ask).reduce((sum, { mass }) => sum + mass, 0),
-  },
-  {
     path: 'balance',
     dimension: DIMENSION.length,
     unit: 'mm',

@@ -104,7 +104,7 @@ function fromStretch(p: Point, a: Point, b: Point): number {
   const [ux, uy] = [b[0] - a[0], b[1] - a[1]];
   const square = ux * ux + uy * uy;
   const t = square === 0 ? 0 : Math.max(0, Math.min(1, ((p[0] - a[0]) * ux + (p[1] - a[1]) * uy) / square));
-  return Math.hypot(p[0] - a[0] - t * ux, p[1] - a[1] - t * uy);
+  return Math.sqrt((p[0] - a[0] - t * ux) ** 2 + (p[1] - a[1] - t * uy) ** 2);
 }
 
 /** A closed ring moved inwards by `by`; where it would cross itself in a tight bend, the bend is left out. */
@@ -114,9 +114,30 @@ export function inset(ring: readonly Point[], by: number): readonly Point[] {
     const along = direction(ring[(i + ring.length - 1) % ring.length]!, ring[(i + 1) % ring.length]!);
     return [point[0] - inward * along[1] * by, point[1] + inward * along[0] * by];
   });
-  return moved.filter((point) =>
-    ring.every((other, i) => fromStretch(point, other, ring[(i + 1) % ring.length]!) > by - 0.05),
-  );
+  const near = distanceToRing(ring);
+  return moved.filter(([x, y]) => near(x, y) > by - 0.05);
+}
+
+/** How far a place is from a closed ring. Asked thousands of times for one drawing, so in plain numbers. */
+export function distanceToRing(ring: readonly Point[]): (x: number, y: number) => number {
+  const count = ring.length;
+  const sides = new Float64Array(5 * count);
+  ring.forEach(([x, y], i) => {
+    const [nx, ny] = ring[(i + 1) % count]!;
+    const square = (nx - x) ** 2 + (ny - y) ** 2;
+    sides.set([x, y, nx - x, ny - y, square === 0 ? 0 : 1 / square], 5 * i);
+  });
+  return (px, py) => {
+    let least = Infinity;
+    for (let k = 0; k < sides.length; k += 5) {
+      const [dx, dy, ux, uy] = [px - sides[k]!, py - sides[k + 1]!, sides[k + 2]!, sides[k + 3]!];
+      const along = (dx * ux + dy * uy) * sides[k + 4]!;
+      const t = along < 0 ? 0 : along > 1 ? 1 : along;
+      const square = (dx - t * ux) ** 2 + (dy - t * uy) ** 2;
+      if (square < least) least = square;
+    }
+    return Math.sqrt(least);
+  };
 }
 
 export function lengthOf(points: readonly Point[]): number {

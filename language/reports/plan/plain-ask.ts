@@ -14,6 +14,8 @@ export class PlainAsk implements Ask {
   /** Shapes are asked for by whole paths. */
   readonly member = '';
 
+  private readonly made = new Map<string, unknown>();
+
   constructor(private readonly evaluation: Evaluation) {}
 
   number(path: string): number {
@@ -55,8 +57,10 @@ export class PlainAsk implements Ask {
     throw new NotKnown(['tap']);
   }
 
-  shared<T>(_name: string, make: (ask: Ask) => T): T {
-    return make(this);
+  /** What several parts of a drawing are made from is made once for all of them. */
+  shared<T>(name: string, make: (ask: Ask) => T): T {
+    if (!this.made.has(name)) this.made.set(name, make(this));
+    return this.made.get(name) as T;
   }
 
   doubt(): void {

@@ -181,6 +181,6 @@ export function crossingDimensions(
   }) as [Point, Point];
   const between = Math.acos(Math.max(-1, Math.min(1, u[0] * v[0] + u[1] * v[1])));
   return [
-    { kind: 'note', from: at, at: [at[0] + 46, at[1] - 22], text: `${angle(between)} · ${say(at[1])}`, part: a.part },
+    { kind: 'note', from: at, at: [at[0] - 52, at[1] + 20], text: `${angle(between)} · ${say(at[1])}`, part: a.part },
   ];
 }

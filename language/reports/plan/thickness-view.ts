@@ -4,7 +4,7 @@ import { thicknessBetween, USUAL_BAND } from '../../mechanics/wood/uneven-plate.
 import { thicknessMap } from '../../recipes/derived/plate-thickness.js';
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { inMm, mmOf, outlineRing } from './drawn-from.js';
-import { boxOf, simplified } from './geometry.js';
+import { boxOf, distanceToRing, simplified } from './geometry.js';
 import type { Label, Point, Shape } from './plan.js';
 
 /** mm between the points at which the thickness is looked up. */
@@ -74,18 +74,17 @@ function thicknessAt(ask: Ask, plate: 'top' | 'back'): ((p: Point, away: number)
 /** mm inside a ring; below zero outside. */
 function awayFrom(ring: readonly Point[]): (p: Point) => number {
   const coarse = simplified(ring, 0.2);
-  return ([x, y]) => {
-    let [least, inside] = [Infinity, false];
-    coarse.forEach(([ax, ay], i) => {
-      const [bx, by] = coarse[(i + 1) % coarse.length]!;
-      const [ux, uy] = [bx - ax, by - ay];
-      const square = ux * ux + uy * uy;
-      const t = square === 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * ux + (y - ay) * uy) / square));
-      least = Math.min(least, Math.hypot(x - ax - t * ux, y - ay - t * uy));
-      if (ay > y !== by > y && x < ax + ((y - ay) * ux) / uy) inside = !inside;
-    });
-    return inside ? least : -least;
-  };
+  const near = distanceToRing(coarse);
+  return ([x, y]) => (holds(coarse, x, y) ? near(x, y) : -near(x, y));
+}
+
+function holds(ring: readonly Point[], x: number, y: number): boolean {
+  let inside = false;
+  for (let i = 0, before = ring.length - 1; i < ring.length; before = i, i += 1) {
+    const [a, b] = [ring[before]!, ring[i]!];
+    if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) * (b[0] - a[0])) / (b[1] - a[1])) inside = !inside;
+  }
+  return inside;
 }
 
 /** The stretches of a line whose points all hold. */

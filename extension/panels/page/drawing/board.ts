@@ -8,6 +8,20 @@ export interface DrawingView {
   readonly mode: number;
   /** Path of the part under the pointer or with the focus. */
   readonly pointed: string;
+  /** How much nearer than the whole plan; 1: the whole. */
+  readonly zoom: number;
+  /** Head and neck too, not the body alone. */
+  readonly whole: boolean;
+  /** What is in the middle of the frame, in the plan's mm; null: the plan's own middle. */
+  readonly middle: readonly [number, number] | null;
+  /** Layers not shown. */
+  readonly hidden: readonly string[];
+  /** Whether the list of layers is open. */
+  readonly layers: boolean;
+  /** Whether a click sets a place to measure from. */
+  readonly measure: boolean;
+  readonly from: readonly [number, number] | null;
+  readonly at: readonly [number, number] | null;
 }
 
 export interface Board extends Shown<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction> {

@@ -1,36 +1,39 @@
-/** The plan: outline, soundhole, braces, bridge to scale; under them the thickness, or a mode as it moves. */
+/** The plan: what the server drew, in layers; pointed at, zoomed, measured; under it the thickness, or a mode as it moves. */
 import { type TemplateResult, html, nothing, svg } from 'lit';
-import type { DrawnPart, PlanPoint } from '../../../../language/server/protocol.js';
+import { guard } from 'lit/directives/guard.js';
+import type { DrawnPart, PlanLabel, PlanMark, PlanPicture } from '../../../../language/server/protocol.js';
 import { fill } from '../page.js';
 import { modeMarks } from '../plate/mode-marks.js';
 import { planLine } from '../plate/plan-line.js';
 import { type Board, bracesOf, partLink } from './board.js';
+import { measureLine, measuring } from './measure.js';
 import { drawnMode, modeField } from './mode-field.js';
-import { thicknessMarks, thicknessShading } from './thickness.js';
+import { thicknessShading } from './thickness.js';
+import { framed, zoomed } from './zoom.js';
 
-/** mm around the body. */
+/** mm around what is drawn. */
 const MARGIN = 8;
-/** mm below it, for the scale. */
-const FOOT = 14;
 
 export function plan(board: Board): TemplateResult | typeof nothing {
-  const { drawing, plate, words } = board;
+  const { drawing, plate, words, content, view } = board;
   if (drawing.outline.length === 0) return nothing;
   const { length, width } = drawing;
-  const parts = drawing.parts.filter((part) => part.plate === plate && part.shape);
-  const under = parts.filter(({ kind }) => kind === 'soundhole' || kind === 'bridge-plate');
-  const over = parts.filter(({ kind }) => kind === 'bridge');
-  const braces = bracesOf(board).filter(({ shape }) => shape);
+  const picture = content.plan?.views.find(({ name }) => name === plate);
   const outline = planLine(drawing.outline, length);
   const mode = drawnMode(board);
-  const frame = [-width / 2 - MARGIN, -MARGIN, width + 2 * MARGIN, length + MARGIN + FOOT];
+  const box =
+    frameOf(board, picture) ?? ([-width / 2 - MARGIN, -MARGIN, width + 2 * MARGIN, length + 2 * MARGIN] as const);
+  const frame = framed(box, view.zoom, view.middle);
   return html`<figure>
     <svg
-      class="plan ${board.modes ? 'moving' : ''}"
+      class="plan ${board.modes ? 'moving' : ''} ${view.measure ? 'measuring' : ''}"
       viewBox=${frame.join(' ')}
       role="group"
       aria-label=${fill(plate === 'top' ? words.planTop : words.planBack, drawing.name)}
-      @pointerleave=${() => board.look({ pointed: '' })}
+      @pointerleave=${() => board.look({ pointed: '', at: null })}
+      @pointermove=${(event: PointerEvent) => measuring(board, event)}
+      @click=${(event: PointerEvent) => measuring(board, event, true)}
+      @wheel=${(event: WheelEvent) => zoomed(board, event, box)}
     >
       <defs>
         <clipPath id="body"><path d=${outline} /></clipPath>
@@ -40,16 +43,72 @@ export function plan(board: Board): TemplateResult | typeof nothing {
       </defs>
       <path class="body" d=${outline} />
       <g clip-path="url(#body)">${board.modes ? modeField(board) : thicknessShading(board, outline)}</g>
-      <line class="centre" y1=${-MARGIN / 2} y2=${length + MARGIN / 2} />
-      ${[...under, ...braces, ...over].map((part) => shape(board, part))}
-      <path class="rim" d=${outline} />
-      ${braces.map((part, i) => number(part, i + 1, length))} ${thicknessMarks(board)}
-      ${mode ? modeMarks(mode, length) : nothing} ${scaleBar(width, length)}
+      ${guard([picture, view.hidden, content.plan?.changed], () => (picture ? lines(board, picture) : nothing))}
+      ${parts(board).map((part) => hitArea(board, part))}
+      ${guard([picture, view.hidden], () => (picture ? labels(board, picture) : nothing))}
+      ${bracesOf(board).map((part, i) => (part.shape ? number(part, i + 1, length) : nothing))}
+      ${mode ? modeMarks(mode, length) : nothing} ${measureLine(board)}
     </svg>
   </figure>`;
 }
 
-function shape(board: Board, part: DrawnPart): TemplateResult {
+/** The instrument from its side, as tall as the plan beside it. */
+export function sidePlan(board: Board): TemplateResult | typeof nothing {
+  const { content, words, drawing, view } = board;
+  const picture = content.plan?.views.find(({ name }) => name === 'side');
+  if (!picture) return nothing;
+  const { left, right, bottom } = picture.box;
+  const top = view.whole ? picture.box.top : Math.max(picture.box.top, -NECK);
+  const box = [left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN];
+  return html`<figure class="side-view">
+    <svg class="plan" viewBox=${box.join(' ')} role="img" aria-label=${fill(words.planSide, drawing.name)}>
+      ${guard([picture, view.hidden], () => [lines(board, picture), labels(board, picture)])}
+    </svg>
+  </figure>`;
+}
+
+type View = PlanPicture['views'][number];
+
+/** mm of the neck above the body, where not the whole plan is wanted. */
+const NECK = 70;
+
+/** The body with what is told beside it; the head and the nut are a whole neck away. */
+function frameOf({ view }: Board, picture: View | undefined): readonly [number, number, number, number] | undefined {
+  if (!picture) return undefined;
+  const { left, right, bottom } = picture.box;
+  const top = view.whole ? picture.box.top : Math.max(picture.box.top, -NECK);
+  return [left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN];
+}
+
+function lines({ view, content }: Board, { marks }: View): readonly TemplateResult[] {
+  const changed = new Set(content.plan?.changed.map(({ part }) => part));
+  const isChanged = ({ part }: PlanMark) => part !== undefined && changed.has(part);
+  return marks
+    .filter(({ layer }) => !view.hidden.includes(layer))
+    .map(
+      (mark) =>
+        svg`<path class="mark ${mark.line} on-${mark.layer} ${isChanged(mark) ? 'changed' : ''}" d=${mark.d} />`,
+    );
+}
+
+function labels({ view }: Board, { labels: all }: View): readonly TemplateResult[] {
+  const at = ({ x, y, turned }: PlanLabel) => (turned === 0 ? nothing : `rotate(${turned} ${x} ${y})`);
+  return all
+    .filter(({ layer }) => !view.hidden.includes(layer))
+    .map(
+      (label) =>
+        svg`<text class="label" x=${label.x} y=${label.y} transform=${at(label)} text-anchor=${label.anchor} style="font-size: ${label.height * 2.2}px">${label.text}</text>`,
+    );
+}
+
+function parts({ drawing, plate }: Board): readonly DrawnPart[] {
+  const drawn = drawing.parts.filter((part) => part.plate === plate && part.shape);
+  const order = ['soundhole', 'bridge-plate', 'brace', 'bridge'];
+  return [...drawn].sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind));
+}
+
+/** What is pointed at, clicked and reached by keys; its lines are those of the plan. */
+function hitArea(board: Board, part: DrawnPart): TemplateResult {
   const { point, go, press, isPointed, label } = partLink(board, part);
   return svg`<path
     class="part ${part.kind} ${isPointed ? 'pointed' : ''}"
@@ -59,7 +118,11 @@ function shape(board: Board, part: DrawnPart): TemplateResult {
     aria-label=${label}
     @pointerenter=${point}
     @focus=${point}
-    @click=${go}
+    @click=${(event: Event) => {
+      if (board.view.measure) return;
+      event.stopPropagation();
+      go();
+    }}
     @keydown=${press}
   />`;
 }
@@ -69,7 +132,11 @@ const NUMBER_IN = 26;
 
 /** Near a brace's lower end, where there is room: the number it has in the table. */
 function number({ shape: corners }: DrawnPart, n: number, length: number): TemplateResult {
-  const ends = [middle(corners![0]!, corners![3]!), middle(corners![1]!, corners![2]!)] as const;
+  const half = Math.floor(corners!.length / 2);
+  const ends = [
+    middle(corners![0]!, corners![corners!.length - 1]!),
+    middle(corners![half - 1]!, corners![half]!),
+  ] as const;
   const [from, to] = ends[0][0] <= ends[1][0] ? ends : [ends[1], ends[0]];
   const share = NUMBER_IN / Math.hypot(to[0] - from[0], to[1] - from[1]);
   const y = length - from[0] - (to[0] - from[0]) * share;
@@ -80,14 +147,6 @@ function number({ shape: corners }: DrawnPart, n: number, length: number): Templ
   </g>`;
 }
 
-function scaleBar(width: number, length: number): TemplateResult {
-  const x = width / 2 - 100;
-  return svg`<g class="scale" aria-hidden="true">
-    <path d=${`M${x} ${length + 7} v6 m0 -3 h100 m0 -3 v6`} />
-    <text x=${x + 50} y=${length + 6}>100 mm</text>
-  </g>`;
-}
-
-function middle(a: PlanPoint, b: PlanPoint): PlanPoint {
+function middle(a: readonly [number, number], b: readonly [number, number]): readonly [number, number] {
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
 }
