@@ -8,7 +8,9 @@ import { editorFolder, eitherFolder } from './editor-folder.js';
 import { serve } from './serve.js';
 import { translationsIn } from '../wording/translation-files.js';
 import { ThreadWorker } from './thread-worker.js';
+import { beThrifty } from './thrift.js';
 
+beThrifty();
 const connection = createConnection(ProposedFeatures.all);
 const folder = eitherFolder(diskFolder, editorFolder(connection));
 // Large libraries that only a file for a machine or for paper needs: a program of its own, loaded when one is asked for.

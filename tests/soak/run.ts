@@ -22,8 +22,10 @@ export interface Outcome {
 
 export type Files = ReadonlyMap<string, string>;
 
-/** Actions come until the time is up; the first comparison that fails ends it. */
-export async function soak(files: Files, seed: number, seconds: number): Promise<Outcome> {
+export type Told = (words: string) => void;
+
+/** Actions come until the time is up; the first comparison that fails ends it. `told`: how it goes, once a minute. */
+export async function soak(files: Files, seed: number, seconds: number, told?: Told): Promise<Outcome> {
   const dice = new Dice(seed);
   const until = Date.now() + 1000 * seconds;
   return run(files, function* () {
@@ -31,7 +33,7 @@ export async function soak(files: Files, seed: number, seconds: number): Promise
       for (let left = 8 + dice.below(40); left > 0; left--) yield drawAction(dice);
       yield 'compare';
     }
-  });
+  }, told);
 }
 
 /** These actions and no others, with a comparison at the end. */
@@ -42,7 +44,7 @@ export function replay(files: Files, actions: readonly Action[]): Promise<Outcom
   });
 }
 
-async function run(files: Files, script: () => Iterable<Action | 'compare'>): Promise<Outcome> {
+async function run(files: Files, script: () => Iterable<Action | 'compare'>, told?: Told): Promise<Outcome> {
   const folders = new Folders(files);
   const server = await ServerProcess.start([folders.uri(folders.first)]);
   const player = new Player(server, folders);
@@ -50,7 +52,7 @@ async function run(files: Files, script: () => Iterable<Action | 'compare'>): Pr
   const played: Action[] = [];
   const memory: { after: number; resident: number }[] = [];
   const tokens: Tokens = new Map();
-  let [comparisons, differences] = [0, 0];
+  let [comparisons, differences, minute] = [0, 0, 1];
   let failure: string | undefined;
   try {
     for (const step of script()) {
@@ -62,7 +64,15 @@ async function run(files: Files, script: () => Iterable<Action | 'compare'>): Pr
       const difference = await compareWithFresh(player, comparisons++, tokens);
       if (difference !== undefined) differences++;
       const { resident } = server;
-      if (resident !== undefined) memory.push({ after: (Date.now() - start) / 1000, resident });
+      const after = (Date.now() - start) / 1000;
+      if (resident !== undefined) memory.push({ after, resident });
+      if (after >= 60 * minute) {
+        minute = Math.floor(after / 60) + 1;
+        const { edits, requests } = player.counts;
+        told?.(
+          `after ${after.toFixed(0)} s: ${edits} edits, ${requests} requests, ${comparisons} comparisons, resident ${resident?.toFixed(0) ?? '?'} MB`,
+        );
+      }
       failure = player.errors[0] ?? server.faults[0] ?? difference;
       if (failure !== undefined) break;
     }

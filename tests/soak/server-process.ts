@@ -16,6 +16,7 @@ import {
   StreamMessageReader,
   StreamMessageWriter,
 } from 'vscode-languageserver/node';
+import { SERVER_FLAGS } from '../../extension/server-flags.js';
 import { InstrumentsChanged } from '../../language/server/protocol.js';
 
 export const SERVER = 'dist/server.cjs';
@@ -65,7 +66,7 @@ export class ServerProcess {
   /** Starts the built server on these folders. `keepsAll`: everything it ever published is kept. */
   static async start(folders: readonly string[], { keepsAll = false, server = SERVER } = {}): Promise<ServerProcess> {
     if (!existsSync(server)) throw new Error(`${server} is not there: run \`npm run build\` first.`);
-    const child = spawn(process.execPath, [server, '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
+    const child = spawn(process.execPath, [...SERVER_FLAGS, server, '--stdio'], { stdio: ['pipe', 'pipe', 'pipe'] });
     const connection = createProtocolConnection(
       new StreamMessageReader(child.stdout),
       new StreamMessageWriter(child.stdin),

@@ -42,7 +42,9 @@ async function soaked(): Promise<number> {
   const shop = values.recipes === undefined ? (values.shop ?? EXAMPLE) : `${number('recipes', values.recipes)} recipes`;
   const files = filesOf(shop);
   console.log(`soak: seed ${seed}, ${seconds} s, ${shop}`);
-  const outcome = await soak(files, seed, seconds);
+  const outcome = await soak(files, seed, seconds, (words) => {
+    console.log(words);
+  });
   if (outcome.failure === undefined) {
     summary(outcome, seed, shop, 'nothing went wrong');
     return 0;
