@@ -28,12 +28,16 @@ export type Told = (words: string) => void;
 export async function soak(files: Files, seed: number, seconds: number, told?: Told): Promise<Outcome> {
   const dice = new Dice(seed);
   const until = Date.now() + 1000 * seconds;
-  return run(files, function* () {
-    while (Date.now() < until) {
-      for (let left = 8 + dice.below(40); left > 0; left--) yield drawAction(dice);
-      yield 'compare';
-    }
-  }, told);
+  return run(
+    files,
+    function* () {
+      while (Date.now() < until) {
+        for (let left = 8 + dice.below(40); left > 0; left--) yield drawAction(dice);
+        yield 'compare';
+      }
+    },
+    told,
+  );
 }
 
 /** These actions and no others, with a comparison at the end. */
