@@ -28,6 +28,8 @@ const KNOWN: Readonly<Record<string, readonly [scatter: number, repeats: number,
 
 export interface Planted {
   readonly workshop: Workshop;
+  /** The example as it stands. */
+  readonly example: Workshop;
   /** `resonance.top 2`: true change of ln reading for the whole step of the variable with this index. */
   readonly truth: ReadonlyMap<string, number>;
 }
@@ -56,7 +58,7 @@ export function plantedShop(seed: number): Planted {
   for (const { line, from, to, text } of edits.sort((a, b) => b.line - a.line || b.from - a.from)) {
     lines[line] = lines[line]!.slice(0, from) + text + lines[line]!.slice(to);
   }
-  return { workshop: opened(new Map([...texts, [BUILDS, lines.join('\n')]])), truth };
+  return { example: first, workshop: opened(new Map([...texts, [BUILDS, lines.join('\n')]])), truth };
 }
 
 function readingsOf(

@@ -54,6 +54,14 @@ function page({ subject, content, words: translations, view, look, act }: All): 
     }
     ${changesSection(table, words)}
     ${
+      table.heard.length === 0
+        ? nothing
+        : html`<section aria-labelledby="heard">
+            <h2 id="heard">${words.heard}</h2>
+            ${table.heard.map((sentence) => html`<p>${sentence}</p>`)}
+          </section>`
+    }
+    ${
       table.closing.length === 0
         ? nothing
         : html`<section aria-labelledby="meaning">

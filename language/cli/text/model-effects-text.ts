@@ -9,6 +9,7 @@ export function modelEffectsAsText(found: ModelEffectsTable, wording: Wording, s
     design(found, wording, style),
     ...[...found.disagreements, ...found.asked].map((sentence) => indented(sentence, style).join('\n')),
     ...found.responses.map((each) => response(each, wording, style)),
+    ...found.heard.map((sentence) => indented(sentence, style).join('\n')),
     ...found.closing.map((sentence) => indented(sentence, style).join('\n')),
   ];
   return `${parts.join('\n\n')}\n`;

@@ -2,6 +2,7 @@
 import type { Workshop } from '../workshop.js';
 import { type Design, designOf, type DesignVariable } from './design-matrix.js';
 import { evidenceContext } from './evidence-context.js';
+import { type Heard, heardOf } from './heard.js';
 import { nextChange, type NextChange } from './next-change.js';
 import { nextFor, type NextFor } from './next-for.js';
 import { isReadable } from './odd-readings.js';
@@ -18,6 +19,8 @@ export interface ModelEffects {
   /** Every kind of reading, fitted or not. */
   readonly kinds: readonly Response[];
   readonly responses: readonly ResponseEffects[];
+  /** What the ear said, apart from readings. */
+  readonly heard: readonly Heard[];
   readonly next?: NextChange;
   /** What it takes to tell one effect; worked out when asked. */
   readonly nextFor: (outcome: FittedResponse, effect: ToldEffect) => NextFor | undefined;
@@ -34,6 +37,7 @@ export function modelEffects(workshop: Workshop, model: string): ModelEffects | 
     separation: separate(design.variables.map(({ column }) => column)),
     kinds,
     responses: responseEffects(design, kinds, new Predictor(workshop, design), contextFor(workshop)),
+    heard: heardOf(design),
     next: nextChange(design),
     nextFor: (outcome, effect) => nextFor(design, outcome, effect, reworkable),
   };

@@ -9,7 +9,8 @@ import { unit as unitNamed } from '../../quantities/units.js';
 import { conditionsInWords } from '../reading-words.js';
 import { unitFor } from '../shop-values.js';
 import { effectSentence, nextSentence, type Unit, verdictInWords, writeInterval } from './effect-words.js';
-import { byChance, driftInWords, leftOutInWords, meaning, nextInWords, oddInWords, scatterOf, standing, summary, whyNot } from './model-effects-words.js'; // prettier-ignore
+import { byChance, driftInWords,
+  heardInWords, leftOutInWords, meaning, nextInWords, oddInWords, scatterOf, standing, summary, whyNot } from './model-effects-words.js'; // prettier-ignore
 import { chartOf, type RunChart } from './run-chart.js';
 import { VariableWords } from './variable-words.js';
 
@@ -27,6 +28,8 @@ export interface ModelEffectsTable {
   readonly responses: readonly ResponseTable[];
   /** How many effects are told by builds alone, and how many together with mechanics. */
   readonly told: { readonly effects: number; readonly builds: number; readonly together: number };
+  /** What the ear said of each change, a sentence each. */
+  readonly heard: readonly string[];
   /** What the numbers mean, and what one more build should change. */
   readonly closing: readonly string[];
 }
@@ -113,6 +116,7 @@ export function writtenOut(workshop: Workshop, found: ModelEffects): ModelEffect
       builds: effects.filter(({ verdict }) => verdict === 'builds' || verdict === 'disagrees').length,
       together: effects.filter(({ together }) => together && Math.abs(together.amount) > together.band).length,
     },
+    heard: found.heard.map((one) => heardInWords(one, words, workshop)),
     closing: [
       ...(isFitted ? [meaning(workshop), ...byChance(effects, workshop)] : []),
       ...nextInWords(found, words, workshop),

@@ -1,5 +1,6 @@
 /** What the builds of a model say all together, sentence by sentence: the design, what is left out, what to change next. */
 import type { FittedResponse, NotFitted, ToldEffect } from '../../recipes/builds/response-effects.js';
+import type { Heard } from '../../recipes/builds/heard.js';
 import type { Response } from '../../recipes/builds/responses.js';
 import type { Design, LeftOut } from '../../recipes/builds/design-matrix.js';
 import type { ModelEffects } from '../../recipes/builds/model-effects.js';
@@ -162,4 +163,19 @@ export function byChance(effects: readonly ToldEffect[], { wording: { say } }: W
     say`${out} of ${alone.length} effects stand out of the builds alone; of those named, one in twenty may be chance. ${both} are told together with mechanics.`,
     say`Of the ${effects.length} intervals of each column about ${Math.round(effects.length / 20)} miss the truth by chance.`,
   ];
+}
+
+/** What the ear said with a change and without it, and how likely that is by chance. */
+export function heardInWords(
+  { path, variable, with: on, without: off, chance, blind }: Heard,
+  words: VariableWords,
+  { wording: { say, text } }: Workshop,
+): string {
+  const marks = (all: readonly number[]) => all.map((mark) => `${Math.round(mark * 100) / 10}`).join(', ');
+  const told = say`${path}, ${words.short([variable])}: marks of ${marks(on)} with it, ${marks(off)} without.`;
+  const by =
+    chance === undefined
+      ? text('There are too many to count out by chance.')
+      : say`Dealt out by chance, ${Math.round(chance * 100)} in 100 differ as much.`;
+  return sentences(told, by, blind ? text('Heard blind.') : text('Not all of it was heard blind.'));
 }

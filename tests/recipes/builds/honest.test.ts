@@ -103,3 +103,20 @@ describe('before and after on one instrument', () => {
     expect(effect!.verdict).toBe('builds');
   });
 });
+
+describe('what the ear said', () => {
+  it('is told by ranks alone, apart from readings, and whether it was blind', () => {
+    const marks = (n: number, recipe: number, mark: number, blind = 'yes') =>
+      `build no-${n} of corrie-${recipe} { reading played { blind: ${blind}  heard.response: ${mark}/10  resonance.top: 180 Hz } }\n`;
+    const builds =
+      [6, 7, 5, 6].map((mark, i) => marks(i + 1, 1, mark)).join('') +
+      [8, 9, 8, 9].map((mark, i) => marks(i + 5, 2, mark)).join('');
+    const told = table(builds);
+    // Every one of four above every one of four: 2 of 70 ways (F. Wilcoxon 1945).
+    expect(told.heard).toEqual([
+      'heard.response, bridge.mass 22 g: marks of 8, 9, 8, 9 with it, 6, 7, 5, 6 without. Dealt out by chance, 3 in 100 differ as much. Heard blind.',
+    ]);
+    expect(told.responses.map(({ name }) => name)).toEqual(['resonance.top']);
+    expect(table(builds.replace('blind: yes', 'blind: no')).heard[0]).toContain('Not all of it was heard blind.');
+  });
+});

@@ -53,6 +53,7 @@ export function effectsWords(l10n: Translator) {
     keptOut: l10n.t('kept out'),
     standing: l10n.t('can its effect be found?'),
     step: l10n.t('step'),
+    heard: l10n.t('What the ear said'),
     changed: l10n.t('What was changed'),
     meaning: l10n.t('How to read it, and what to change next'),
   };
