@@ -4,6 +4,7 @@ import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
 import { registerSetOnAnotherParent } from './commands/set-on-another-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
+import { registerWaysToAWish } from './commands/ways-to-a-wish.js';
 import { registerExpectationTests } from './expectation-controller.js';
 import { Instruments } from './folder-instruments.js';
 import { serveEditorFiles } from './editor-files.js';
@@ -40,6 +41,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerCompareWithParent(instruments),
     registerShowResolved(instruments),
     registerSetOnAnotherParent(client, instruments),
+    registerWaysToAWish(client, instruments),
     instruments,
     inHand,
     registerLineage(client, instruments, inHand),

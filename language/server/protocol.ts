@@ -126,6 +126,7 @@ export const COMMANDS = {
   showSideBySide: 'bookmatch.showSideBySide',
   /** Argument: name of a recipe. Without it, the one at the cursor. Asks which parent. */
   setOnAnotherParent: 'bookmatch.setOnAnotherParent',
+  showWays: 'bookmatch.showWays',
   /** Argument: name. Without it, the instrument at the cursor. */
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
@@ -184,6 +185,25 @@ export type Rebased = { readonly edit: WorkspaceEdit } | { readonly reason: stri
 /** What to write to set a recipe on another parent, or why it cannot be; `null` when either is not there. */
 export const GetRebase = new RequestType<{ readonly recipe: string; readonly parent: string }, Rebased | null, void>(
   'bookmatch/rebase',
+);
+
+/** A single change that meets a wish: what it takes and does, and what to write. */
+export interface WayFound {
+  readonly change: string;
+  readonly result: string;
+  readonly also: string;
+  readonly until: string;
+  readonly edit: WorkspaceEdit;
+}
+
+export interface WaysFound {
+  readonly state: 'found' | 'met' | 'waiting' | 'unreadable';
+  readonly ways: readonly WayFound[];
+}
+
+/** Every single change that meets a wish, as `resonance.top: 170 Hz`; `null` when there is no such recipe. While its state is `waiting`, ask again. */
+export const GetWays = new RequestType<{ readonly recipe: string; readonly wish: string }, WaysFound | null, void>(
+  'bookmatch/ways',
 );
 
 /** `null` when there is no model, recipe or build of that name. */

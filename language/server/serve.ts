@@ -17,6 +17,7 @@ import {
 import { answering, inFull, guarded } from './answering.js';
 import { CODE_ACTION_KINDS, serveCodeActions } from './requests/code-actions.js';
 import { LEGEND, serveSemanticTokens } from './requests/semantic-tokens-requests.js';
+import { serveWays } from './requests/ways-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
 import { servePanels } from './requests/panel-requests.js';
 import { servePlans } from './requests/plan-requests.js';
@@ -173,6 +174,7 @@ function answerRequests(serving: Serving, planFiles: (() => Promise<PlanFiles>) 
   servePanels(serving);
   servePlans(serving, planFiles);
   serveAnotherParent(serving);
+  serveWays(serving);
   serveOneInstrument(serving);
 }
 

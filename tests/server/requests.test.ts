@@ -36,6 +36,7 @@ import {
   GetModeShapes,
   GetRebase,
   GetResolvedText,
+  GetWays,
   LIBRARY_SCHEME,
   ListInstruments,
   ListParents,
@@ -282,6 +283,20 @@ describe('requests of our own', () => {
     });
     expect(await ask().sendRequest(GetRebase, { recipe: 'corrie-3', parent: 'corrie-9' })).toBeNull();
     expect(await ask().sendRequest(GetRebase, { recipe: 'corrie-9', parent: 'corrie-1' })).toBeNull();
+  });
+
+  it('the ways to a wish, each with what to write', async () => {
+    const found = await ask().sendRequest(GetWays, { recipe: 'corrie-2', wish: 'bridge.moving-mass: by -1 g' });
+    expect(found?.state).toBe('found');
+    const way = found!.ways.find(({ change }) => change.startsWith('bridge.mass: '))!;
+    expect(way.change).toMatch(/^bridge\.mass: \d+ g → \d+ g$/);
+    expect(way.result).toContain('±');
+    expect(JSON.stringify(way.edit)).toMatch(/change bridge\.mass: |\d+ g/);
+    expect(await ask().sendRequest(GetWays, { recipe: 'corrie-2', wish: 'brighter' })).toEqual({
+      state: 'unreadable',
+      ways: [],
+    });
+    expect(await ask().sendRequest(GetWays, { recipe: 'corrie-9', wish: 'top.mass: 1 g' })).toBeNull();
   });
 
   it('the instruments of the folder', async () => {

@@ -38,9 +38,8 @@ journey('in a German VS Code findings, hovers, hints, lenses, views and commands
   const said = await effects.locator('main').innerText();
   for (const words of [
     '12 Bauten, 7 gesuchte Wirkungen',
-    'Bau für Bau',
-    'hebt sich ab',
-    'Rauschboden',
+    'Was jede Änderung an jedem Messwert bewirkt hat',
+    'nicht unterscheidbar',
     'noch einmal so bauen',
   ])
     expect(said).toContain(words);
