@@ -2,6 +2,7 @@ import type { ExtensionContext } from 'vscode';
 import { showChangeCount } from './change-count-status.js';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
+import { registerRecordReading } from './commands/record-reading.js';
 import { registerSetOnAnotherParent } from './commands/set-on-another-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
 import { registerWaysToAWish } from './commands/ways-to-a-wish.js';
@@ -53,6 +54,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerSideBySide(context, client, instruments),
     registerSheets(context, client, instruments),
     registerSavePlan(client, instruments),
+    registerRecordReading(client),
     registerEffects(context, client, instruments),
     showChangeCount(client, inHand),
   );

@@ -12,6 +12,7 @@ import type { Drawing } from '../reports/plan/drawing.js';
 import type { ModelEffectsTable } from '../reports/effects/model-effects-table.js';
 import type { ModeShapes } from '../reports/plan/mode-shapes.js';
 import type { PlanFileAsked } from '../reports/plan/plan-file.js';
+import type { Readable, ReadingTaken } from '../editing/record-reading.js';
 import type { PlanPicture } from '../reports/plan/plan-picture.js';
 import type { RecipeTests } from '../reports/expectation-results.js';
 import type { PossibleParent } from '../editing/refactoring/rebase.js';
@@ -133,6 +134,8 @@ export const COMMANDS = {
   startShop: 'bookmatch.startShop',
   /** Argument: name. Without it, the instrument at the cursor. Asks what to draw, and how. */
   savePlan: 'bookmatch.savePlan',
+  /** Argument: name of a build. Without it, the one at the cursor. Asks stage, what and how much. */
+  recordReading: 'bookmatch.recordReading',
   /** Argument: name of a recipe, a build or an order. Without it, the one at the cursor. Asks which sheet. */
   printSheet: 'bookmatch.printSheet',
   /** Argument: name of a model or of what is built on it. Without it, the instrument at the cursor. */
@@ -174,6 +177,19 @@ export interface WoodUse {
 export const GetWoodUse = new RequestType<{ readonly recipe: string; readonly wood: string }, WoodUse | null, void>(
   'bookmatch/woodUse',
 );
+
+/** What can be read of a build, stage by stage; `null` when there is no such build. */
+export const ListReadable = new RequestType<{ readonly build: string }, readonly Readable[] | null, void>(
+  'bookmatch/readable',
+);
+
+export type RecordedReading = { readonly edit: WorkspaceEdit } | { readonly reason: string };
+
+/** The line to write for a reading, or why not; `null` when there is no such build. */
+export const GetRecordedReading = new RequestType<ReadingTaken, RecordedReading | null, void>(
+  'bookmatch/recordedReading',
+);
+export type { Readable, ReadingTaken } from '../editing/record-reading.js';
 
 /** The recipes one could be set on, with the same differences; `null` for what is no recipe with a parent. */
 export const ListParents = new RequestType<{ readonly recipe: string }, readonly PossibleParent[] | null, void>(

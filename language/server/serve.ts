@@ -20,6 +20,7 @@ import { LEGEND, serveSemanticTokens } from './requests/semantic-tokens-requests
 import { serveWays } from './requests/ways-requests.js';
 import { serveAnotherParent } from './requests/another-parent-requests.js';
 import { servePanels } from './requests/panel-requests.js';
+import { serveReadings } from './requests/reading-requests.js';
 import { servePlans } from './requests/plan-requests.js';
 import type { PlanFiles } from '../reports/plan/plan-file.js';
 import { serveOneInstrument } from './requests/one-instrument-requests.js';
@@ -173,6 +174,7 @@ function answerRequests(serving: Serving, planFiles: (() => Promise<PlanFiles>) 
   serveInstruments(serving);
   servePanels(serving);
   servePlans(serving, planFiles);
+  serveReadings(serving);
   serveAnotherParent(serving);
   serveWays(serving);
   serveOneInstrument(serving);

@@ -8,7 +8,7 @@ type Place = readonly [x: number, y: number];
 
 /** In the plan's own millimetres. */
 export function placeOf(event: MouseEvent): Place | undefined {
-  const drawn = (event.currentTarget as Element).closest('svg') as SVGSVGElement | null;
+  const drawn = (event.currentTarget as Element).closest<SVGSVGElement>('svg');
   const matrix = drawn?.getScreenCTM();
   if (!matrix) return undefined;
   const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
