@@ -82,6 +82,18 @@ module.exports = {
       to: { dependencyTypes: ['core'] },
     },
     {
+      name: 'one-way-to-the-disk',
+      comment:
+        'Files are read and written by language/disk/; the editor writes by VS Code alone (WorkspaceEdit, workspace.fs).',
+      severity: 'error',
+      from: {
+        path: '^(extension|syntaxes|language/(sheets|server|cli))/',
+        // What packs the extension runs on our machine; the terminal watches, and writes to standard output.
+        pathNot: '^extension/packaging/|^language/cli/(disk|standard-output)\\.ts$',
+      },
+      to: { path: '^(node:)?(fs|fs/promises|child_process)$' },
+    },
+    {
       name: 'syntax-tree-stays-in-the-grammar',
       comment: 'Langium is known to grammar/ and to the reader; the server uses the protocol packages directly.',
       severity: 'error',

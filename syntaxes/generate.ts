@@ -1,7 +1,7 @@
 // Writes the TextMate grammar from the table of words: `npm run generate:colours`.
-import { writeFileSync } from 'node:fs';
+import { generateFile } from '../language/disk/generated-file.js';
 import { textMateGrammar } from './textmate-grammar.js';
 
 const FILE = 'syntaxes/bookmatch.tmLanguage.json';
-writeFileSync(FILE, `${JSON.stringify(textMateGrammar(), null, 2)}\n`);
+await generateFile(FILE, () => `${JSON.stringify(textMateGrammar(), null, 2)}\n`);
 console.log(`  ${FILE} written`);

@@ -10,10 +10,10 @@
  * A link leads to the file it names, which is replaced; the link stays. The file keeps its permissions and, where that is
  * allowed, its owner. Another hard link to it keeps the old text.
  */
-import { randomBytes } from 'node:crypto';
 import * as disk from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { dirname } from 'node:path';
 import { english } from '../wording/wording.js';
+import { besideIn, flushFolder, sweep, writeWhole } from './beside.js';
 import { readBytes } from './read-file.js';
 import { finishingFirst } from './signals.js';
 import { NO_FILE, whyUnwritten } from './troubles.js';
@@ -48,7 +48,7 @@ async function replacing(
   if (isLocked) return english('it is read-only');
   const folder = dirname(target);
   await sweep(folder, on);
-  const beside = join(folder, `${BESIDE}${randomBytes(8).toString('hex')}${TEMPORARY}`);
+  const beside = besideIn(folder);
   try {
     await writeWhole(beside, bytes, found, on);
     const now = await readBytes(target);
@@ -73,50 +73,4 @@ async function refuses(path: string, on: WritingDisk): Promise<boolean> {
     () => false,
     () => true,
   );
-}
-
-interface Kept {
-  readonly mode: number;
-  readonly uid: number;
-  readonly gid: number;
-}
-
-async function writeWhole(path: string, bytes: Uint8Array, { mode, uid, gid }: Kept, on: WritingDisk): Promise<void> {
-  const file = await on.open(path, 'wx', 0o600);
-  try {
-    await file.writeFile(bytes);
-    const own = await file.stat();
-    // Who may not give files away keeps what is written; it is the text that matters.
-    if (own.uid !== uid || own.gid !== gid) await file.chown(uid, gid).catch(() => undefined);
-    await file.chmod(mode & 0o7777);
-    await file.sync();
-  } finally {
-    await file.close();
-  }
-}
-
-/** The new name is safe only when the folder is. Not every system lets a folder be flushed. */
-async function flushFolder(folder: string, on: WritingDisk): Promise<void> {
-  try {
-    const handle = await on.open(folder, 'r');
-    await handle.sync().finally(() => handle.close());
-  } catch {
-    // The file is in its place all the same.
-  }
-}
-
-const BESIDE = '.bookmatch-';
-const TEMPORARY = '.tmp';
-const OURS = /^\.bookmatch-[0-9a-f]{16}\.tmp$/;
-/** ms: no writing takes as long. */
-const ABANDONED = 3_600_000;
-
-/** Takes away what a crash of ours left behind. */
-async function sweep(folder: string, on: WritingDisk): Promise<void> {
-  const names = await on.readdir(folder).catch((): string[] => []);
-  for (const name of names.filter((each) => OURS.test(each))) {
-    const path = join(folder, name);
-    const found = await on.stat(path).catch(() => undefined);
-    if (found?.isFile() && Date.now() - found.mtimeMs > ABANDONED) await on.unlink(path).catch(() => undefined);
-  }
 }

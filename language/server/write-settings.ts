@@ -1,5 +1,5 @@
 // Writes the codes of all findings into the settings of the manifest: `npm run generate:settings`.
-import { readFileSync, writeFileSync } from 'node:fs';
+import { generateFile } from '../disk/generated-file.js';
 import { SEVERITY_SECTION, severitySchema } from './severity-setting.js';
 
 interface Manifest {
@@ -7,9 +7,11 @@ interface Manifest {
 }
 
 const FILE = 'package.json';
-const manifest = JSON.parse(readFileSync(FILE, 'utf8')) as Manifest;
-const setting = manifest.contributes.configuration.properties[SEVERITY_SECTION];
-if (!setting) throw new Error(`${FILE} has no setting ${SEVERITY_SECTION}.`);
-Object.assign(setting, severitySchema());
-writeFileSync(FILE, `${JSON.stringify(manifest, null, 2)}\n`);
+await generateFile(FILE, (now = '{}') => {
+  const manifest = JSON.parse(now) as Manifest;
+  const setting = manifest.contributes.configuration.properties[SEVERITY_SECTION];
+  if (!setting) throw new Error(`${FILE} has no setting ${SEVERITY_SECTION}.`);
+  Object.assign(setting, severitySchema());
+  return `${JSON.stringify(manifest, null, 2)}\n`;
+});
 console.log(`  ${FILE} written`);

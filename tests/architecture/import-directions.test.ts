@@ -28,6 +28,10 @@ const HOUSE: Record<string, { imports: readonly string[]; caught?: string }> = {
     caught: 'language-heart-knows-no-editor',
   },
   'language/checks/bad-node.ts': { imports: ['node:fs'], caught: 'language-heart-runs-anywhere' },
+  'language/disk/replace-file.ts': { imports: ['node:fs/promises'] },
+  'language/server/bad-disk.ts': { imports: ['node:fs'], caught: 'one-way-to-the-disk' },
+  'language/sheets/bad-disk.ts': { imports: ['node:fs/promises'], caught: 'one-way-to-the-disk' },
+  'extension/bad-disk.ts': { imports: ['node:fs'], caught: 'one-way-to-the-disk' },
   'language/checks/bad-grammar.ts': {
     imports: ['../grammar/parse.js'],
     caught: 'reader-is-the-narrow-way-to-the-grammar',
