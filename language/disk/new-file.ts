@@ -58,7 +58,17 @@ async function name(beside: string, path: string, on: NamingDisk): Promise<strin
 }
 
 /** Memory cards, shares of other machines, and some that refuse it to guard their users. */
-const NO_LINKS = new Set(['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK', 'EACCES', 'UNKNOWN', 'EISDIR', 'EINVAL']);
+const NO_LINKS = new Set([
+  'EPERM',
+  'ENOTSUP',
+  'EOPNOTSUPP',
+  'ENOSYS',
+  'EMLINK',
+  'EACCES',
+  'UNKNOWN',
+  'EISDIR',
+  'EINVAL',
+]);
 
 /** A link to nothing has its name too. */
 function isTaken(path: string, on: NamingDisk): Promise<boolean> {
