@@ -1,9 +1,10 @@
-import { type Disposable, Uri, env, l10n, type QuickPickItem, UIKind, window, workspace } from 'vscode';
+import { type Disposable, env, l10n, type QuickPickItem, UIKind, window } from 'vscode';
 import { COMMANDS, GetPlanFile, ListPlanParts, type PlanFileAsked } from '../language/server/protocol.js';
 import { chosenInstrument } from './chosen-instrument.js';
 import { makerCommand } from './commands/maker-command.js';
 import type { Instruments } from './folder-instruments.js';
 import type { LanguageClient } from './language-client.js';
+import { saveWhereChosen } from './save-where-chosen.js';
 
 /** "Save Plan or Templates": asks what to draw and how, and writes the file where the maker says. */
 export function registerSavePlan(client: LanguageClient, instruments: Instruments): Disposable {
@@ -33,17 +34,9 @@ export function registerSavePlan(client: LanguageClient, instruments: Instrument
       void window.showWarningMessage(made.trouble);
       return;
     }
-    const folder = workspace.workspaceFolders?.[0]?.uri;
-    const file = await window.showSaveDialog({
-      ...(folder ? { defaultUri: Uri.joinPath(folder, made.fileName) } : {}),
-      filters: { [how.format.toUpperCase()]: [how.format] },
-    });
-    if (!file) return;
-    await workspace.fs.writeFile(
-      file,
-      Uint8Array.from(atob(made.base64), (sign) => sign.charCodeAt(0)),
-    );
-    void window.showInformationMessage(l10n.t('The drawing is saved.'));
+    const bytes = Uint8Array.from(atob(made.base64), (sign) => sign.charCodeAt(0));
+    const saved = await saveWhereChosen(made.fileName, { [how.format.toUpperCase()]: [how.format] }, bytes);
+    if (saved) void window.showInformationMessage(l10n.t('The drawing is saved.'));
   });
 }
 

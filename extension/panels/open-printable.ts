@@ -1,4 +1,5 @@
 import { type ExtensionContext, FileType, UIKind, Uri, env, l10n, window, workspace } from 'vscode';
+import { saveWhereChosen } from '../save-where-chosen.js';
 
 /** Whether a file written here can be opened in the person's browser: not from another machine, nor from within a browser. */
 export function opensPages(): boolean {
@@ -65,22 +66,7 @@ interface Page {
 function tell(show: (message: string, button: string) => Thenable<string | undefined>, message: string, page: Page) {
   const save = l10n.t('Save a Copy …');
   show(message, save).then(
-    (answer) => (answer === save ? saveCopy(page) : undefined),
+    (answer) => (answer === save ? saveWhereChosen(page.file, { HTML: ['html'] }, page.bytes) : undefined),
     () => undefined,
   );
-}
-
-async function saveCopy({ file, bytes }: Page): Promise<void> {
-  const folder = workspace.workspaceFolders?.[0]?.uri;
-  const target = await window.showSaveDialog({
-    ...(folder ? { defaultUri: Uri.joinPath(folder, file) } : {}),
-    filters: { HTML: ['html'] },
-  });
-  if (!target) return;
-  try {
-    await workspace.fs.writeFile(target, bytes);
-  } catch (error) {
-    console.error(error);
-    void window.showErrorMessage(l10n.t('{0} cannot be written there. Choose another place.', file));
-  }
 }
