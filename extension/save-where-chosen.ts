@@ -8,7 +8,7 @@ export async function saveWhereChosen(
 ): Promise<Uri | undefined> {
   const folder = workspace.workspaceFolders?.[0]?.uri;
   const target = await window.showSaveDialog({
-    ...(folder ? { defaultUri: Address.joinPath(folder, file) } : {}),
+    ...(folder ? { defaultUri: Uri.joinPath(folder, file) } : {}),
     filters,
   });
   if (!target) return undefined;
