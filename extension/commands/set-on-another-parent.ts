@@ -1,8 +1,9 @@
-import { type Disposable, type QuickPickItem, QuickPickItemKind, l10n, window, workspace } from 'vscode';
+import { type Disposable, type QuickPickItem, QuickPickItemKind, l10n, window } from 'vscode';
 import { COMMANDS, GetRebase, ListParents, type PossibleParent } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
+import { writeEdit } from '../write-edit.js';
 import { makerCommand } from './maker-command.js';
 
 /** "Set on Another Parent": any recipe that does not descend from this one; the same differences, from its own values. */
@@ -31,10 +32,7 @@ async function setOn(client: LanguageClient, recipe: string, parent: string): Pr
     tell(rebased.reason);
     return;
   }
-  const edit = rebased && (await client.protocol2CodeConverter.asWorkspaceEdit(rebased.edit));
-  if (!edit || !(await workspace.applyEdit(edit))) {
-    void window.showWarningMessage(l10n.t('{0} could not be set on {1}.', recipe, parent));
-  }
+  await writeEdit(client, rebased?.edit, l10n.t('{0} could not be set on {1}.', recipe, parent));
 }
 
 interface Choice extends QuickPickItem {

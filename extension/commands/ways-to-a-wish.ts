@@ -1,8 +1,9 @@
-import { type Disposable, ProgressLocation, l10n, window, workspace } from 'vscode';
+import { type Disposable, ProgressLocation, l10n, window } from 'vscode';
 import { COMMANDS, GetWays, type WaysFound } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
+import { writeEdit } from '../write-edit.js';
 import { makerCommand } from './maker-command.js';
 
 /** "What Would Get Me There?": every single change that meets a wish; the one chosen is written into the recipe. */
@@ -30,8 +31,8 @@ export function registerWaysToAWish(client: LanguageClient, instruments: Instrum
       })),
       { title: l10n.t('Each of these alone would do it; the one chosen is written'), matchOnDetail: true },
     );
-    const edit = chosen && (await client.protocol2CodeConverter.asWorkspaceEdit(chosen.edit));
-    if (edit) await workspace.applyEdit(edit);
+    if (chosen)
+      await writeEdit(client, chosen.edit, l10n.t('{0} could not be written into {1}.', chosen.label, entry.name));
   });
 }
 

@@ -1,18 +1,9 @@
-import {
-  type Event,
-  type TreeDataProvider,
-  Disposable,
-  EventEmitter,
-  ThemeIcon,
-  TreeItem,
-  l10n,
-  window,
-  workspace,
-} from 'vscode';
+import { type Event, type TreeDataProvider, Disposable, EventEmitter, ThemeIcon, TreeItem, l10n, window } from 'vscode';
 import type { LanguageClient } from '../language-client.js';
 import { makerCommand } from '../commands/maker-command.js';
 import { GetWoodChoice, GetWoodUse, type RankedSet, type WoodChoice } from '../../language/server/protocol.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
+import { writeEdit } from '../write-edit.js';
 import { Answered } from './answered.js';
 import { describeSet, explainSet, heading } from './wood-words.js';
 
@@ -94,10 +85,8 @@ function isUsable({ builtInto, trouble }: RankedSet): boolean {
 /** Writes the change of the wood and the hold; undone like anything else that was typed. */
 async function takeInto(client: LanguageClient, recipe: string, wood: string): Promise<void> {
   const use = await client.sendRequest(GetWoodUse, { recipe, wood });
-  const edit = use && (await client.protocol2CodeConverter.asWorkspaceEdit(use.edit));
-  if (!edit || !(await workspace.applyEdit(edit))) {
-    void window.showWarningMessage(l10n.t('{0} could not be written into {1}.', wood, recipe));
-  } else if (use.thicknessLeft) {
+  const refused = l10n.t('{0} could not be written into {1}.', wood, recipe);
+  if ((await writeEdit(client, use?.edit, refused)) && use?.thicknessLeft) {
     void window.showInformationMessage(
       l10n.t('{0} sets the thickness of its top by itself; it was left as written.', recipe),
     );
