@@ -20,7 +20,7 @@ const edit = (version: number | null, uri = 'file:///shop/a%20%5Bb%5D.bookmatch'
   documentChanges: [{ textDocument: { uri, version }, edits: [] }],
 });
 const opened = (version: number, isDirty = true) => {
-  const uri = { path: '/shop/a [b].bookmatch', toString: () => 'file:///shop/a%20[b].bookmatch' };
+  const uri = { path: '/shop/a [b].bookmatch', toString: (): string => 'file:///shop/a%20[b].bookmatch' };
   workspace.textDocuments = [{ uri, version, isDirty }];
 };
 
@@ -42,9 +42,9 @@ it('is written into the text it was made for', async () => {
 });
 
 it.each([
-  ['typed in since', 7, () => opened(8)],
-  ['closed since', 7, () => undefined],
-  ['opened and typed in since', null, () => opened(2)],
+  ['typed in since', 7, (): void => opened(8)],
+  ['closed since', 7, (): void => undefined],
+  ['opened and typed in since', null, (): void => opened(2)],
 ] as const)('is not written into a text %s, and that is said', async (_, version, arrange) => {
   arrange();
   expect(await writeEdit(client, edit(version), 'refused')).toBe(false);
