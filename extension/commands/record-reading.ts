@@ -1,8 +1,9 @@
-import { type Disposable, type QuickPickItem, l10n, window, workspace } from 'vscode';
+import { type Disposable, type QuickPickItem, l10n, window } from 'vscode';
 import { COMMANDS, GetRecordedReading, ListPrintables, ListReadable } from '../../language/server/protocol.js';
 import { entryAt } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
 import { pickInstrument } from '../pick-instrument.js';
+import { writeEdit } from '../write-edit.js';
 import { makerCommand } from './maker-command.js';
 
 /** "Record a Reading": asks build, stage, what and how much, and writes the line into the build. */
@@ -52,10 +53,7 @@ export function registerRecordReading(client: LanguageClient): Disposable {
       void window.showWarningMessage(recorded.reason);
       return;
     }
-    const edit = recorded && (await client.protocol2CodeConverter.asWorkspaceEdit(recorded.edit));
-    if (!edit || !(await workspace.applyEdit(edit))) {
-      void window.showWarningMessage(l10n.t('The reading could not be written into {0}.', build));
-    }
+    await writeEdit(client, recorded?.edit, l10n.t('The reading could not be written into {0}.', build));
   });
 }
 
