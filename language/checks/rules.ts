@@ -14,6 +14,7 @@ import { BRIDGE_PLATE_UNDER_BRACE } from './layout/bridge-plate.js';
 import { CUTAWAY_INTO_NECK } from './layout/cutaway.js';
 import { OFF_THE_PLATE } from './layout/off-the-plate.js';
 import { OVER_THE_HOLE } from './layout/over-the-hole.js';
+import { SOLVED_OTHERWISE } from './layout/solved-otherwise.js';
 import { SIZES_DISAGREE } from './layout/sizes-disagree.js';
 import * as members from './changes/member-rules.js';
 import * as names from './names/name-rules.js';
@@ -105,6 +106,7 @@ export const RULES: readonly Rule[] = [
   expectations.EXPECTATION_UNKNOWN,
   expectations.EXPECTATION_NOT_A_QUANTITY,
   WOLF_NOTE,
+  SOLVED_OTHERWISE,
   unknowns.NOT_COMPUTABLE,
   unknowns.MISSING_INPUT,
   unknowns.HANDBOOK_FIGURE,

@@ -35,13 +35,19 @@ export function quantityHover(desk: Desk, subject: Subject, path: string, quanti
     inputsTable(desk, subject, evaluation, derived),
     bullets(
       [
-        ...derived.assumptions.map((assumption) => say`Assumed: ${plain(told(assumption))}.`),
+        ...derived.assumptions.map((assumption) => assumptionLine(assumption, wording)),
         doubtLine(evaluation, path, wording),
         beforeLine(subject, path, derived, wording),
       ].filter((line) => line !== undefined),
     ),
     cautionLines(cautionsOnQuantity(path), wording),
   );
+}
+
+/** What the solver says of a plate is a sentence already. */
+function assumptionLine(assumption: string, { say, told }: Wording): string {
+  const words = plain(told(assumption));
+  return assumption.endsWith('.') ? words : say`Assumed: ${words}.`;
 }
 
 function valueOf(evaluation: Evaluation, path: string, { si, quantity }: Known, { text }: Wording): string {

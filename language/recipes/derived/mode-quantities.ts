@@ -5,6 +5,7 @@
 import { coupledModes, type CoupledBody, type OscillatorName } from '../../mechanics/body/coupled-body.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { ModeFigures, PlateModes, SlopedFigure } from '../evaluation/analyst.js';
+import type { SharedPart } from '../evaluation/shared-part.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import type { TopModel, TopProblem } from '../../mechanics/plate/index.js';
@@ -49,7 +50,7 @@ export const MODE_QUANTITIES: readonly DerivedQuantity[] = [
   bodyResonance('resonance.back', 'back', 'Main back resonance of the body, air and top moving with it.'),
 ];
 
-type PlateName = 'top' | 'back';
+export type PlateName = 'top' | 'back';
 
 function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
   const main = (figure: keyof ModeFigures) => (ask: Ask) => mainMode(ask, plate)[figure];
@@ -177,12 +178,35 @@ function coupledBody(ask: Ask): CoupledBody {
 export function solved(ask: Ask, plate: PlateName): PlateModes {
   const task = plateTask(ask, plate);
   const analysis = ask.analyse(task);
-  if (analysis.ok) return analysis;
+  if (analysis.ok) {
+    // Whoever reads the number is told in what it is not of the plate as drawn.
+    for (const { message } of analysis.warnings) ask.assume(message);
+    return analysis;
+  }
   const problem = analysis.problems.find(({ severity }) => severity === 'error');
   throw new MechanicsError(
     problem ? placeOf(problem, task.model, plate) : plate,
     problem?.message ?? 'The plate cannot be solved.',
   );
+}
+
+/** What the solver took otherwise than it is drawn, each with the path of the recipe it is about. */
+export interface SolverNote {
+  readonly path: string;
+  readonly message: string;
+}
+
+export function solverNotes(plate: PlateName): SharedPart<readonly SolverNote[]> {
+  return {
+    key: `what the solver says of the ${plate}`,
+    make: (ask) => {
+      const { model } = plateTask(ask, plate);
+      return solved(ask, plate).warnings.map((each) => ({
+        path: placeOf(each, model, plate),
+        message: each.message,
+      }));
+    },
+  };
 }
 
 /** The recipe's path of what the solver finds wrong with a model. */

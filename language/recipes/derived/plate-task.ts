@@ -26,6 +26,7 @@ import { BRIDGE, BRIDGE_PLATE } from './layout/bridge-place.js';
 import { braceLineOf } from './layout/brace-line.js';
 import { bodyOf } from './layout/outline.js';
 import { soundholeIfAny } from './layout/soundhole.js';
+import { tucked } from './layout/tucked.js';
 import { thicknessMap } from './plate-thickness.js';
 import { ridingOn } from './riding.js';
 
@@ -47,11 +48,12 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
   const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
   const riding = ridingOn(ask, plate);
   parameters.push(...riding.parameters);
+  const outline = outlineOf(ask);
   const model: TopModel = {
-    outline: outlineOf(ask),
+    outline,
     holes: plate === 'top' ? holesOf(ask) : [],
     plate: plateOf(ask, plate, parameters),
-    braces: ask.members(root).map((member, i) => braceIn(ask, root, plate, member, i, parameters)),
+    braces: ask.members(root).map((member, i) => braceIn(ask, outline, root, plate, member, i, parameters)),
     patches,
     ...(riding.masses.length > 0 ? { masses: riding.masses } : {}),
     ...(riding.film ? { film: riding.film } : {}),
@@ -149,6 +151,7 @@ function woodParameters(wood: string, parameter: (constant: WoodConstant) => Top
 
 function braceIn(
   ask: Ask,
+  outline: readonly Point[],
   root: string,
   plate: PlateName,
   member: string,
@@ -159,6 +162,7 @@ function braceIn(
   const wood = woodPath(ask, root, plate, member);
   const carved = braceOf(ask, root, member);
   const { points } = braceLineOf(ask, root, member);
+  const line = ask.word(at('ends')) === 'free' ? { points, before: 0 } : tucked(outline, points);
   parameters.push(
     { path: at('height'), parameter: { part: 'brace', index: place, quantity: 'height' } },
     { path: at('width'), parameter: { part: 'brace', index: place, quantity: 'width' } },
@@ -166,42 +170,23 @@ function braceIn(
   );
   return {
     name: member,
-    axis: ask.word(at('ends')) === 'free' ? points : tucked(ask, points),
+    axis: line.points,
     wood: woodOf(ask, wood),
     profile: carved.profile,
     gable: carved.gable,
     width: carved.width,
-    height: heightsOf(carved),
+    height: heightsOf(carved, line.before),
   };
 }
 
-/** Braces are told to where they meet the lining, and are held there: what ends this close to the outline reaches it. */
-const LINING = 0.03;
-
-function tucked(ask: Ask, line: readonly Point[]): readonly Point[] {
-  const body = bodyOf(ask);
-  const longer = (end: Point, next: Point): Point => {
-    const length = Math.hypot(end[0] - next[0], end[1] - next[1]);
-    if (!(length > 0)) return end;
-    const grown = end.map((place, i) => place + ((place - next[i]!) * LINING) / length) as [number, number];
-    const [x, y] = grown;
-    const within = x > 0 && x < body.outline.length && Math.abs(y) < (y < 0 ? body.bassWidth(x) : body.trebleWidth(x));
-    return within ? end : grown;
-  };
-  const last = line.length - 1;
-  return line.map((point, i) =>
-    i === 0 ? longer(point, line[1]!) : i === last ? longer(point, line[last - 1]!) : point,
-  );
-}
-
-/** Even, or sampled closely enough to follow tapers and scallops. */
-function heightsOf(brace: CarvedBrace): Brace['height'] {
+/** Even, or sampled closely enough to follow tapers and scallops; `before` as the line is tucked into the lining. */
+function heightsOf(brace: CarvedBrace, before: number): Brace['height'] {
   if (!brace.ends && !brace.scallops && !brace.stations) return brace.height;
   const heightAt = braceHeight(brace);
   const count = Math.max(8, Math.ceil(brace.length / 0.01));
   return Array.from({ length: count + 1 }, (_, i) => {
     const at = (brace.length * i) / count;
-    return { at, height: heightAt(at) };
+    return { at: at + before, height: heightAt(at) };
   });
 }
 

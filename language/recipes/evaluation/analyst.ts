@@ -44,6 +44,8 @@ export interface PlateModes {
   readonly frequencySlopes: readonly ReadonlyMap<string, number>[];
   /** For drawing: nodes, quadrilaterals, and the shape of each mode. */
   readonly drawing: PlateDrawing;
+  /** What the solver took otherwise than it is drawn: a brace that runs beyond the plate, two parts that overlap. */
+  readonly warnings: readonly TopProblem[];
 }
 
 /**

@@ -35,7 +35,7 @@ function solvePlate(
 ): PlateAnalysis | undefined {
   const result = solver.solve(model, { shouldStop });
   if (!result.ok) return result.stopped ? undefined : { ok: false, problems: result.problems };
-  const { solution } = result;
+  const { solution, problems: warnings } = result;
   const figures = figuresOf(solution);
   const slopes = Object.fromEntries(SLOPED.map((figure) => [figure, new Map()])) as Slopes;
   // Two parameters of one path (the wood of several braces) add up.
@@ -78,7 +78,7 @@ function solvePlate(
       return (factor * (moved - before[mode]!.frequency)) / THICKNESS_STEP;
     });
   }
-  return { ok: true, ...figures.described, slopes, frequencySlopes };
+  return { ok: true, ...figures.described, slopes, frequencySlopes, warnings };
 }
 
 type Slopes = Record<SlopedFigure, Map<string, number>>;
@@ -113,7 +113,7 @@ function withThickness(model: TopModel, thickness: TopModel['plate']['thickness'
 interface Figures extends Readonly<Record<SlopedFigure, number>> {
   /** −1 where the plate as a whole moves against the bridge. */
   readonly areaSign: 1 | -1;
-  readonly described: Omit<PlateModes, 'ok' | 'slopes' | 'frequencySlopes'>;
+  readonly described: Omit<PlateModes, 'ok' | 'slopes' | 'frequencySlopes' | 'warnings'>;
 }
 
 function figuresOf(solution: TopSolution): Figures {
