@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createParser } from '../../language/grammar/parse.js';
 import { openWorkshop, type OpenWorkshop } from '../../language/shop.js';
 import { readFile } from '../../language/recipes/shelf/reader.js';
+import { SEED } from '../seed.js';
 import { madeShop, recipeName, uriOf } from '../scale/made-shop.js';
 
 const parser = createParser();
@@ -31,9 +32,9 @@ function findingsOf({ shelf, checks }: OpenWorkshop): Record<string, readonly st
   );
 }
 
-/** A small generator of its own, so that a failure can be run again (Lehmer, 1951). */
+/** A small generator for tests that draw as they go (Lehmer, 1951). */
 function dice(seed: number): (sides: number) => number {
-  let state = seed;
+  let state = (seed % 2147483646) + 1;
   return (sides) => {
     state = (state * 48271) % 2147483647;
     return state % sides;
@@ -87,7 +88,7 @@ describe('edits', () => {
   });
 
   it('two hundred of them, at random, leave the findings of a fresh start', () => {
-    const roll = dice(20261125);
+    const roll = dice(SEED);
     const files = new Map(madeShop(4, 12));
     const shop = open(files);
     const chains = [...files.keys()];

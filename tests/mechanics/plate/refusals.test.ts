@@ -204,7 +204,7 @@ describe('wild numbers', () => {
           expect(shape.every(Number.isFinite)).toBe(true);
         }
       }),
-      { numRuns: 150, seed: 3 },
+      { numRuns: 150 },
     );
   });
 });

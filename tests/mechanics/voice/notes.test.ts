@@ -152,7 +152,7 @@ describe('a fingerboard', () => {
   });
 
   test('each answer moves smoothly when a resonance sweeps past the notes: no step above 0.2 dB or 3 % per 0.1 Hz', () => {
-    const [input] = fc.sample(instruments, { numRuns: 1, seed: 7 });
+    const [input] = fc.sample(instruments, { numRuns: 1 });
     let before: ReturnType<typeof summaryOf> | undefined;
     for (let f = 140; f < 190; f += 0.1) {
       const modes = input!.body.modes.map((mode) =>
