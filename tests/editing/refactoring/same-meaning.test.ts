@@ -136,7 +136,9 @@ it('split, group, take in, extract, write as a change, convert: every value stay
 const FIXED = { numRuns: 60, seed: 3 };
 
 it('such recipes bring up every offer that is to keep the meaning', () => {
-  const words = fc.sample(ASKED, FIXED).flatMap((asked) => offersAt(asked).kept.map(({ title }) => title.split(' ')[0]));
+  const words = fc
+    .sample(ASKED, FIXED)
+    .flatMap((asked) => offersAt(asked).kept.map(({ title }) => title.split(' ')[0]));
   expect([...new Set(words)]).toEqual(expect.arrayContaining(['Split', 'Group', 'Take', 'Move', 'Write']));
 }, 240_000);
 
