@@ -23,10 +23,12 @@ interface Column {
   readonly property?: Property;
 }
 
-const SPECIAL: Readonly<Record<string, Column['as']>> = {
-  ...{ build: 'build', no: 'build', number: 'build', instrument: 'build', guitar: 'build' },
-  ...{ recipe: 'recipe', of: 'recipe', model: 'recipe', occasion: 'occasion', reading: 'occasion' },
-};
+const SPECIAL: ReadonlyMap<string, Column['as']> = new Map(
+  Object.entries<Column['as']>({
+    ...{ build: 'build', no: 'build', number: 'build', instrument: 'build', guitar: 'build' },
+    ...{ recipe: 'recipe', of: 'recipe', model: 'recipe', occasion: 'occasion', reading: 'occasion' },
+  }),
+);
 
 export function oldReadings(
   csv: string,
@@ -34,7 +36,9 @@ export function oldReadings(
   { say }: Wording,
 ): OldReadings {
   const questions: string[] = [];
-  const ask = (question: string) => void (questions.includes(question) || questions.push(question));
+  const ask = (question: string) => {
+    if (!questions.includes(question)) questions.push(question);
+  };
   const rows = cut(csv, ask, say);
   const [head = [], ...body] = rows;
   const columns = head.map((cell) => columnOf(cell, catalogue, ask, say));
@@ -77,7 +81,7 @@ function cut(csv: string, ask: Ask, say: Wording['say']): readonly (readonly str
   // A table made where the comma is the decimal sign parts its columns by semicolons.
   const delimiter = first.split(';').length > first.split(',').length ? ';' : first.includes('\t') ? '\t' : ',';
   try {
-    return parse(csv, { bom: true, delimiter, relaxColumnCount: true, skipEmptyLines: true }) as string[][];
+    return parse(csv, { bom: true, delimiter, relaxColumnCount: true, skipEmptyLines: true });
   } catch (error) {
     ask(say`This is no table that can be read: ${error instanceof Error ? error.message : ''}.`);
     return [];
@@ -89,7 +93,7 @@ function columnOf(cell: string, catalogue: Catalogue, ask: Ask, say: Wording['sa
   const [, words = '', unit] = /^\s*([^([]*?)\s*(?:[([]([^)\]]*)[)\]])?\s*$/.exec(cell) ?? [];
   const path = words.trim().toLowerCase().replace(/\s+/g, '-');
   if (path === '') return undefined;
-  const special = SPECIAL[path.replace(/\.$/, '')];
+  const special = SPECIAL.get(path.replace(/\.$/, ''));
   if (special) return { as: special, path };
   const property = [path, `resonance.${path}`, `mass.${path}`].map((each) => catalogue.property(catalogue.canonical(each, 'build'), 'build')).find((found) => found !== undefined); // prettier-ignore
   if (!property || property.path.includes('*')) {

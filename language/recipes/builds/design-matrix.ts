@@ -11,11 +11,11 @@ import { type Dimension, sameDimension } from '../../quantities/dimension.js';
 import type { BuildRecord } from './builds.js';
 import { isCounted } from '../instrument/counting.js';
 import { type Change, type Held, isWithin } from '../instrument/instrument.js';
+import { buildsOfModel } from './builds-of-model.js';
 import { type DesignRow, filledIn, recordedFactors, rowsOf } from './design-rows.js';
 import { isVaried } from './least-squares.js';
 import { halfWidth } from '../instrument/tolerances.js';
 import { SameWords } from '../instrument/same-words.js';
-import type { Questions } from '../questions.js';
 import type { Workshop } from '../workshop.js';
 
 export interface Design {
@@ -82,20 +82,6 @@ export function designOf(workshop: Workshop, model: string): Design | undefined 
   const recorded = recordedFactors(builds).map((path) => [path]);
   const variables = [...factors, ...recorded].flatMap((paths) => columns.of(paths, known.has(paths[0]!)));
   return { model, base, builds, reference, variables, leftOut };
-}
-
-/** Every build whose recipe starts from the model. */
-export function buildsOfModel(
-  workshop: Pick<Questions, 'shelf' | 'build' | 'lineage'>,
-  model: string,
-): readonly BuildRecord[] {
-  const { shelf } = workshop;
-  return shelf
-    .uris()
-    .flatMap((uri) => shelf.file(uri)?.definitions ?? [])
-    .filter(({ definition }) => definition.kind === 'build' && shelf.find('build', definition.name.text) === definition)
-    .flatMap(({ definition }) => workshop.build(definition.name.text) ?? [])
-    .filter(({ recipe }) => recipe && workshop.lineage(recipe.name).model?.name.text === model);
 }
 
 /** Two recipes that start afresh from one model declare nothing of each other: only one line is told of. */

@@ -2,7 +2,7 @@
 import { sameDimension } from '../../quantities/dimension.js';
 import type { Held } from '../instrument/instrument.js';
 import type { Questions } from '../questions.js';
-import { buildsOfModel } from './design-matrix.js';
+import { buildsOfModel } from './builds-of-model.js';
 import { rowsOf } from './design-rows.js';
 import { responsesOf } from './responses.js';
 

@@ -19,7 +19,7 @@ export interface Counterpart {
 /** Undefined where nothing of the kind is computed. */
 export function counterpartOf(workshop: Workshop, path: string, reading: Reading): Counterpart | undefined {
   const stage = wordOf(reading.conditions.get('stage'));
-  const special = SPECIAL[path];
+  const special = SPECIAL.get(path);
   if (special) return special(reading, stage, workshop);
   if (!workshop.derivedAt(path)) return undefined;
   if (path.startsWith('resonance.') || path.startsWith('bridge.')) return ofTheBox(path, stage);
@@ -28,13 +28,15 @@ export function counterpartOf(workshop: Workshop, path: string, reading: Reading
 
 type Special = (reading: Reading, stage: string | undefined, workshop: Workshop) => Counterpart | undefined;
 
-const SPECIAL: Readonly<Record<string, Special>> = {
-  'deflection.along': (reading, stage, workshop) => inRig(reading, stage, 'along', workshop),
-  'deflection.across': (reading, stage, workshop) => inRig(reading, stage, 'across', workshop),
-  'mass.braced-top': () => ({ quantity: 'top.braced-mass', as: (values) => values, key: '' }),
-  'mass.braced-back': () => ({ quantity: 'back.braced-mass', as: (values) => values, key: '' }),
-  'resonance.top-loaded': (reading, stage) => loaded(reading, stage),
-};
+const SPECIAL: ReadonlyMap<string, Special> = new Map(
+  Object.entries<Special>({
+    'deflection.along': (reading, stage, workshop) => inRig(reading, stage, 'along', workshop),
+    'deflection.across': (reading, stage, workshop) => inRig(reading, stage, 'across', workshop),
+    'mass.braced-top': () => ({ quantity: 'top.braced-mass', as: (values) => values, key: '' }),
+    'mass.braced-back': () => ({ quantity: 'back.braced-mass', as: (values) => values, key: '' }),
+    'resonance.top-loaded': (reading, stage) => loaded(reading, stage),
+  }),
+);
 
 /** The sag of the bare plate in the rig that the reading names. */
 function inRig(reading: Reading, stage: string | undefined, way: string, workshop: Workshop): Counterpart | undefined {

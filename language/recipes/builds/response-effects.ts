@@ -211,7 +211,7 @@ function outcomeOf(design: Design, one: Prepared, columns: ThreeColumns | undefi
     tangled: separation.tangled.map((knot) => knot.flat().map((i) => design.variables[i]!)),
     scatter: { ...fitted.scatter, basis: basisOf(fitted, problem) },
     repeatability: fitted.repeatability,
-    ...(drift ? { drift: { ...interval(drift), chance: columns.drift!.chance } } : {}),
+    ...(drift ? { drift: { ...interval(drift), chance: columns.drift.chance } } : {}),
     pending: one.pending,
     predicted: one.predicted.map((each) => (typeof each === 'number' ? each : undefined)),
     columns,

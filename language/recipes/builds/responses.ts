@@ -1,6 +1,6 @@
 /** What was read of the same thing in the same state, over all builds: one kind of reading, its occasions apart. */
 import type { Held } from '../instrument/instrument.js';
-import { lastDigitStep } from '../instrument/values.js';
+import { lastDigitStep, sameValue } from '../instrument/values.js';
 import type { Reading } from './builds.js';
 import type { DesignRow } from './design-rows.js';
 import { disagreements } from './evidence.js';
@@ -55,6 +55,10 @@ export function responsesOf(
 
 /** In everything but the days since stringing. */
 function isSameKind(path: string, a: Reading, b: Reading): boolean {
+  // With another weight on the bridge it is another test.
+  if (path.endsWith('-loaded') && !sameValue(a.values.get('added-mass')?.value, b.values.get('added-mass')?.value)) {
+    return false;
+  }
   return disagreements(path, a, b).every(({ condition }) => condition === 'days-strung');
 }
 

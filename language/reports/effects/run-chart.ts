@@ -1,6 +1,6 @@
 /** One kind of reading along the series: what was read and what is computed, build by build, each change marked where it came in. */
 import { dayOf } from '../../recipes/builds/series.js';
-import type { Design } from '../../recipes/builds/design-matrix.js';
+import type { Design, DesignVariable } from '../../recipes/builds/design-matrix.js';
 import type { FittedResponse } from '../../recipes/builds/response-effects.js';
 import type { Response } from '../../recipes/builds/responses.js';
 import { unitFor } from '../shop-values.js';
@@ -61,9 +61,7 @@ export function chartOf(
         read: value.si / factor,
         ...(computed === undefined ? {} : { computed: computed / factor }),
         changes: variables.flatMap((variable) =>
-          variable.column[row] !== variable.column[before(row)] && variable.declared
-            ? [words.changeAt(variable, row)]
-            : [],
+          isChange(variable, before(row), row) ? [words.changeAt(variable, row)] : [],
         ),
         odd: i < 0,
       };
@@ -74,6 +72,11 @@ export function chartOf(
     ...(outcome ? { scatter: 1.96 * outcome.scatter.share } : {}),
     ...(calibration ? { calibration } : {}),
   };
+}
+
+/** A plate planed a little otherwise is none. */
+function isChange({ declared, column, step }: DesignVariable, from: number, to: number): boolean {
+  return declared && Math.abs(column[to]! - column[from]!) > Math.abs(step) / 4;
 }
 
 /** Undefined with fewer than three builds. */

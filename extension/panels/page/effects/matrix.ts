@@ -32,7 +32,7 @@ export function matrixSection(
           ({ paths, step }, row) =>
             html`<tr>
               <th scope="row">${breaking(paths)}<br /><span class="quiet">${breaking(step)}</span></th>
-              ${shown.map(({ response, i }) => cell(response, i, row, chosen, choose, inWords, words))}
+              ${shown.map(({ response, i }) => cell(response, i, row, chosen, choose, inWords))}
             </tr>`,
         )}
       </tbody>
@@ -48,7 +48,6 @@ function cell(
   chosen: Chosen | undefined,
   choose: (chosen: Chosen) => void,
   inWords: boolean,
-  words: EffectsWords,
 ): TemplateResult {
   const j = response.effects.findIndex(({ variables }) => variables.includes(variable));
   const effect = response.effects[j];
