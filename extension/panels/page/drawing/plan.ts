@@ -43,9 +43,9 @@ export function plan(board: Board): TemplateResult | typeof nothing {
       </defs>
       <path class="body" d=${outline} />
       <g clip-path="url(#body)">${board.modes ? modeField(board) : thicknessShading(board, outline)}</g>
-      ${guard([picture, view.hidden, content.plan?.changed], () => (picture ? lines(board, picture) : nothing))}
+      ${guard([picture, view.hidden, content.plan?.changed, board.modes !== null], () => (picture ? lines(board, picture) : nothing))}
       ${parts(board).map((part) => hitArea(board, part))}
-      ${guard([picture, view.hidden], () => (picture ? labels(board, picture) : nothing))}
+      ${guard([picture, view.hidden, board.modes !== null], () => (picture ? labels(board, picture) : nothing))}
       ${bracesOf(board).map((part, i) => (part.shape ? number(part, i + 1, length) : nothing))}
       ${mode ? modeMarks(mode, length) : nothing} ${measureLine(board)}
     </svg>
@@ -80,21 +80,28 @@ function frameOf({ view }: Board, picture: View | undefined): readonly [number, 
   return [left - MARGIN, top - MARGIN, right - left + 2 * MARGIN, bottom - top + 2 * MARGIN];
 }
 
-function lines({ view, content }: Board, { marks }: View): readonly TemplateResult[] {
-  const changed = new Set(content.plan?.changed.map(({ part }) => part));
+/** What would stand in the way of a mode. */
+const NOT_WITH_MODES: ReadonlySet<string> = new Set(['dimensions', 'thickness', 'grain', 'strings', 'rim']);
+
+function isShown({ view, modes }: Board, layer: string): boolean {
+  return !view.hidden.includes(layer) && !(modes && NOT_WITH_MODES.has(layer));
+}
+
+function lines(board: Board, { marks }: View): readonly TemplateResult[] {
+  const changed = new Set(board.content.plan?.changed.map(({ part }) => part));
   const isChanged = ({ part }: PlanMark) => part !== undefined && changed.has(part);
   return marks
-    .filter(({ layer }) => !view.hidden.includes(layer))
+    .filter(({ layer }) => isShown(board, layer))
     .map(
       (mark) =>
         svg`<path class="mark ${mark.line} on-${mark.layer} ${isChanged(mark) ? 'changed' : ''}" d=${mark.d} />`,
     );
 }
 
-function labels({ view }: Board, { labels: all }: View): readonly TemplateResult[] {
+function labels(board: Board, { labels: all }: View): readonly TemplateResult[] {
   const at = ({ x, y, turned }: PlanLabel) => (turned === 0 ? nothing : `rotate(${turned} ${x} ${y})`);
   return all
-    .filter(({ layer }) => !view.hidden.includes(layer))
+    .filter(({ layer }) => isShown(board, layer))
     .map(
       (label) =>
         svg`<text class="label" x=${label.x} y=${label.y} transform=${at(label)} text-anchor=${label.anchor} style="font-size: ${label.height * 2.2}px">${label.text}</text>`,
