@@ -23,7 +23,7 @@ const PAST = 4;
 export function stillLines(field: Field): readonly (readonly Point[])[] {
   const { rows, columns } = field;
   const off = offPlate(field);
-  const movement = carriedOn(field, off);
+  const { movement, past } = carriedOn(field, off);
   const rings = contours()
     .size([columns, rows])
     .smooth(true)
@@ -32,7 +32,7 @@ export function stillLines(field: Field): readonly (readonly Point[])[] {
   const isOn = ([x, y]: Point) => {
     const [column, row] = [Math.round(x - 0.5), Math.round(y - 0.5)];
     const isWithin = column > 0 && row > 0 && column < columns - 1 && row < rows - 1;
-    return isWithin && (!off[row * columns + column] || besidePlate(off, columns, row * columns + column));
+    return isWithin && past[row * columns + column]! < PAST;
   };
   return rings
     .flatMap((ring) => stretches(ring, isOn))
@@ -72,14 +72,14 @@ function neighbours(i: number, columns: number, rows: number): readonly number[]
   ];
 }
 
-function besidePlate(off: Uint8Array, columns: number, i: number): boolean {
-  return [i - 1, i + 1, i - columns, i + columns].some((next) => !off[next]);
-}
-
-/** The movement with the points around the plate as their neighbours on it move. */
-function carriedOn({ rows, columns, movement }: Field, off: Uint8Array): number[] {
+/**
+ * The movement with the points around the plate as their neighbours on it move, and how many points past it each lies. Close to
+ * a held edge the plate hardly moves, so some of these are on it still; the page clips what is not.
+ */
+function carriedOn({ rows, columns, movement }: Field, off: Uint8Array): { movement: number[]; past: Uint8Array } {
   const values = [...movement];
   const known = Uint8Array.from(off, (each) => (each ? 0 : 1));
+  const past = Uint8Array.from(off, (each) => (each ? PAST : 0));
   for (let round = 0; round < PAST; round += 1) {
     const found: (readonly [i: number, value: number])[] = [];
     for (let i = 0; i < values.length; i += 1) {
@@ -87,9 +87,9 @@ function carriedOn({ rows, columns, movement }: Field, off: Uint8Array): number[
       const near = neighbours(i, columns, rows).filter((next) => known[next]);
       if (near.length > 0) found.push([i, near.reduce((sum, next) => sum + values[next]!, 0) / near.length]);
     }
-    for (const [i, value] of found) [values[i], known[i]] = [value, 1];
+    for (const [i, value] of found) [values[i], known[i], past[i]] = [value, 1, Math.min(round + 1, past[i]!)];
   }
-  return values;
+  return { movement: values, past };
 }
 
 /** The longest stretches of a closed line whose points all hold; the whole of it, closed, where they all do. */
