@@ -47,7 +47,7 @@ function minimumDegree(sets: Int32Array, words: number, weights: ArrayLike<numbe
   for (let i = 0; i < n; i++) {
     if (!weights[i]) continue;
     left.push(i);
-    degree[i] = weightOf(sets, words, i, weights);
+    degree[i] = degreeOf(sets, words, i);
   }
   const order = new Int32Array(left.length);
   for (let step = 0; step < order.length; step++) {
@@ -64,7 +64,7 @@ function minimumDegree(sets: Int32Array, words: number, weights: ArrayLike<numbe
       sets[at + (other >> 5)]! &= ~(1 << (other & 31));
       sets[at + (node >> 5)]! &= ~(1 << (node & 31));
     }
-    for (const other of neighbours) degree[other] = weightOf(sets, words, other, weights);
+    for (const other of neighbours) degree[other] = degreeOf(sets, words, other);
   }
   return order;
 }
@@ -82,15 +82,15 @@ function members(sets: Int32Array, words: number, node: number): number[] {
   return found;
 }
 
-function weightOf(sets: Int32Array, words: number, node: number, weights: ArrayLike<number>): number {
+/** How many nodes a node is joined to. Nearly all nodes have the same number of unknowns, so it does for the number of unknowns. */
+function degreeOf(sets: Int32Array, words: number, node: number): number {
   let sum = 0;
-  for (let w = 0; w < words; w++) {
-    let bits = sets[node * words + w]!;
-    while (bits !== 0) {
-      const low = bits & -bits;
-      sum += weights[(w << 5) + (31 - Math.clz32(low))]!;
-      bits ^= low;
-    }
+  for (let at = node * words; at < (node + 1) * words; at++) {
+    let bits = sets[at]!;
+    if (bits === 0) continue;
+    bits -= (bits >>> 1) & 0x55555555;
+    bits = (bits & 0x33333333) + ((bits >>> 2) & 0x33333333);
+    sum += (((bits + (bits >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24;
   }
   return sum;
 }

@@ -1,9 +1,12 @@
 /** Checks of braces: sizes, and where they lie on the plate. */
-import { layoutOf } from './mesh/mesh-lines.js';
-import type { Brace, Point, TopModel } from './model.js';
+import { lengthOf, lengthsOf } from './mesh/mesh-lines.js';
+import type { Brace, TopModel } from './model.js';
 import { above, type Findings, finitePoints, validateWood } from './validate-parts.js';
 
 const MOST_BRACES = 60;
+
+/** m: less over a hole is not worth a word. */
+const LEAST_TOLD = 0.0005;
 
 /** Lines of the braces; whether they lie on the plate only when the rest of the plan is sound. */
 export function validateBraceLines(found: Findings, model: TopModel, planSound: boolean): void {
@@ -25,14 +28,25 @@ export function validateBraceLines(found: Findings, model: TopModel, planSound: 
       return;
     }
     if (!planSound) return;
-    const { ribs } = layoutOf({ ...model, patches: [], rests: [], braces: [brace] }, 0);
-    const left = ribs.reduce((sum, { points }) => sum + lengthOf(points), 0);
-    if (left < 0.01 * whole) {
+    const { wood, spans, hanging } = lengthsOf(model, brace.axis);
+    if (wood < 0.01 * whole) {
       found.error(path, `The ${what} lies off the top.`);
       return;
     }
-    if (left > 0.999 * whole) return;
-    const share = Math.round((left / whole) * 100);
+    if (spans > LEAST_TOLD) {
+      const length = Math.round(spans * 1000);
+      found.warning(path, `The ${what} runs over the soundhole for ${length} mm; it is carried there as a free bar.`);
+    }
+    if (hanging > LEAST_TOLD) {
+      const length = Math.round(hanging * 1000);
+      found.warning(
+        path,
+        `The ${what} ends over the soundhole; the last ${length} mm of it hang there and carry nothing.`,
+      );
+    }
+    const inside = wood + spans + hanging;
+    if (inside > 0.999 * whole) return;
+    const share = Math.round((inside / whole) * 100);
     found.warning(path, `The ${what} runs beyond the top; ${share} % of its length is counted.`);
   });
 }
@@ -71,12 +85,4 @@ function validateHeight(found: Findings, { height }: Brace, path: string, what: 
 
 function tallest({ height }: Brace): number {
   return typeof height === 'number' ? height : Math.max(0, ...height.map(({ height: h }) => h));
-}
-
-function lengthOf(points: readonly Point[]): number {
-  let length = 0;
-  for (let i = 1; i < points.length; i++) {
-    length += Math.hypot(points[i]![0] - points[i - 1]![0], points[i]![1] - points[i - 1]![1]);
-  }
-  return length;
 }

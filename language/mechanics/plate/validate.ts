@@ -2,7 +2,7 @@
 import { closedCurve } from './mesh/curve.js';
 import { holeOutline, onPlate, withoutRepeats } from './mesh/mesh-lines.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
-import { contains, crossesItself, distanceToRim, signedArea } from './mesh/polygon.js';
+import { contains, crossesItself, crossing, distanceToRim, signedArea } from './mesh/polygon.js';
 import { validateBrace, validateBraceLines } from './validate-braces.js';
 import { validateRiding } from './validate-riding.js';
 import { above, Findings, finitePoints, validateWood } from './validate-parts.js';
@@ -196,7 +196,23 @@ function validatePatches(
       shape.some(([x, y]) => !onPlate(x, y, rim, gaps)) ||
       holes.some((hole) => hole.some(([x, y]) => contains(shape, x, y)));
     if (overHole) found.error(path, `The ${what} lies over the soundhole.`);
+    patches.slice(0, i).forEach((other) => {
+      if (other.side !== patch.side || !overlap(shape, withoutRepeats(other.outline))) return;
+      found.warning(
+        path,
+        `The ${other.name || 'patch'} and the ${what} overlap on the same side of the top; where they do, both are counted, one on the other.`,
+      );
+    });
   });
+}
+
+function overlap(a: readonly Point[], b: readonly Point[]): boolean {
+  const sides = (p: readonly Point[]) => p.map((at, k) => [at, p[(k + 1) % p.length]!] as const);
+  return (
+    a.some(([x, y]) => contains(b, x, y)) ||
+    b.some(([x, y]) => contains(a, x, y)) ||
+    sides(a).some(([p, q]) => sides(b).some(([r, s]) => crossing(p, q, r, s) !== undefined))
+  );
 }
 
 function validatePatch(found: Findings, patch: Patch, path: string): void {

@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { allParts, guitarCases, guitarTop, HELD, reference, rotationCases } from './reference-tops.js';
 import { solved, worstError } from './solved.js';
 
-const MESHES = [450, 600, 850];
+const MESHES = [600, 900, 1300];
 const degrees = (radians: number): number => (radians * 180) / Math.PI;
 
 describe('modes over three meshes', () => {
@@ -37,12 +37,12 @@ describe('rotation of the bridge within 6 % over three meshes', () => {
   }
 
   // The dip lies between bridge and hole, close to the crossing; on fine meshes it stays 6 to 8 % too deep.
-  test('belly behind within 4 % and dip in front within 10 %', () => {
+  test('belly behind within 4 % and dip in front within 8 %', () => {
     const { max_mm: belly, min_mm: dip } = reference.cases.f_static_string_load.reference.couple;
     for (const nodes of MESHES) {
       const found = solved(guitarTop(HELD, allParts), { nodes, modes: 0 }).statics!;
       expect(Math.abs((found.belly * 1000) / belly - 1)).toBeLessThan(0.04);
-      expect(Math.abs((found.dip * 1000) / dip - 1)).toBeLessThan(0.1);
+      expect(Math.abs((found.dip * 1000) / dip - 1)).toBeLessThan(0.08);
     }
   });
 });

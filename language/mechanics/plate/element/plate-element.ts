@@ -31,8 +31,27 @@ export interface PlateElement {
     at: number,
     inPlane: boolean,
   ): boolean;
+  /** What the strains of the element last computed are made of; absent unless asked for at the start. */
+  readonly kept?: KeptStrains;
   /** Stiffness of the element last computed, 20 × 20, unknowns in node order, full and symmetric. The same array each time. */
   whole(): Float64Array;
+}
+
+/** Per integration point: rows of strain over the element's unknowns, and its area. */
+export interface KeptStrains {
+  /** 4 × 8 × 12: κx, κy, κxy, γx, γy over w, βx, βy of each node; εx, εy, εxy over u, v of each node and the 4 incompatible ones. */
+  readonly rows: Float64Array;
+  readonly areas: Float64Array;
+  /** 4 × 20: see `perPhi` of the sides. */
+  readonly perPhi: Float64Array;
+  /** φ of the four sides. */
+  readonly phi: Float64Array;
+  /** Shear angle of a side in a movement. */
+  angle(k: number, moved: Float64Array): number;
+  /** Puts the four incompatible unknowns that follow from the others into `stretched[8…12)`. */
+  complete(stretched: Float64Array, bent: Float64Array): void;
+  /** φ of the four sides for another laminate on the same corners, into `out`. */
+  phiFor(x: Float64Array, y: Float64Array, rows: Float64Array, at: number, out: Float64Array): void;
 }
 
 const G = 1 / Math.sqrt(3);
@@ -41,7 +60,7 @@ const GAUSS_ETA = [-G, -G, G, G];
 const SIGN_XI = [-1, 1, 1, -1];
 const SIGN_ETA = [-1, -1, 1, 1];
 
-export function plateElement(): PlateElement {
+export function plateElement(keep = false): PlateElement {
   const parts = new Float64Array(PARTS);
   const stiffness = new Float64Array(400);
   const mass = new Float64Array(16);
@@ -60,6 +79,10 @@ export function plateElement(): PlateElement {
   const coupling = new Float64Array(144);
   const nx = new Float64Array(4);
   const ny = new Float64Array(4);
+  const perPhi = new Float64Array(20);
+
+  const kept = keep ? keptStrains(side, membrane, coupling, () => coupledNow) : undefined;
+  let coupledNow = false;
 
   const compute: PlateElement['compute'] = (x, y, z, rows, at, inPlane) => {
     bending.fill(0);
@@ -68,6 +91,7 @@ export function plateElement(): PlateElement {
     mass.fill(0);
     side.measure(x, y, rows, at);
     const coupled = inPlane && isCoupled(rows, at);
+    coupledNow = coupled;
     // Half-diagonals of the bilinear map: x = … + ξ x1 + η x2 + ξη x3.
     const x1 = (-x[0]! + x[1]! + x[2]! - x[3]!) / 4;
     const x2 = (-x[0]! - x[1]! + x[2]! + x[3]!) / 4;
@@ -105,6 +129,11 @@ export function plateElement(): PlateElement {
         if (coupled) addForm(coupling, rows, at + AT_B, det, mx, my, mxy, kx, ky, kxy);
       }
       addMass(mass, xi, eta, det);
+      if (!kept) continue;
+      [kx, ky, kxy, gx, gy, mx, my, mxy].forEach((row, r) => kept.rows.set(row, 96 * g + 12 * r));
+      kept.areas[g] = det;
+      side.perPhi(xi, eta, a, b, c, d, perPhi);
+      kept.perPhi.set(perPhi, 20 * g);
     }
     for (let i = 0; i < 12; i++) {
       for (let j = 0; j < 12; j++) parts[BENDING + 12 * i + j] = bending[i <= j ? 12 * i + j : 12 * j + i]!;
@@ -128,7 +157,35 @@ export function plateElement(): PlateElement {
     wholeFromParts(parts, stiffness);
     return stiffness;
   };
-  return { parts, mass, compute, whole };
+  return { parts, mass, compute, kept, whole };
+}
+
+function keptStrains(
+  side: ReturnType<typeof sideTerms>,
+  membrane: Float64Array,
+  coupling: Float64Array,
+  isCoupledNow: () => boolean,
+): KeptStrains {
+  return {
+    rows: new Float64Array(384),
+    areas: new Float64Array(4),
+    perPhi: new Float64Array(80),
+    phi: side.phi,
+    angle: (k, moved) => side.angle(k, moved),
+    complete(stretched, bent) {
+      // Each was eliminated against those before it: `condense` leaves their rows as they then were.
+      for (let p = 8; p < 12; p++) {
+        let force = 0;
+        for (let j = 0; j < p; j++) force += membrane[12 * p + j]! * stretched[j]!;
+        if (isCoupledNow()) for (let j = 0; j < 12; j++) force += coupling[12 * p + j]! * bent[j]!;
+        stretched[p] = -force / membrane[13 * p]!;
+      }
+    },
+    phiFor(x, y, rows, at, out) {
+      side.measure(x, y, rows, at);
+      out.set(side.phi);
+    },
+  };
 }
 
 function isCoupled(rows: Float64Array, at: number): boolean {

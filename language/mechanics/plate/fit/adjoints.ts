@@ -6,9 +6,10 @@
  * v ← K⁻¹(g + ω² M v), which shrinks what is wrong by (f/f₇)² each time, f₇ being the first mode that is not known.
  */
 import { BLOCK, columnOf, interleave } from '../../linear-algebra/blocks.js';
-import { areaWeights, dot, extremes, heightsOf } from '../solve/describe.js';
+import { areaWeights, dot, heightsOf } from '../solve/describe.js';
 import { fromNodes, type FactoredTop } from '../solve/factored-top.js';
 import { loadedPatch } from '../solve/loads.js';
+import { peaksOf, type Peak } from '../solve/peaks.js';
 import type { SolvedState } from '../solution.js';
 
 export interface Adjoints {
@@ -53,17 +54,17 @@ function staticAdjoints(state: SolvedState, factored: FactoredTop): Pick<Adjoint
   const patch = loadedPatch(state.model);
   const bridge = patch < 0 ? undefined : areaWeights(state, patch);
   const deflection = heightsOf(state, state.displacement);
-  const { dip, belly } = extremes(state, deflection, bridge);
-  const at = (node: number) => {
+  const { dip, belly } = peaksOf(state, deflection, bridge?.centre);
+  const at = (peak: Peak | undefined) => {
     const weights = new Float64Array(deflection.length);
-    if (node >= 0) weights[node] = 1;
+    peak?.nodes.forEach((node, i) => (weights[node] = peak.weights[i]!));
     return weights;
   };
   const block = blockOf(factored, [at(dip), at(belly)]);
   factored.solve(block);
   return {
-    ...(dip < 0 ? {} : { dip: columnOf(block, 0) }),
-    ...(belly < 0 ? {} : { belly: columnOf(block, 1) }),
+    ...(dip ? { dip: columnOf(block, 0) } : {}),
+    ...(belly ? { belly: columnOf(block, 1) } : {}),
   };
 }
 

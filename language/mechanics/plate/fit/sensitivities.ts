@@ -7,12 +7,22 @@
  */
 import { type Adjoints, feltWeights, meanOver } from './adjoints.js';
 import { corners } from '../solve/assembly.js';
-import { discreteTop, sameMatter, samePiece, sameQuad, type DiscreteTop } from '../solve/discrete.js';
+import { discreteTop, sameCorners, sameMatter, samePiece, sameQuad, type DiscreteTop } from '../solve/discrete.js';
 import { areaWeights, dot, heightsOf, massOf } from '../solve/describe.js';
 import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { type LoadCase, loadCase, loadedPatch } from '../solve/loads.js';
 import { changed, parametersOf, valueOf, type TopParameter } from './parameters.js';
 import { plateElement, type PlateElement } from '../element/plate-element.js';
+import { SLOPE_X, SLOPE_Y } from '../element/plate-parts.js';
+import {
+  BY_PHI,
+  movedStrains,
+  ROW_PLACES,
+  SLOPES,
+  slopesBetween,
+  strainsOf,
+  type MovedStrains,
+} from '../element/row-slopes.js';
 import { ribStiffness } from '../element/rib-element.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
 import type { SolvedState, TopSolution } from '../solution.js';
@@ -49,7 +59,7 @@ export function sensitivities(
     const value = valueOf(state.model, parameter);
     const step = 1e-4 * (Math.abs(value) || 1e-3);
     const model = changed(state.model, parameter, step);
-    const top = discreteTop(model, state.top.mesh);
+    const top = discreteTop(model, state.top.mesh, state.top);
     const change = energies.change(top, base);
     const of = (pair: PairName) => change[energies.at[pair]!]!;
     const after = before && loadCase(model, top);
@@ -161,11 +171,26 @@ function pairsOf(state: SolvedState, adjoints: Adjoints | undefined) {
   return { vectors, pairs, at };
 }
 
+/** Of the energies of a solved top. */
+interface Base {
+  readonly slopes: Float64Array;
+  readonly phi: Float64Array;
+  readonly pieces: Float64Array;
+}
+
+/** Slopes of stiffness and, after them, by m0, m1, m2. */
+const NUMBERS = SLOPES + 3;
+
 /** Energies of each element for each pair of vectors, and how they change with it. */
 class ElementEnergies {
   /** Where the pairs with a name stand among all. */
   readonly at: Partial<Record<PairName, number>>;
-  private readonly element: PlateElement = plateElement();
+  private readonly element: PlateElement = plateElement(true);
+  private readonly stretched = new Float64Array(12);
+  private readonly bent = new Float64Array(12);
+  private readonly delta = new Float64Array(NUMBERS);
+  private readonly newPhi = new Float64Array(4);
+  private readonly strains: readonly MovedStrains[];
   private readonly px = new Float64Array(4);
   private readonly py = new Float64Array(4);
   private readonly pz = new Float64Array(4);
@@ -186,39 +211,90 @@ class ElementEnergies {
     this.at = at;
     this.count = pairs.length;
     this.rights = [...new Set(pairs.map(({ right }) => right))];
+    this.strains = vectors.map(() => movedStrains());
     this.local = vectors.map(() => new Float64Array(20));
     this.forces = vectors.map(() => new Float64Array(20));
   }
 
-  /** One row of energies per quadrilateral, then per brace piece. */
-  all(top: DiscreteTop): Float64Array {
+  /** Slopes per quadrilateral and pair, φ per quadrilateral, energies per brace piece and pair. */
+  all(top: DiscreteTop): Base {
     const { count } = this;
     const quads = top.laminateOf.length;
-    const table = new Float64Array(count * (quads + top.mesh.ribBrace.length));
-    for (let q = 0; q < quads; q++) this.quad(top, q, table, count * q);
-    for (let r = 0; r < top.mesh.ribBrace.length; r++) this.piece(top, r, table, count * (quads + r));
-    return table;
+    const pieces = top.mesh.ribBrace.length;
+    const base: Base = {
+      slopes: new Float64Array(NUMBERS * count * quads),
+      phi: new Float64Array(4 * quads),
+      pieces: new Float64Array(count * pieces),
+    };
+    for (let q = 0; q < quads; q++) this.quadSlopes(top, q, base);
+    for (let r = 0; r < pieces; r++) this.piece(top, r, base.pieces, count * r);
+    return base;
   }
 
-  /** Sum of the changes against `base`. */
-  change(top: DiscreteTop, base: Float64Array): Float64Array {
+  /** Sum of the changes against `base`, those of the laminate rows to first order. */
+  change(top: DiscreteTop, base: Base): Float64Array {
     const { count, state } = this;
     const total = new Float64Array(count);
     const row = new Float64Array(count);
-    const quads = top.laminateOf.length;
-    for (let q = 0; q < quads; q++) {
+    const before = new Float64Array(count);
+    for (let q = 0; q < top.laminateOf.length; q++) {
       if (sameQuad(state.top, top, q)) continue;
+      if (sameCorners(state.top, top, q)) {
+        this.addSlopes(top, q, base, total);
+        continue;
+      }
       this.quad(top, q, row, 0);
-      for (let k = 0; k < count; k++) total[k]! += row[k]! - base[count * q + k]!;
+      this.quad(state.top, q, before, 0);
+      for (let k = 0; k < count; k++) total[k]! += row[k]! - before[k]!;
     }
     for (let r = 0; r < top.mesh.ribBrace.length; r++) {
       if (samePiece(state.top, top, r)) continue;
       this.piece(top, r, row, 0);
-      for (let k = 0; k < count; k++) total[k]! += row[k]! - base[count * (quads + r) + k]!;
+      for (let k = 0; k < count; k++) total[k]! += row[k]! - base.pieces[count * r + k]!;
     }
     this.addRim(top, total);
     this.addRiding(top, total);
     return total;
+  }
+
+  private quadSlopes(top: DiscreteTop, q: number, { slopes, phi }: Base): void {
+    const { element, state, local, strains, pairs } = this;
+    const { inPlane } = state.unknowns.support;
+    const kept = element.kept!;
+    corners(top, q, this.px, this.py, this.pz);
+    const row = top.laminateOf[q]! * LAMINATE_SIZE;
+    element.compute(this.px, this.py, this.pz, top.laminates, row, inPlane);
+    phi.set(kept.phi, 4 * q);
+    const [dx, dy] = [element.parts[SLOPE_X]!, element.parts[SLOPE_Y]!];
+    const nodes = top.mesh.quads.subarray(4 * q, 4 * q + 4);
+    this.vectors.forEach((vector, k) => {
+      this.gather(vector, nodes, local[k]!);
+      strainsOf(kept, local[k]!, dx, dy, inPlane, top.laminates, row, this.stretched, this.bent, strains[k]!);
+    });
+    pairs.forEach(({ left, right, stiffness, square }, k) => {
+      const to = NUMBERS * (this.count * q + k);
+      if (stiffness) slopesBetween(kept, strains[left]!, strains[right]!, slopes, to);
+      if (square !== 0) addMassSlopes(element.mass, local[left]!, local[right]!, -square, slopes, to + SLOPES);
+    });
+  }
+
+  private addSlopes(top: DiscreteTop, q: number, { slopes, phi }: Base, total: Float64Array): void {
+    const { count, state, delta, newPhi } = this;
+    const now = top.laminateOf[q]! * LAMINATE_SIZE;
+    const then = state.top.laminateOf[q]! * LAMINATE_SIZE;
+    ROW_PLACES.forEach((place, i) => (delta[i] = top.laminates[now + place]! - state.top.laminates[then + place]!));
+    corners(top, q, this.px, this.py, this.pz);
+    this.element.kept!.phiFor(this.px, this.py, top.laminates, now, newPhi);
+    for (let k = 0; k < 4; k++) delta[BY_PHI + k] = newPhi[k]! - phi[4 * q + k]!;
+    for (let k = 0; k < 3; k++) {
+      delta[SLOPES + k] = top.laminates[now + AT_MASS + k]! - state.top.laminates[then + AT_MASS + k]!;
+    }
+    for (let k = 0; k < count; k++) {
+      const from = NUMBERS * (count * q + k);
+      let sum = 0;
+      for (let i = 0; i < NUMBERS; i++) sum += delta[i]! * slopes[from + i]!;
+      total[k]! += sum;
+    }
   }
 
   private quad(top: DiscreteTop, q: number, out: Float64Array, at: number): void {
@@ -337,6 +413,25 @@ function product(k: Float64Array, n: number, b: Float64Array, out: Float64Array)
     let row = 0;
     for (let j = 0; j < n; j++) row += k[n * i + j]! * b[j]!;
     out[i] = row;
+  }
+}
+
+/** `factor` times the slopes of aᵀ M b by m0, m1 and m2. */
+function addMassSlopes(
+  scalar: Float64Array,
+  a: Float64Array,
+  b: Float64Array,
+  factor: number,
+  out: Float64Array,
+  to: number,
+): void {
+  for (let i = 0; i < 4; i++) {
+    for (let j = 0; j < 4; j++) {
+      const [p, q, m] = [5 * i, 5 * j, factor * scalar[4 * i + j]!];
+      out[to]! += m * (a[p]! * b[q]! + a[p + 1]! * b[q + 1]! + a[p + 2]! * b[q + 2]!);
+      out[to + 1]! += m * (a[p]! * b[q + 3]! + a[p + 3]! * b[q]! + a[p + 1]! * b[q + 4]! + a[p + 4]! * b[q + 1]!);
+      out[to + 2]! += m * (a[p + 3]! * b[q + 3]! + a[p + 4]! * b[q + 4]!);
+    }
   }
 }
 

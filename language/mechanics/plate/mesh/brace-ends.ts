@@ -21,12 +21,17 @@ const MOST = 0.9;
 
 export function endHolds(model: TopModel, mesh: TopMesh, x: Float64Array, y: Float64Array): readonly EndHold[] {
   const held = new Map<number, number>();
+  const longest = longestSide(mesh, x, y);
   for (const { node, inner, brace } of openEnds(mesh)) {
     const { width } = model.braces![brace]!;
     const length = Math.hypot(x[node]! - x[inner]!, y[node]! - y[inner]!);
     const c = (x[node]! - x[inner]!) / length;
     const s = (y[node]! - y[inner]!) / length;
     for (let quad = 0; quad < mesh.quads.length / 4; quad++) {
+      // One corner tells most of them apart at once: no quadrilateral reaches farther than twice the longest side.
+      const corner = mesh.quads[4 * quad]!;
+      const near = width + 2 * longest;
+      if (Math.abs(x[corner]! - x[node]!) > near || Math.abs(y[corner]! - y[node]!) > near) continue;
       if (far(mesh.quads, quad, node, x, y, width)) continue;
       // x ahead of the end, y to its left.
       const local = Array.from(mesh.quads.subarray(4 * quad, 4 * quad + 4), (k): Point => {
@@ -40,6 +45,15 @@ export function endHolds(model: TopModel, mesh: TopMesh, x: Float64Array, y: Flo
     }
   }
   return [...held].map(([quad, share]) => ({ quad, share }));
+}
+
+function longestSide({ quads }: TopMesh, x: Float64Array, y: Float64Array): number {
+  let most = 0;
+  for (let i = 0; i < quads.length; i++) {
+    const [a, b] = [quads[i]!, quads[(i & ~3) + ((i + 1) & 3)]!];
+    most = Math.max(most, (x[b]! - x[a]!) ** 2 + (y[b]! - y[a]!) ** 2);
+  }
+  return Math.sqrt(most);
 }
 
 /** Stiffens the laminate rows (each of these quadrilaterals has a row of its own). */

@@ -55,13 +55,15 @@ export function closedCurve(polygon: readonly Point[]): ClosedCurve {
       const squared = dx * dx + dy * dy;
       if (squared === 0) continue;
       const t = Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / squared));
-      const distance = Math.hypot(x - a[0] - t * dx, y - a[1] - t * dy);
+      const px = x - a[0] - t * dx;
+      const py = y - a[1] - t * dy;
+      const distance = px * px + py * py;
       if (distance < least) {
         least = distance;
         s = start[i]! + t * Math.sqrt(squared);
       }
     }
-    return { s: s % length, distance: least };
+    return { s: s % length, distance: Math.sqrt(least) };
   };
 
   return { points, length, corners: cornersOf(points, start), at, nearest };

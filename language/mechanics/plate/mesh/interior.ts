@@ -23,11 +23,16 @@ export function addInterior(
   const maxY = Math.max(...layout.outline.points.map((p) => p[1]));
   const first = x.length;
   const addWhereClear = (px: number, py: number, fromPoint: number, fromEdge: number): void => {
-    if (!onPlate(px, py, layout.outline, layout.holes)) return;
-    for (let k = first; k < x.length; k++) if (Math.hypot(x[k]! - px, y[k]! - py) < fromPoint) return;
+    for (let k = first; k < x.length; k++) {
+      const [dx, dy] = [x[k]! - px, y[k]! - py];
+      if (dx * dx + dy * dy < fromPoint * fromPoint) return;
+    }
     for (const { a, b } of edges) {
+      if (Math.min(x[a]!, x[b]!) > px + fromEdge || Math.max(x[a]!, x[b]!) < px - fromEdge) continue;
+      if (Math.min(y[a]!, y[b]!) > py + fromEdge || Math.max(y[a]!, y[b]!) < py - fromEdge) continue;
       if (distanceToSegment(px, py, [x[a]!, y[a]!], [x[b]!, y[b]!]) < fromEdge) return;
     }
+    if (!onPlate(px, py, layout.outline, layout.holes)) return;
     x.push(px);
     y.push(py);
   };

@@ -24,6 +24,8 @@ export interface Layout {
   readonly outline: ClosedCurve;
   readonly holes: readonly ClosedCurve[];
   readonly ribs: readonly RibLine[];
+  /** Where a brace goes on over a hole, from rim to rim. */
+  readonly spans: readonly RibLine[];
   /** How many braces the model has; lines numbered from here on are rests. */
   readonly braces: number;
   readonly patches: readonly PatchLine[];
@@ -45,19 +47,21 @@ export function meshedThickness(thickness: number): number {
   return Math.max(0.0005, (Math.floor(thickness * 1000 + 0.3) + 0.2) / 1000);
 }
 
-/** Lines of a checked model. Braces are cut to the plate; pieces shorter than `shortest` (m) are dropped. */
-export function layoutOf(model: TopModel, shortest: number): Layout {
-  const outline = closedCurve(withoutRepeats(model.outline));
-  const holes = (model.holes ?? []).map((hole) => closedCurve(withoutRepeats(holeOutline(hole))));
+/** Lines of a checked model. Braces are cut at the outline; over a hole they go on as spans. */
+export function layoutOf(model: TopModel): Layout {
+  const outline = closedCurve(fromItsFirst(withoutRepeats(model.outline)));
+  const holes = (model.holes ?? []).map((hole) => closedCurve(fromItsFirst(withoutRepeats(holeOutline(hole)))));
   const lines = [
     ...(model.braces ?? []).map(({ axis }) => axis),
     ...(model.rests ?? []).map(({ from, to }): readonly Point[] => [from, to]),
   ];
-  const ribs = lines.flatMap((axis, index) =>
-    insidePieces(axis, outline, holes)
-      .filter((piece) => lengthOf(piece) >= shortest)
-      .map((points) => ({ brace: index, points })),
-  );
+  const cut = lines.map((axis) => insidePieces(axis, outline, holes));
+  // In the order of where they lie, so that the order in which braces are given changes nothing.
+  const ribs = cut
+    .flatMap(({ pieces }, brace) => pieces.map((points) => ({ brace, points })))
+    .sort((a, b) => comesBefore(lowestOf(a.points), lowestOf(b.points)));
+  const braces = model.braces?.length ?? 0;
+  const spans = cut.slice(0, braces).flatMap((each, brace) => each.spans.map((points) => ({ brace, points })));
   const patches = (model.patches ?? []).map((patch, index) => {
     const glued = counterClockwise(withoutRepeats(patch.outline));
     const mitres = inwardMitres(glued);
@@ -65,7 +69,41 @@ export function layoutOf(model: TopModel, shortest: number): Layout {
     const corners = glued.map((p, i): Point => [p[0] + inset * mitres[i]![0], p[1] + inset * mitres[i]![1]]);
     return { patch: index, corners, mitres, inset };
   });
-  return { outline, holes, ribs, braces: model.braces?.length ?? 0, patches };
+  return { outline, holes, ribs, spans, braces, patches };
+}
+
+function comesBefore(a: Point, b: Point): number {
+  return a[0] - b[0] || a[1] - b[1];
+}
+
+function lowestOf(points: readonly Point[]): Point {
+  return points.reduce((least, p) => (comesBefore(p, least) < 0 ? p : least));
+}
+
+/** The same closed polygon, counter-clockwise and begun where it lies lowest in x. */
+function fromItsFirst(polygon: readonly Point[]): readonly Point[] {
+  const points = counterClockwise(polygon);
+  const first = points.indexOf(lowestOf(points));
+  return [...points.slice(first), ...points.slice(0, first)];
+}
+
+/** m of a brace's line on wood, over holes between two rims, and over a hole where it ends. */
+export function lengthsOf(model: TopModel, axis: readonly Point[]): { wood: number; spans: number; hanging: number } {
+  const outline = closedCurve(withoutRepeats(model.outline));
+  const holes = (model.holes ?? []).map((hole) => closedCurve(withoutRepeats(holeOutline(hole))));
+  const { pieces, spans } = insidePieces(axis, outline, holes);
+  const total = (lines: readonly (readonly Point[])[]): number => lines.reduce((sum, line) => sum + lengthOf(line), 0);
+  const within = insidePieces(axis, outline, []).pieces;
+  const [wood, over] = [total(pieces), total(spans)];
+  return { wood, spans: over, hanging: Math.max(0, total(within) - wood - over) };
+}
+
+export function lengthOf(points: readonly Point[]): number {
+  let length = 0;
+  for (let i = 1; i < points.length; i++) {
+    length += Math.hypot(points[i]![0] - points[i - 1]![0], points[i]![1] - points[i - 1]![1]);
+  }
+  return length;
 }
 
 /** The closed outline of a hole; a round one as 72 points of equal area. */
@@ -93,9 +131,17 @@ export function withoutRepeats(polygon: readonly Point[]): readonly Point[] {
   return kept;
 }
 
-function insidePieces(axis: readonly Point[], outline: ClosedCurve, holes: readonly ClosedCurve[]): Point[][] {
+/** What of a brace lies on wood, and where it bridges a hole between two such pieces. */
+function insidePieces(
+  axis: readonly Point[],
+  outline: ClosedCurve,
+  holes: readonly ClosedCurve[],
+): { readonly pieces: readonly Point[][]; readonly spans: readonly Point[][] } {
   const pieces: Point[][] = [];
+  const spans: Point[][] = [];
   let open: Point[] | undefined;
+  /** Over a hole since a piece ended at its rim. */
+  let over: Point[] | undefined;
   for (let i = 0; i + 1 < axis.length; i++) {
     const a = axis[i]!;
     const b = axis[i + 1]!;
@@ -106,17 +152,20 @@ function insidePieces(axis: readonly Point[], outline: ClosedCurve, holes: reado
       if (to - from < 1e-9) continue;
       const along = (t: number): Point => [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])];
       const mid = along((from + to) / 2);
-      if (!onPlate(mid[0], mid[1], outline, holes)) {
-        open = undefined;
-      } else if (open) {
-        open.push(along(to));
+      if (onPlate(mid[0], mid[1], outline, holes)) {
+        if (over) spans.push(over);
+        over = undefined;
+        if (open) open.push(along(to));
+        else pieces.push((open = [along(from), along(to)]));
       } else {
-        open = [along(from), along(to)];
-        pieces.push(open);
+        const aboveHole = contains(outline.points, mid[0], mid[1]);
+        if (aboveHole && (open || over)) over = [...(over ?? [along(from)]), along(to)];
+        else over = undefined;
+        open = undefined;
       }
     }
   }
-  return pieces;
+  return { pieces, spans };
 }
 
 function cutsOf(a: Point, b: Point, outline: ClosedCurve, holes: readonly ClosedCurve[]): number[] {
@@ -128,14 +177,6 @@ function cutsOf(a: Point, b: Point, outline: ClosedCurve, holes: readonly Closed
     }
   }
   return cuts.sort((p, q) => p - q);
-}
-
-function lengthOf(points: readonly Point[]): number {
-  let length = 0;
-  for (let i = 1; i < points.length; i++) {
-    length += Math.hypot(points[i]![0] - points[i - 1]![0], points[i]![1] - points[i - 1]![1]);
-  }
-  return length;
 }
 
 function narrowestWidth(polygon: readonly Point[]): number {

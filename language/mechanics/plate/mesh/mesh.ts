@@ -4,11 +4,12 @@ import { layoutOf, type Layout } from './mesh-lines.js';
 import { addInterior } from './interior.js';
 import type { Point, TopModel } from '../model.js';
 import { planarGraph, type GraphVertex, type PlanarGraph } from './planar-graph.js';
-import { contains } from './polygon.js';
+import { isMeshedMirrored, mirroredMesh, mirroredPlan } from './mirrored.js';
+import { contains, crossing, signedArea } from './polygon.js';
 import { divide, pairTriangles, quadQuality, type Division, type Facet } from './quadrilaterals.js';
 import { divisions, sizeField, type SizeAt } from './sizing.js';
 import { smooth } from './smoothing.js';
-import { triangulate } from './triangulation.js';
+import { triangulate, type Triangulation } from './triangulation.js';
 
 export interface TopMesh {
   readonly x: Float64Array;
@@ -42,36 +43,31 @@ export interface TopMesh {
 
 export type MeshResult = { readonly mesh: TopMesh } | { readonly failure: string };
 
-/** A mesh whose corners are all opener than this is taken at once; otherwise the most open of a few is, if it is open enough. */
-const OPEN = 0.12;
-const OPEN_ENOUGH = 0.02;
+/** Points closer than this share of the plate's size are one: a few tenths of a millimetre on a guitar. */
+const TOGETHER = 1e-3;
 
 /**
- * `spacing`: wished distance between neighbouring nodes, m. The same model and spacing always give the same mesh. Lines closer than
- * about a millimetre are drawn together; where that leaves a corner too narrow, more is, or the spacing changes a little.
+ * `spacing`: wished distance between neighbouring nodes, m. The same model and spacing always give the same mesh, and what counts as one
+ * point never depends on how well the mesh turns out: a small change of plan changes little.
  */
 export function meshTop(model: TopModel, spacing: number): MeshResult {
-  const coarse = 2 * spacing;
-  const layout = layoutOf(model, 0.2 * coarse);
-  const least = Math.min(0.0015, 0.12 * coarse);
-  let best: MeshResult | undefined;
-  for (const [share, tolerance] of [
-    [1, least],
-    [0.94, least],
-    [1, 2 * least],
-    [0.9, 2 * least],
-    [1, 0.12 * coarse],
-    [0.9, 0.2 * coarse],
-    [1, 0.3 * coarse],
-  ] as const) {
-    const made = attempt(layout, share * coarse, tolerance);
-    if ('failure' in made) best ??= made;
-    else if (made.mesh.worstCorner > OPEN) return made;
-    else if (!best || 'failure' in best || made.mesh.worstCorner > best.mesh.worstCorner) best = made;
+  if (isMeshedMirrored(model)) {
+    const made = meshPlan(mirroredPlan(model), spacing);
+    return 'failure' in made ? made : { mesh: mirroredMesh(made.mesh) };
   }
-  if (best && 'mesh' in best && best.mesh.worstCorner < OPEN_ENOUGH)
-    return { failure: 'The plan has a corner or a gap too narrow to be divided.' };
-  return best!;
+  return meshPlan(model, spacing);
+}
+
+function meshPlan(model: TopModel, spacing: number): MeshResult {
+  const layout = layoutOf(model);
+  const together = TOGETHER * Math.sqrt(signedArea(layout.outline.points));
+  let made = attempt(layout, 2 * spacing, together);
+  // Only a plan that could not be divided at all is drawn together further: refusing it would help nobody.
+  for (const more of [3, 8]) {
+    if ('mesh' in made && made.mesh.worstCorner > 0) return made;
+    made = attempt(layout, 2 * spacing, more * together);
+  }
+  return made;
 }
 
 function attempt(layout: Layout, coarse: number, tolerance: number): MeshResult {
@@ -88,13 +84,7 @@ function attempt(layout: Layout, coarse: number, tolerance: number): MeshResult 
     skeleton.edges.map(({ a, b }) => [a, b] as const),
   );
   if (!net) return { failure: 'The plan could not be divided: some of its lines cross where they should not.' };
-  const ring = curveLoops(skeleton);
-  const triangles = net.corners.length / 3;
-  const kept = new Uint8Array(triangles);
-  for (let t = 0; t < triangles; t++) {
-    const [cx, cy] = middleOf(x, y, net.corners.subarray(3 * t, 3 * t + 3));
-    kept[t] = Number(contains(ring[0]!, cx, cy) && !ring.slice(1).some((hole) => contains(hole, cx, cy)));
-  }
+  const kept = trianglesOnWood(x, y, net, skeleton);
   const facets = pairTriangles(x, y, net, kept);
   return finish(x, y, facets, skeleton, layout, graph);
 }
@@ -146,6 +136,45 @@ function between(p: GraphVertex, q: GraphVertex, t: number): GraphVertex {
   };
 }
 
+/** 1 for each triangle between outline and holes: found for one, and handed on to all that no curve parts from it. */
+function trianglesOnWood(
+  x: readonly number[],
+  y: readonly number[],
+  { corners, twins }: Triangulation,
+  skeleton: Skeleton,
+): Uint8Array {
+  const loops = curveLoops(skeleton);
+  const count = x.length;
+  const onCurve = new Set<number>();
+  for (const { a, b, curve } of skeleton.edges) {
+    if (curve >= 0) onCurve.add(Math.min(a, b) * count + Math.max(a, b));
+  }
+  const kept = new Uint8Array(corners.length / 3);
+  const seen = new Uint8Array(kept.length);
+  for (let first = 0; first < kept.length; first++) {
+    if (seen[first]) continue;
+    const [cx, cy] = middleOf(x, y, corners.subarray(3 * first, 3 * first + 3));
+    const wood = contains(loops[0]!, cx, cy) && !loops.slice(1).some((hole) => contains(hole, cx, cy));
+    const waiting = [first];
+    seen[first] = 1;
+    while (waiting.length > 0) {
+      const t = waiting.pop()!;
+      kept[t] = Number(wood);
+      for (let side = 3 * t; side < 3 * t + 3; side++) {
+        const twin = twins[side]!;
+        const other = (twin / 3) | 0;
+        if (twin < 0 || seen[other]) continue;
+        const a = corners[side]!;
+        const b = corners[side % 3 === 2 ? side - 2 : side + 1]!;
+        if (onCurve.has(Math.min(a, b) * count + Math.max(a, b))) continue;
+        seen[other] = 1;
+        waiting.push(other);
+      }
+    }
+  }
+  return kept;
+}
+
 /** The outline and the holes as polygons of graph vertices. */
 function curveLoops({ vertices, edges }: Skeleton): Point[][] {
   const loops: Point[][] = [];
@@ -183,7 +212,8 @@ function finish(
   graph: PlanarGraph,
 ): MeshResult {
   const division = divide(facets, cornersX.length);
-  const count = cornersX.length + division.sides.length + facets.length;
+  const bars = spanBars(graph, cornersX.length + division.sides.length + facets.length);
+  const count = cornersX.length + division.sides.length + facets.length + bars.points.length;
   const x = new Float64Array(count);
   const y = new Float64Array(count);
   x.set(cornersX);
@@ -208,11 +238,19 @@ function finish(
     [x[node], y[node]] = middleOf(x, y, facet);
   });
 
+  bars.points.forEach(([px, py], i) => {
+    const node = count - bars.points.length + i;
+    [x[node], y[node]] = [px, py];
+    free[node] = 0;
+  });
+
   const curves = [layout.outline, ...layout.holes];
   const rim: number[] = [];
   const rested: number[] = [];
   const ribs: number[] = [];
   const ribBrace: number[] = [];
+  /** From the middle of a side to the middle of its curve. */
+  const bows = new Map<number, Point>();
   const curveSides: { a: number; b: number; curve: number; s: number; t: number }[] = [];
   for (const { a, b, curve, braces } of skeleton.edges) {
     const node = division.middle(a, b);
@@ -224,7 +262,9 @@ function finish(
       const length = curves[curve]!.length;
       const way = (((q.s - p.s) % length) + length) % length;
       const s = p.s + way / 2;
-      [x[node], y[node]] = curves[curve]!.at(s);
+      const [cx, cy] = curves[curve]!.at(s);
+      bows.set(node, [cx - x[node]!, cy - y[node]!]);
+      [x[node], y[node]] = [cx, cy];
       curveSides.push({ a, b: node, curve, s: p.s, t: s }, { a: node, b, curve, s, t: p.s + way });
       if (curve === 0) rim.push(a, node, node, b);
     } else {
@@ -242,7 +282,13 @@ function finish(
       ribBrace.push(brace, brace);
     }
   }
-  bulge(x, y, curveSides, curves);
+  for (const { brace, nodes } of bars.chains) {
+    nodes.slice(1).forEach((b, i) => {
+      ribs.push(nodes[i]!, b);
+      ribBrace.push(brace);
+    });
+  }
+  bulge(x, y, curveSides, curves, division.quads, bows);
   smooth(x, y, division.quads, free, 6);
 
   const patchesOf = coverage(division, x, y, graph);
@@ -270,6 +316,44 @@ function finish(
       worstCorner,
     },
   };
+}
+
+interface SpanBars {
+  /** Places of nodes of their own, where a span bends or crosses another. */
+  readonly points: readonly Point[];
+  readonly chains: readonly { readonly brace: number; readonly nodes: readonly number[] }[];
+}
+
+/** Braces over a hole as bars between its rims; two that cross there are joined. `first`: number of the first node of their own. */
+function spanBars({ spans, vertices }: PlanarGraph, first: number): SpanBars {
+  const points: Point[] = [];
+  const add = (p: Point): number => first + points.push(p) - 1;
+  const place = (node: number): Point => {
+    if (node >= first) return points[node - first]!;
+    return [vertices[node]!.x, vertices[node]!.y];
+  };
+  const chains = spans.map(({ brace, from, to, points: way }) => ({
+    brace,
+    nodes: [from, ...way.slice(1, -1).map(add), to],
+  }));
+  chains.forEach((one, i) => {
+    for (const other of chains.slice(0, i)) {
+      if (other.brace === one.brace) continue;
+      for (let k = 0; k + 1 < one.nodes.length; k++) {
+        for (let m = 0; m + 1 < other.nodes.length; m++) {
+          const [a, b] = [place(one.nodes[k]!), place(one.nodes[k + 1]!)];
+          const hit = crossing(a, b, place(other.nodes[m]!), place(other.nodes[m + 1]!));
+          if (!hit || hit.t <= 0 || hit.t >= 1 || hit.s <= 0 || hit.s >= 1) continue;
+          const node = add([a[0] + hit.t * (b[0] - a[0]), a[1] + hit.t * (b[1] - a[1])]);
+          one.nodes.splice(k + 1, 0, node);
+          other.nodes.splice(m + 1, 0, node);
+          k++;
+          break;
+        }
+      }
+    }
+  });
+  return { points, chains };
 }
 
 function besidePieces(quads: Int32Array, ribs: readonly number[], nodes: number): Int32Array {
@@ -312,6 +396,8 @@ function bulge(
   y: Float64Array,
   sides: readonly { a: number; b: number; curve: number; s: number; t: number }[],
   curves: readonly ClosedCurve[],
+  quads: Int32Array,
+  bows: ReadonlyMap<number, Point>,
 ): void {
   const shiftX = new Map<number, number>();
   const shiftY = new Map<number, number>();
@@ -331,13 +417,38 @@ function bulge(
     for (const node of [a, b]) add(node, (gap * dy) / length, (-gap * dx) / length);
   }
   const corner = curves.map((curve) => curve.corners.map((s) => curve.at(s)));
-  for (const [node, dx] of shiftX) {
+  const share = new Map<number, number>();
+  for (const node of shiftX.keys()) {
     const sharp = corner.some((points) => points.some((p) => Math.hypot(p[0] - x[node]!, p[1] - y[node]!) < 1e-9));
-    if (sharp) continue;
-    x[node]! += dx;
-    y[node]! += shiftY.get(node)!;
+    share.set(node, sharp ? 0 : 1);
+  }
+  const place = (node: number, by: number): void => {
+    x[node]! += by * shiftX.get(node)!;
+    y[node]! += by * shiftY.get(node)!;
+  };
+  for (const [node, by] of share) place(node, by);
+  // From here on the middles of sides give way as a whole: bow and all.
+  for (const [node, [dx, dy]] of bows) {
+    shiftX.set(node, shiftX.get(node)! + dx);
+    shiftY.set(node, shiftY.get(node)! + dy);
+  }
+  // Beside a brace that all but touches the curve there may be no room for it.
+  for (let round = 0; round < 4; round++) {
+    for (let at = 0; at < quads.length; at += 4) {
+      if (quadQuality(x, y, quads, at) > FLAT) continue;
+      for (let k = at; k < at + 4; k++) {
+        const by = share.get(quads[k]!) ?? 0;
+        if (by === 0) continue;
+        const less = round < 3 ? by / 2 : 0;
+        place(quads[k]!, less - by);
+        share.set(quads[k]!, less);
+      }
+    }
   }
 }
+
+/** Sine of a corner that is as good as none. */
+const FLAT = 0.02;
 
 function coverage(division: Division, x: Float64Array, y: Float64Array, graph: PlanarGraph): Int32Array {
   const loops = graph.patchLoops.map((loop) => loop.map((v): Point => [graph.vertices[v]!.x, graph.vertices[v]!.y]));

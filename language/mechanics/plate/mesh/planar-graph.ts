@@ -36,6 +36,13 @@ export interface PlanarGraph {
   /** Vertex loops of the drawn-together patch footprints, in the order of the layout's patches. */
   readonly patchLoops: readonly (readonly number[])[];
   readonly shortEnds: readonly ShortEnd[];
+  /** Braces over a hole: the vertices at its rim where each span begins and ends. */
+  readonly spans: readonly {
+    readonly brace: number;
+    readonly from: number;
+    readonly to: number;
+    readonly points: readonly Point[];
+  }[];
 }
 
 /** Around a hole the plate bends most sharply: nodes stand closer by this factor. */
@@ -44,7 +51,7 @@ export const HOLE_SPACING = 0.6;
 const HOLE_SIDES = 18;
 
 /** m: rims of patches that lie on each other, such as a bridge and its plate, are one when closer than this. */
-const PATCHES_APART = 0.003;
+const PATCHES_APART = 0;
 
 interface Segment {
   readonly a: number;
@@ -88,12 +95,25 @@ export function planarGraph(layout: Layout, spacing: number, tolerance: number):
   addSteps(vertices, shortEnds);
   addFeet(vertices, parted, layout.holes, spacing, tolerance);
   const footed = apart(vertices, parted, tolerance);
-  return (
-    footed && {
-      ...graphOf(onCurves(vertices, footed, curves), footed, layout.patches.length, layout.braces),
-      shortEnds,
-    }
-  );
+  if (!footed) return undefined;
+  const graph = graphOf(onCurves(vertices, footed, curves), footed, layout.patches.length, layout.braces);
+  return { ...graph, shortEnds, spans: spansOf(graph.vertices, layout) };
+}
+
+function spansOf(vertices: readonly GraphVertex[], { spans }: Layout): PlanarGraph['spans'] {
+  const onRim = ([x, y]: Point): number => {
+    let best = -1;
+    let least = Infinity;
+    vertices.forEach((v, i) => {
+      const distance = Math.hypot(v.x - x, v.y - y);
+      if (v.curve > 0 && distance < least) [best, least] = [i, distance];
+    });
+    return best;
+  };
+  return spans.flatMap(({ brace, points }) => {
+    const [from, to] = [onRim(points[0]!), onRim(points[points.length - 1]!)];
+    return from < 0 || from === to ? [] : [{ brace, from, to, points }];
+  });
 }
 
 /** Divides segments until they meet at vertices only; undefined when that does not end. */
@@ -130,7 +150,7 @@ function graphOf(
   segments: readonly Segment[],
   patchCount: number,
   braces: number,
-): Omit<PlanarGraph, 'shortEnds'> {
+): Omit<PlanarGraph, 'shortEnds' | 'spans'> {
   const edges = new Map<number, { a: number; b: number; curve: number; braces: number[] }>();
   const patchLoops: number[][] = Array.from({ length: patchCount }, () => []);
   for (const { a, b, curve, brace, patch } of segments) {
@@ -170,7 +190,8 @@ function ringOf(
   for (const { points } of layout.ribs) {
     for (const end of [points[0]!, points[points.length - 1]!]) {
       const near = curve.nearest(end[0], end[1]);
-      if (near.distance < tolerance && apart(near.s, tolerance)) marks.push(near.s);
+      // What lies between a curve and its chord needs a vertex beside it, or it would be cut off.
+      if (near.distance < Math.max(tolerance, CLOSE * step) && apart(near.s, tolerance)) marks.push(near.s);
       else beside.push(near);
     }
   }
@@ -188,7 +209,9 @@ function ringOf(
     }
   }
   beside.sort((p, q) => p.distance - q.distance);
-  for (const { s, distance } of beside) if (distance < 0.7 * step && apart(s, 0.6 * step)) marks.push(s);
+  for (const { s, distance } of beside) {
+    if (distance < 0.7 * step && apart(s, distance < CLOSE * step ? tolerance : 0.6 * step)) marks.push(s);
+  }
   if (marks.length === 0) marks.push(0);
   marks.sort((p, q) => p - q);
   return marks.flatMap((from, i) => {
@@ -197,6 +220,9 @@ function ringOf(
     return Array.from({ length: pieces }, (_, k) => from + ((to - from) * k) / pieces);
   });
 }
+
+/** Share of the division of a curve within which something lies close to it: more than its chords are away from it. */
+const CLOSE = 0.1;
 
 /** The first short step of a brace from its short end. */
 function addSteps(vertices: GraphVertex[], shortEnds: readonly ShortEnd[]): void {
@@ -215,13 +241,25 @@ function closestApproach(
   b: Point,
 ): { readonly s: number; readonly distance: number; readonly foot: Point } | undefined {
   const samples = 24;
-  let best: { s: number; distance: number; foot: Point; k: number } | undefined;
+  const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  const near = (t: number): { s: number; distance: number; foot: Point } => {
+    const foot: Point = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
+    return { ...curve.nearest(foot[0], foot[1]), foot };
+  };
+  let best = 0;
+  let least = Infinity;
   for (let k = 0; k <= samples; k++) {
-    const foot: Point = [a[0] + ((b[0] - a[0]) * k) / samples, a[1] + ((b[1] - a[1]) * k) / samples];
-    const near = curve.nearest(foot[0], foot[1]);
-    if (!best || near.distance < best.distance) best = { ...near, foot, k };
+    const { distance } = near(k / samples);
+    if (distance < least) [best, least] = [k, distance];
   }
-  return best && best.k > 0 && best.k < samples ? best : undefined;
+  if (best === 0 || best === samples) return undefined;
+  let [low, high] = [(best - 1) / samples, (best + 1) / samples];
+  for (let step = 0; step < 60 && (high - low) * length > 1e-6; step++) {
+    const [one, other] = [low + 0.382 * (high - low), low + 0.618 * (high - low)];
+    if (near(one).distance < near(other).distance) high = other;
+    else low = one;
+  }
+  return near((low + high) / 2);
 }
 
 /** Puts vertices on braces opposite to what they pass closely: corners of patches, ends of other braces, rims of holes. */

@@ -32,7 +32,9 @@ export function distanceToSegment(x: number, y: number, a: Point, b: Point): num
   const dy = b[1] - a[1];
   const squared = dx * dx + dy * dy;
   const t = squared > 0 ? Math.min(1, Math.max(0, ((x - a[0]) * dx + (y - a[1]) * dy) / squared)) : 0;
-  return Math.hypot(x - a[0] - t * dx, y - a[1] - t * dy);
+  const px = x - a[0] - t * dx;
+  const py = y - a[1] - t * dy;
+  return Math.sqrt(px * px + py * py);
 }
 
 /** Distance of `(x, y)` from the rim of a closed polygon. */

@@ -1,6 +1,7 @@
 /** Ends of braces that stop a little short of the outline or of a hole. */
 import type { Layout } from './mesh-lines.js';
 import type { Point } from '../model.js';
+import { signedArea } from './polygon.js';
 
 /**
  * The piece of plate between such an end and the curve bends sharply, and the first modes hang on it: 2 mm less of it is 1 to 3 % more
@@ -20,13 +21,14 @@ export interface ShortEnd {
   readonly size: number;
 }
 
-/** m. Divided once, it gives nodes about a brace's width apart. */
-const SQUARE = 0.014;
+/** Of the plate's size: 14 mm on a guitar. Divided once, it gives nodes about a brace's width apart. */
+const SQUARE = 0.038;
 /** Farther from the curve, in squares, an end is no short one. */
 const FARTHEST = 1.8;
 
 export function shortEndsOf({ ribs, outline, holes }: Layout): readonly ShortEnd[] {
   const curves = [outline, ...holes];
+  const square = SQUARE * Math.sqrt(signedArea(outline.points));
   return ribs.flatMap(({ points }) =>
     [points, [...points].reverse()].flatMap(([end, next]) => {
       const [x, y] = end!;
@@ -34,7 +36,7 @@ export function shortEndsOf({ ribs, outline, holes }: Layout): readonly ShortEnd
         .map((curve, index) => ({ ...curve.nearest(x, y), curve: index }))
         .reduce((best, each) => (each.distance < best.distance ? each : best));
       const gap = near.distance;
-      if (gap === 0 || gap > FARTHEST * SQUARE) return [];
+      if (gap === 0 || gap > FARTHEST * square) return [];
       const [fx, fy] = curves[near.curve]!.at(near.s);
       const length = Math.hypot(next![0] - x, next![1] - y);
       return [
@@ -45,7 +47,7 @@ export function shortEndsOf({ ribs, outline, holes }: Layout): readonly ShortEnd
           curve: near.curve,
           s: near.s,
           gap,
-          size: SQUARE,
+          size: square,
         },
       ];
     }),

@@ -36,7 +36,8 @@ export function sizeField({ vertices, edges, shortEnds }: PlanarGraph, coarse: n
   return (x, y) => {
     let least = coarse;
     for (const place of narrow) {
-      const size = place.size + GROWTH * Math.max(0, Math.hypot(x - place.x, y - place.y) - place.size);
+      const [dx, dy] = [x - place.x, y - place.y];
+      const size = place.size + GROWTH * Math.max(0, Math.sqrt(dx * dx + dy * dy) - place.size);
       if (size < least) least = size;
     }
     return least;

@@ -2,6 +2,7 @@
 import { quadArea, type DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { loadedPatch, overArea } from './loads.js';
+import { peaksOf, valueOfPeak } from './peaks.js';
 import { ridingMass } from './riding.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
 import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from '../solution.js';
@@ -107,27 +108,14 @@ function motionOf(bridge: AreaWeights, shape: Float64Array, square: number, volu
 
 function staticsOf(state: SolvedState, displacement: Float64Array, bridge: AreaWeights | undefined): TopStatics {
   const deflection = heightsOf(state, displacement);
-  const { dip, belly } = extremes(state, deflection, bridge);
+  const { dip, belly } = peaksOf(state, deflection, bridge?.centre);
   const rotation = bridge ? -dot(bridge.tilt, deflection) / bridge.inertia : 0;
-  return { deflection, rotation, dip: dip < 0 ? 0 : deflection[dip]!, belly: belly < 0 ? 0 : deflection[belly]! };
-}
-
-/** The nodes of the lowest point in front of the bridge and of the highest behind it; −1 where nothing sinks or rises. */
-export function extremes(
-  { top, model }: Pick<SolvedState, 'top' | 'model'>,
-  deflection: Float64Array,
-  bridge: AreaWeights | undefined,
-): { readonly dip: number; readonly belly: number } {
-  const c = Math.cos(model.load?.direction ?? 0);
-  const s = Math.sin(model.load?.direction ?? 0);
-  let [dip, belly] = [-1, -1];
-  for (let node = 0; node < deflection.length; node++) {
-    const along = c * top.x[node]! + s * top.y[node]!;
-    const w = deflection[node]!;
-    if ((!bridge || along > bridge.centre) && w < (dip < 0 ? 0 : deflection[dip]!)) dip = node;
-    if ((!bridge || along < bridge.centre) && w > (belly < 0 ? 0 : deflection[belly]!)) belly = node;
-  }
-  return { dip, belly };
+  return {
+    deflection,
+    rotation,
+    dip: dip ? valueOfPeak(dip, deflection) : 0,
+    belly: belly ? valueOfPeak(belly, deflection) : 0,
+  };
 }
 
 /** kg: plate, braces, patches and what rides on them. */

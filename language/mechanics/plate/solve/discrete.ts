@@ -1,5 +1,5 @@
 /** A model on a mesh: where its nodes are, what each element is made of, what each brace piece is. Cheap to make anew when a size changes. */
-import { endHolds, holdEnds } from '../mesh/brace-ends.js';
+import { endHolds, holdEnds, type EndHold } from '../mesh/brace-ends.js';
 import { closedCurve } from '../mesh/curve.js';
 import { LAMINATE_SIZE, laminate, type WoodLayer } from '../element/laminate.js';
 import { patchInset, withoutRepeats } from '../mesh/mesh-lines.js';
@@ -27,16 +27,17 @@ export interface DiscreteTop {
   readonly ribs: Float64Array;
   /** What rides on the plate, by quadrilateral. */
   readonly riding: Riding;
+  /** What the square ends of braces hold, and the widths of the braces for which that is so. */
+  readonly holds: readonly EndHold[];
+  readonly widths: readonly number[];
   /** N·m/rad per m along the rim */
   readonly rimSpring: number;
 }
 
-/** Puts the model's sizes on the mesh. The model must be checked, and the mesh made for its plan. */
-export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
-  const { x, y } = placed(model, mesh);
-  const outline = closedCurve(withoutRepeats(model.outline));
-  const map = model.plate.thickness;
-  const thickness = Float64Array.from(x, (px, i) => thicknessAt(map, outline, px, y[i]!));
+/** Puts the model's sizes on the mesh. The model must be checked, and the mesh made for its plan. `like`: a top of the same mesh, of which what is the same is taken. */
+export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop): DiscreteTop {
+  const { x, y } = placed(model, mesh, like);
+  const thickness = thicknesses(model, x, y);
   const quads = mesh.quads.length / 4;
   const laminateOf = new Int32Array(quads);
   const rows: number[] = [];
@@ -45,26 +46,32 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
-  const holds = endHolds(model, mesh, x, y);
-  const own = new Set([
-    ...holds.map(({ quad }) => quad),
-    ...softened.flatMap((sides) => Array.from(sides).filter((_, i) => i % 2 === 0)),
-    ...mesh.ribSides,
-  ]);
+  const widths = (model.braces ?? []).map(({ width }) => width);
+  const isAlike = like?.x === x && like.widths.every((width, i) => width === widths[i]);
+  const holds = isAlike ? like.holds : endHolds(model, mesh, x, y);
+  const own = new Uint8Array(quads);
+  for (const { quad } of holds) own[quad] = 1;
+  for (const sides of softened) for (let i = 0; i < sides.length; i += 2) own[sides[i]!] = 1;
+  for (const quad of mesh.ribSides) if (quad >= 0) own[quad] = 1;
   for (let q = 0; q < quads; q++) {
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
-    // A quadrilateral on the rim, beside a brace or ahead of its end has a row of its own, to be changed in that direction.
-    const alike = own.has(q) ? undefined : (known.get(bits) ?? new Map<number, number>());
-    let index = alike?.get(h);
+    const alike = known.get(bits) ?? new Map<number, number>();
+    let index = alike.get(h);
     if (index === undefined) {
       index = rows.length / LAMINATE_SIZE;
       const layers = layersOf(model, bits, h, shares);
       const bare = !(model.patches ?? []).some(({ side }, i) => side === 'over' && bits & (1 << i));
       laminate(layers, model.plate.grain, row, 0, bare ? model.film : undefined);
       for (const value of row) rows.push(value);
-      if (alike) known.set(bits, alike.set(h, index));
+      known.set(bits, alike.set(h, index));
+    }
+    if (own[q]) {
+      // On the rim, beside a brace or ahead of its end it has a row of its own, to be changed in that direction.
+      const from = index * LAMINATE_SIZE;
+      index = rows.length / LAMINATE_SIZE;
+      for (let k = 0; k < LAMINATE_SIZE; k++) rows.push(rows[from + k]!);
     }
     laminateOf[q] = index;
   }
@@ -82,6 +89,8 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     x,
     y,
     z: domed(model, x, y),
+    holds,
+    widths,
     thickness,
     laminates,
     laminateOf,
@@ -89,6 +98,13 @@ export function discreteTop(model: TopModel, mesh: TopMesh): DiscreteTop {
     riding: ridingOn(model, mesh, x, y),
     rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,
   };
+}
+
+function thicknesses({ plate, outline }: TopModel, x: Float64Array, y: Float64Array): Float64Array {
+  const map = plate.thickness;
+  if (typeof map === 'number') return new Float64Array(x.length).fill(map);
+  const curve = closedCurve(withoutRepeats(outline));
+  return Float64Array.from(x, (px, i) => thicknessAt(map, curve, px, y[i]!));
 }
 
 /** Heights on a sphere, to the second order, about the middle of the plan. */
@@ -103,7 +119,7 @@ function domed({ outline, plate: { dome } }: TopModel, x: Float64Array, y: Float
 }
 
 /** Node places, with the rims of patches drawn in as far as their thickness asks. */
-function placed(model: TopModel, mesh: TopMesh): { x: Float64Array; y: Float64Array } {
+function placed(model: TopModel, mesh: TopMesh, like: DiscreteTop | undefined): { x: Float64Array; y: Float64Array } {
   const x = mesh.x.slice();
   const y = mesh.y.slice();
   const further = (model.patches ?? []).map(
@@ -115,7 +131,12 @@ function placed(model: TopModel, mesh: TopMesh): { x: Float64Array; y: Float64Ar
     x[i]! += further[patch]! * mesh.moveX[i]!;
     y[i]! += further[patch]! * mesh.moveY[i]!;
   }
-  return { x, y };
+  return like && same(x, like.x) && same(y, like.y) ? like : { x, y };
+}
+
+function same(a: Float64Array, b: Float64Array): boolean {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }
 
 function layersOf(model: TopModel, bits: number, h: number, shares: readonly number[]): WoodLayer[] {

@@ -26,7 +26,7 @@ export function solveQuickly(
   const { unknowns } = base;
   const size = unknowns.pattern.unknowns;
   const modes = base.vectors.length;
-  const top = discreteTop(model, base.top.mesh);
+  const top = discreteTop(model, base.top.mesh, base.top);
   const changes = elementChanges(base.top, top, unknowns, element, factored);
   if (!changes || modes === 0) return undefined;
   const { displacement, adjoint } = base;

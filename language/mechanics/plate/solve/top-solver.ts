@@ -20,13 +20,13 @@ import { validatePlan, validateSizes } from '../validate.js';
 export interface SolveOptions {
   /** Elastic modes wanted; absent: 6. */
   readonly modes?: number;
-  /** About how many nodes the mesh gets; absent: 450. */
+  /** About how many nodes the mesh gets; absent: 900. */
   readonly nodes?: number;
   /** Asked between steps; true gives up. */
   readonly shouldStop?: () => boolean;
 }
 
-const NODES = 450;
+const NODES = 900;
 const MESHES_KEPT = 12;
 /** What the close division at the end of a brace near the outline takes, from counts over the tests' tops. */
 const NODES_PER_SHORT_END = 20;
@@ -168,7 +168,7 @@ function planKey(model: TopModel, nodes: number): string {
 
 /** m: the lines of the plan need nodes of their own, which leaves fewer for the open plate. */
 function spacingFor(model: TopModel, nodes: number): number {
-  const layout = layoutOf(model, 0.005);
+  const layout = layoutOf(model);
   const area = layout.holes.reduce((sum, hole) => sum - signedArea(hole.points), signedArea(layout.outline.points));
   let lines = layout.outline.length;
   for (const hole of layout.holes) lines += hole.length / HOLE_SPACING;
