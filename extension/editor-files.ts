@@ -1,4 +1,4 @@
-import { Disposable, FileType, Uri, workspace } from 'vscode';
+import { Disposable, FileSystemError, FileType, Uri, workspace } from 'vscode';
 import { ListFiles, ReadFile } from '../language/server/protocol.js';
 import type { LanguageClient } from './language-client.js';
 
@@ -12,11 +12,16 @@ export function serveEditorFiles(client: LanguageClient): Disposable {
       const found = await Promise.all(folders.map((folder) => recipesIn(Uri.parse(folder))));
       return found.flat().map((uri) => client.code2ProtocolConverter.asUri(uri));
     }),
-    client.onRequest(ReadFile, async ({ uri }) => {
+    client.onRequest(ReadFile, async ({ uri, atMost }) => {
+      const file = Uri.parse(uri);
       try {
-        return { text: new TextDecoder().decode(await workspace.fs.readFile(Uri.parse(uri))) };
-      } catch {
-        return null; // gone, or not to be read: the server says what follows
+        if ((await workspace.fs.stat(file)).size > atMost) return { unread: 'too-large' };
+        const bytes = await workspace.fs.readFile(file);
+        // Not every file system knows a size before it has read.
+        return bytes.length > atMost ? { unread: 'too-large' } : { text: new TextDecoder().decode(bytes) };
+      } catch (error) {
+        const isGone = error instanceof FileSystemError && error.code === 'FileNotFound';
+        return isGone ? null : { unread: 'unreadable' };
       }
     }),
   );

@@ -3,11 +3,7 @@ import { constants } from 'node:fs';
 import { type FileHandle, open, stat } from 'node:fs/promises';
 import { type FileText, textOf } from '../recipes/shelf/file-text.js';
 import { english } from '../wording/wording.js';
-import { NO_FILE, type Trouble, whyUnread } from './troubles.js';
-
-/** The most that is read of one file, bytes: a workshop's life fits into a hundredth of it. */
-export const MOST_BYTES = 8_000_000;
-const TOO_LARGE = english('it is larger than 8 MB, the most that is read of one file');
+import { MOST_BYTES, NO_FILE, TOO_LARGE, type Trouble, whyUnread } from './troubles.js';
 
 export interface StoredText extends FileText {
   /** As they stood on the disk. */

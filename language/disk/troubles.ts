@@ -9,9 +9,14 @@ export interface Trouble {
 /** A pipe, a device, a socket: reading one may wait for ever. */
 export const NO_FILE = english('it is no ordinary file');
 
+/** The most that is read of one file, bytes: a workshop's life fits into a hundredth of it. */
+export const MOST_BYTES = 8_000_000;
+export const TOO_LARGE = english('it is larger than 8 MB, the most that is read of one file');
+export const GONE = english('it is no longer there');
+
 const ALIKE: readonly (readonly [code: string, trouble: string])[] = [
-  ['ENOENT', english('it is no longer there')],
-  ['ENOTDIR', english('it is no longer there')],
+  ['ENOENT', GONE],
+  ['ENOTDIR', GONE],
   ['EISDIR', english('it is a folder')],
   ['ELOOP', english('it is a link that leads back to itself')],
   ['ENAMETOOLONG', english('its path is too long')],
@@ -19,6 +24,8 @@ const ALIKE: readonly (readonly [code: string, trouble: string])[] = [
   ['EMFILE', english('too many files are open at once')],
   ['ENFILE', english('too many files are open at once')],
 ];
+
+export const UNREADABLE = english('it cannot be read');
 
 const READING: ReadonlyMap<string, string> = new Map([
   ...ALIKE,
@@ -39,7 +46,7 @@ const WRITING: ReadonlyMap<string, string> = new Map([
 ]);
 
 export function whyUnread(error: unknown): string {
-  return READING.get(codeOf(error)) ?? english('it cannot be read');
+  return READING.get(codeOf(error)) ?? UNREADABLE;
 }
 
 export function whyUnwritten(error: unknown): string {

@@ -1,5 +1,6 @@
 /** Recipe files as the editor sees them, on a disk or not: it is asked for each by a request. */
 import type { Connection } from 'vscode-languageserver';
+import { MOST_BYTES, TOO_LARGE, UNREADABLE } from '../disk/troubles.js';
 import type { FolderReader } from './recipe-folder.js';
 import { ListFiles, ReadFile } from './protocol.js';
 
@@ -11,9 +12,11 @@ export function editorFolder(connection: Pick<Connection, 'sendRequest'>): Folde
       return connection.sendRequest(ListFiles, { folders }).catch(() => []);
     },
 
-    async read(uri) {
-      const found = await connection.sendRequest(ReadFile, { uri }).catch(() => null);
-      return found?.text;
+    async read(uri, leftOut) {
+      const found = await connection.sendRequest(ReadFile, { uri, atMost: MOST_BYTES }).catch(() => null);
+      if (!found || 'text' in found) return found?.text;
+      leftOut(uri, found.unread === 'too-large' ? TOO_LARGE : UNREADABLE);
+      return undefined;
     },
   };
 }
@@ -22,13 +25,16 @@ export function editorFolder(connection: Pick<Connection, 'sendRequest'>): Folde
 export function eitherFolder(disk: FolderReader, editor: FolderReader): FolderReader {
   const isOnDisk = (uri: string) => uri.startsWith('file:');
   return {
-    async list(folders) {
+    async list(folders, leftOut) {
       const [here, elsewhere] = await Promise.all([
-        disk.list(folders.filter(isOnDisk)),
-        editor.list(folders.filter((uri) => !isOnDisk(uri))),
+        disk.list(folders.filter(isOnDisk), leftOut),
+        editor.list(
+          folders.filter((uri) => !isOnDisk(uri)),
+          leftOut,
+        ),
       ]);
       return [...here, ...elsewhere];
     },
-    read: (uri) => (isOnDisk(uri) ? disk : editor).read(uri),
+    read: (uri, leftOut) => (isOnDisk(uri) ? disk : editor).read(uri, leftOut),
   };
 }

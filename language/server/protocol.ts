@@ -101,10 +101,18 @@ export const ListFiles = new RequestType<{ readonly folders: readonly string[] }
   'bookmatch/listFiles',
 );
 
-/** The text of a file; `null` when it cannot be read. */
-export const ReadFile = new RequestType<{ readonly uri: string }, { readonly text: string } | null, void>(
-  'bookmatch/readFile',
-);
+export interface FileAsked {
+  readonly uri: string;
+  /** Bytes; of a file larger than this only that is told. */
+  readonly atMost: number;
+}
+
+/** The text of a file, or why it has none; `null` when it is gone. */
+export const ReadFile = new RequestType<
+  FileAsked,
+  { readonly text: string } | { readonly unread: 'too-large' | 'unreadable' } | null,
+  void
+>('bookmatch/readFile');
 
 /** Options for a server that is a worker in a browser, which cannot find out where it comes from. */
 export interface InBrowserOptions {

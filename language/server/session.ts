@@ -6,7 +6,7 @@
  * - The shelf always holds the newest text of every file: what is open in the editor, or else what is on disk.
  * - A file closed without saving goes back to what is on disk; one of no open folder goes.
  */
-import type { Diagnostic } from 'vscode-languageserver-types';
+import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
 import type { Finding } from '../checks/finding.js';
 import type { Desk } from '../checks/desk.js';
 import { DeferredAnalyst, type PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
@@ -14,6 +14,7 @@ import type { Input, Query } from '../recipes/shelf/memo.js';
 import { diagnosticsOf, isSameData } from './convert.js';
 import { type OpenWorkshop, openWorkshop } from '../shop.js';
 import { type BookmatchParser, readFile } from '../recipes/shelf/reader.js';
+import { inLine } from '../wording/visible.js';
 import { ENGLISH, type Wording } from '../wording/wording.js';
 import type { FileFacts } from '../facts/facts.js';
 import type { FolderReader } from './recipe-folder.js';
@@ -121,6 +122,7 @@ export class Session {
       const lasting = read.filter(({ text, facts: { uri } }) => !this.typed.has(uri) && this.stored.get(uri) === text);
       shelf.put(...lasting.map(({ facts }) => facts));
       for (const { facts } of lasting) this.stale.add(facts.uri);
+      for (const uri of this.stored.leftOut()) this.stale.add(uri);
     } finally {
       this.loading--;
     }
@@ -186,8 +188,16 @@ export class Session {
   /** The same as an editor shows them, remembered. */
   diagnostics(uri: string): readonly Diagnostic[] {
     this.stale.delete(uri);
-    if (!this.isKnown(uri)) return [];
-    return this.open().diagnostics.get(uri);
+    return this.isKnown(uri) ? this.open().diagnostics.get(uri) : this.leftOut(uri);
+  }
+
+  /** Of a file that has no text here: why not, where that is worth knowing. */
+  private leftOut(uri: string): readonly Diagnostic[] {
+    const trouble = this.stored.trouble(uri);
+    if (trouble === undefined) return [];
+    const { say, text } = this.wording;
+    const message = say`${nameOf(uri)} was left out: ${text(trouble)}.`;
+    return [{ range: AT_ITS_HEAD, severity: DiagnosticSeverity.Warning, source: 'bookmatch', message }];
   }
 
   /** While folders are being read: only what no other file has a part in. */
@@ -224,8 +234,22 @@ export class Session {
     const text = this.stored.get(uri);
     if (text !== undefined) this.put(uri, text);
     else if (this.workshop.shelf.file(uri)) this.remove(uri);
+    // What was told of it may have changed.
+    else this.stale.add(uri);
   }
 }
 
 /** For how long a request may have to wait while a folder is read, ms. */
 const SLICE = 20;
+
+const AT_ITS_HEAD = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
+
+/** The last word of an address, as a person reads it. */
+function nameOf(uri: string): string {
+  const word = uri.slice(uri.lastIndexOf('/') + 1);
+  try {
+    return inLine(decodeURIComponent(word));
+  } catch {
+    return inLine(word);
+  }
+}

@@ -5,11 +5,13 @@ import { mkdirSync, renameSync, symlinkSync, truncateSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, it } from 'vitest';
-import { MOST_BYTES, readRecipeFile } from '../../language/disk/read-file.js';
+import { readRecipeFile } from '../../language/disk/read-file.js';
+import { MOST_BYTES } from '../../language/disk/troubles.js';
 import { recipeFilesIn } from '../../language/disk/recipe-files.js';
 import { diskFolder } from '../../language/server/disk-folder.js';
 import { aFolder } from './a-folder.js';
 
+const NOBODY = () => undefined;
 const shop = aFolder('walk');
 const at = (path: string) => join(shop.path, path);
 
@@ -52,7 +54,7 @@ it('tells what cannot be read, and waits for none of it', { timeout: 5_000 }, as
   expect(await recipeFilesIn(at('odd'))).toEqual({ files: [file], leftOut: odd.map((path) => ({ path, trouble })) });
   for (const path of odd) {
     expect(await readRecipeFile(path)).toEqual({ trouble });
-    expect(await diskFolder.read(pathToFileURL(path).href)).toBeUndefined();
+    expect(await diskFolder.read(pathToFileURL(path).href, NOBODY)).toBeUndefined();
   }
   await new Promise((go) => socket.close(go));
 });
@@ -83,11 +85,11 @@ it('tells a name that is not UTF-8, of a file or of a folder above it', async ()
       { path: at('names/od\uFFFD.bookmatch'), trouble },
     ],
   });
-  expect(await diskFolder.list([pathToFileURL(at('names')).href])).toEqual([pathToFileURL(file).href]);
+  expect(await diskFolder.list([pathToFileURL(at('names')).href], NOBODY)).toEqual([pathToFileURL(file).href]);
 });
 
 it('the server’s folder answers any address, without an error', async () => {
-  expect(await diskFolder.list(['file://elsewhere/share', 'file:///a%2Fb', 'shelf:/x'])).toEqual([]);
-  expect(await diskFolder.read('file://elsewhere/share/a.bookmatch')).toBeUndefined();
-  expect(await diskFolder.read('file:///nul%00l.bookmatch')).toBeUndefined();
+  expect(await diskFolder.list(['file://elsewhere/share', 'file:///a%2Fb', 'shelf:/x'], NOBODY)).toEqual([]);
+  expect(await diskFolder.read('file://elsewhere/share/a.bookmatch', NOBODY)).toBeUndefined();
+  expect(await diskFolder.read('file:///nul%00l.bookmatch', NOBODY)).toBeUndefined();
 });
