@@ -2,7 +2,8 @@
  * All findings of a definition or a file: what its text could not be read as, what the rules say, less what the maker
  * has accepted in place with a reason. An acceptance that accepts nothing is itself reported.
  */
-import { type Fault, faultInShort } from '../recipes/shelf/barrier.js';
+import type { Fault } from '../recipes/shelf/barrier.js';
+import { faultProblem } from '../recipes/shelf/fault-problem.js';
 import { LIMITS } from '../facts/limits.js';
 import type { AcceptStatement, Definition, Position, Problem, Span } from '../facts/facts.js';
 import type { Query } from '../recipes/shelf/memo.js';
@@ -90,14 +91,9 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
 const UNREAD: ReadonlySet<Problem['code']> = new Set(['unreadable-line', 'too-long']);
 
 /** One finding for all that was thrown about a definition, at its head. */
-function ofFaults(faults: readonly Fault[], definition: Definition, { say }: Wording): Finding {
-  const problem: Problem = {
-    code: 'own-fault',
-    message: say`Bookmatch met a fault of its own here; what depends on it is left out, and everything else goes on. Please report it with this definition and these words: ${faultInShort(faults[0]!)}.`,
-    span: definition.head,
-    suggestions: [],
-  };
-  return ofProblem(problem, { definition, span: problem.span }, { say });
+function ofFaults(faults: readonly Fault[], definition: Definition, wording: Wording): Finding {
+  const problem = faultProblem(faults[0]!, definition.head, wording);
+  return ofProblem(problem, { definition, span: problem.span }, wording);
 }
 
 /** The gravest first, and in place of the rest how many there are. */

@@ -63,7 +63,7 @@ export function serve(
   );
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
-  const ports = { connection, session, versionOf, answer: answering(connection), closed };
+  const ports = { connection, session, versionOf, ...answering(connection, () => session.wording), closed };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,

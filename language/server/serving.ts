@@ -1,14 +1,13 @@
 import type { ClientCapabilities, Connection } from 'vscode-languageserver';
-import type { Answer } from './answering.js';
+import type { Answers } from './answering.js';
 import type { Session } from './session.js';
 
 /** What a group of handlers works with. */
-export interface Serving {
+export interface Serving extends Answers {
   readonly connection: Connection;
   readonly session: Session;
   /** The version of a text open in the editor; null for one that is not. */
   readonly versionOf: (uri: string) => number | null;
-  readonly answer: Answer;
   /** What the editor can do. */
   readonly client: ClientCapabilities;
   /** Calls back whenever a text open in the editor is closed. */

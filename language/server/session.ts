@@ -32,7 +32,7 @@ interface Opened {
 const NONE_SET: Severities = new Map();
 
 export class Session {
-  private wording = ENGLISH;
+  private spoken = ENGLISH;
   private opened: Opened | undefined;
   private readonly stale = new Set<string>();
   private analyst: DeferredAnalyst | undefined;
@@ -63,14 +63,14 @@ export class Session {
 
   /** The language to answer in; to be said before anything is asked. */
   speak(wording: Wording): void {
-    this.wording = wording;
+    this.spoken = wording;
     this.opened = undefined;
   }
 
   /** Once the language is known, since every answer is in it. */
   private open(): Opened {
     if (this.opened) return this.opened;
-    const { solver, wording } = this;
+    const { solver, spoken: wording } = this;
     const opened = openWorkshop({
       wording,
       log: this.log,
@@ -86,6 +86,11 @@ export class Session {
     );
     this.opened = { workshop: opened, desk, severities, diagnostics };
     return this.opened;
+  }
+
+  /** The language it answers in. */
+  get wording(): Wording {
+    return this.spoken;
   }
 
   get parser(): BookmatchParser {
@@ -107,13 +112,13 @@ export class Session {
     this.loading++;
     try {
       const uris = await this.stored.open(folders);
-      const { parser, shelf } = this.workshop;
+      const { shelf } = this.workshop;
       const read: { text: string; facts: FileFacts }[] = [];
       let since = performance.now();
       for (const uri of uris) {
         const text = this.stored.get(uri);
         if (text === undefined || this.typed.has(uri)) continue;
-        read.push({ text, facts: readFile(uri, text, parser) });
+        read.push({ text, facts: this.read(uri, text) });
         if (performance.now() - since < SLICE) continue;
         await new Promise((go) => void setTimeout(go, 0));
         since = performance.now();
@@ -219,7 +224,12 @@ export class Session {
 
   private put(uri: string, text: string): void {
     this.stale.add(uri);
-    this.workshop.shelf.put(readFile(uri, text, this.workshop.parser, this.workshop.shelf.file(uri)));
+    this.workshop.shelf.put(this.read(uri, text, this.workshop.shelf.file(uri)));
+  }
+
+  private read(uri: string, text: string, before?: FileFacts): FileFacts {
+    const { parser, workshop } = this.workshop;
+    return readFile(uri, text, parser, before, (fault) => void workshop.barrier.note(fault));
   }
 
   private remove(...uris: readonly string[]): void {

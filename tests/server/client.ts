@@ -24,6 +24,7 @@ import {
   type PublishDiagnosticsParams,
   type Range,
   RegistrationRequest,
+  ShowMessageNotification,
   ShutdownRequest,
   StreamMessageReader,
   StreamMessageWriter,
@@ -42,6 +43,8 @@ export class Editor {
   readonly published = new Map<string, PublishDiagnosticsParams>();
   /** What the server wrote to its log: faults of its own. */
   readonly log: string[] = [];
+  /** What the person was told in a message. */
+  readonly told: string[] = [];
   /** How often the server has said that hints and lenses asked for before are out of date. */
   readonly outdated = { hints: 0, lenses: 0 };
   private rounds = 0;
@@ -56,6 +59,7 @@ export class Editor {
   ) {
     connection.onNotification(PublishDiagnosticsNotification.type, (sent) => void this.published.set(sent.uri, sent));
     connection.onNotification(LogMessageNotification.type, ({ message }) => void this.log.push(message));
+    connection.onNotification(ShowMessageNotification.type, ({ message }) => void this.told.push(message));
     connection.onRequest(RegistrationRequest.type, () => undefined);
     connection.onRequest(ConfigurationRequest.type, ({ items }) =>
       items.map(({ section }) => this.settings[section ?? ''] ?? null),

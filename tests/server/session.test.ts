@@ -15,6 +15,7 @@ import {
   WorkspaceSymbolRequest,
 } from 'vscode-languageserver/node';
 import { answering, guarded } from '../../language/server/answering.js';
+import { ENGLISH } from '../../language/wording/wording.js';
 import { at, type Editor, openEditor, placeOf } from './client.js';
 import { BUILD_URI, LINE, LINE_URI, MODEL, MODEL_URI, SHOP } from './shop.js';
 
@@ -184,10 +185,12 @@ it('in another language the same folder is answered for', async () => {
 
 describe('a handler', () => {
   const log: string[] = [];
-  const connection = { console: { error: (text: string) => void log.push(text) } } as unknown as Parameters<
-    typeof answering
-  >[0];
-  const answer = answering(connection);
+  const told: unknown[] = [];
+  const connection = {
+    console: { error: (text: string) => void log.push(text) },
+    sendNotification: (_: unknown, params: unknown) => void told.push(params),
+  } as unknown as Parameters<typeof answering>[0];
+  const { answer } = answering(connection, () => ENGLISH);
   const token = (isCancellationRequested: boolean) => ({
     isCancellationRequested,
     onCancellationRequested: () => ({ dispose: () => undefined }),
@@ -209,6 +212,7 @@ describe('a handler', () => {
       throw new Error('a fault of its own');
     };
     expect(answer<number, number[]>([], fault)(1, token(false))).toEqual([]);
+    expect(told).toHaveLength(1);
     await guarded(connection, fault)(undefined);
     expect(log).toHaveLength(2);
     expect(log.every((text) => text.includes('a fault of its own'))).toBe(true);

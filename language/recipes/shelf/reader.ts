@@ -8,10 +8,13 @@ import type * as Tree from '../../grammar/generated/ast.js';
 import { type Lexemes, lexemesOf } from '../../grammar/lexemes.js';
 import type { BookmatchParser, ParsedDefinition } from '../../grammar/parse.js';
 import type { Place, TextProblem } from '../../grammar/problem.js';
+import type { CutDefinition } from '../../grammar/segments.js';
 import { relationIndex } from '../../grammar/relation.js';
 import { type MarkedWord, markWords } from '../../grammar/word-kinds.js';
 import * as Facts from '../../facts/facts.js';
 import { LIMITS } from '../../facts/limits.js';
+import type { Fault } from './barrier.js';
+import { faultProblem } from './fault-problem.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
@@ -22,12 +25,38 @@ export { createParser, type BookmatchParser } from '../../grammar/parse.js';
 export type { Lexeme, Lexemes } from '../../grammar/lexemes.js';
 export type { MarkedWord, MarkKind } from '../../grammar/word-kinds.js';
 
-/** What a file says. Never throws. With `before`, definitions with the same text are taken over from there. */
+/**
+ * What a file says. Never throws: a fault of our own costs the definition it was met in, or, where it is in cutting the text
+ * into definitions, the file, and is told there. With `before`, definitions with the same text are taken over from there.
+ */
 export function readFile(
   uri: string,
   text: string,
   parser: BookmatchParser,
   before?: Facts.FileFacts,
+  log: (fault: Fault) => void = () => undefined,
+): Facts.FileFacts {
+  const note = (doing: string, error: unknown, span: Facts.Span): Facts.Problem => {
+    const fault = { doing, error };
+    log(fault);
+    return faultProblem(fault, span, parser.wording);
+  };
+  try {
+    return readDefinitions(uri, text, parser, before, note);
+  } catch (error) {
+    const start = { line: 0, character: 0 };
+    return { uri, definitions: [], problems: [note('reading a file', error, { start, end: start })] };
+  }
+}
+
+type Note = (doing: string, error: unknown, span: Facts.Span) => Facts.Problem;
+
+function readDefinitions(
+  uri: string,
+  text: string,
+  parser: BookmatchParser,
+  before: Facts.FileFacts | undefined,
+  note: Note,
 ): Facts.FileFacts {
   const file = parser.cut(text);
   const known = new Map<string, Facts.Definition[]>();
@@ -41,12 +70,35 @@ export function readFile(
     const firstLine = cut.place.start.line;
     const given = cut.problems.map((problem) => problemAt(problem, firstLine));
     const around = given.length === 0 ? '' : JSON.stringify(given);
-    const same = known.get(Facts.identityOf({ source: cut.source, around, head: spanFrom(cut.head, firstLine) }));
-    const definition =
-      same?.shift() ?? new DefinitionReader(parser.read(file, cut), around, parser.wording).definition();
-    return { definition, line: firstLine };
+    const head = spanFrom(cut.head, firstLine);
+    const same = known.get(Facts.identityOf({ source: cut.source, around, head }));
+    const taken = same?.shift();
+    if (taken) return { definition: taken, line: firstLine };
+    try {
+      const read = new DefinitionReader(parser.read(file, cut), around, parser.wording).definition();
+      return { definition: read, line: firstLine };
+    } catch (error) {
+      return { definition: unread(cut, around, note('reading', error, head)), line: firstLine };
+    }
   });
   return { uri, definitions, problems: file.problems.map((problem) => problemAt(problem, 0)) };
+}
+
+/** What is left of a definition that we failed to read: what it calls itself, so that others still find it. */
+function unread(cut: CutDefinition, around: string, fault: Facts.Problem): Facts.Definition {
+  const [first = '', second = ''] = cut.tokens.map(({ image }) => image);
+  const head = fault.span;
+  const kind = Facts.DEFINITION_KINDS.find((each) => each === first) ?? 'recipe';
+  return {
+    kind,
+    name: { text: second === '{' ? '' : second, span: head },
+    statements: [],
+    problems: [fault],
+    source: cut.source,
+    around,
+    head,
+    span: spanFrom(cut.place, cut.place.start.line),
+  };
 }
 
 /** Every word and sign of a text with what it is, comments included, for colouring. Lines count from the first. */

@@ -4,18 +4,18 @@ import { placed, toWorkspaceEdit } from '../convert.js';
 import { GetRebase, ListParents, type PossibleParent, type Rebased } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveAnotherParent({ connection, session, versionOf, answer }: Serving): void {
+export function serveAnotherParent({ connection, session, versionOf, answerOrSay }: Serving): void {
   const { desk, parser } = session;
   connection.onRequest(
     ListParents,
-    answer<{ readonly recipe: string }, readonly PossibleParent[] | null>(
+    answerOrSay<{ readonly recipe: string }, readonly PossibleParent[] | null>(
       null,
       ({ recipe }) => possibleParents(desk, recipe) ?? null,
     ),
   );
   connection.onRequest(
     GetRebase,
-    answer<{ readonly recipe: string; readonly parent: string }, Rebased | null>(null, ({ recipe, parent }) => {
+    answerOrSay<{ readonly recipe: string; readonly parent: string }, Rebased | null>(null, ({ recipe, parent }) => {
       const definition = desk.shelf.find('recipe', recipe);
       const moved = definition && rebasedOn({ desk, parser, definition, span: definition.head }, parent);
       if (!moved || 'reason' in moved) return moved ?? null;

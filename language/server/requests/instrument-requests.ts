@@ -14,26 +14,26 @@ import {
 import { libraryText } from '../library-pages.js';
 import type { Serving } from '../serving.js';
 
-export function serveInstruments({ connection, session, answer }: Serving): void {
+export function serveInstruments({ connection, session, answerOrSay }: Serving): void {
   const { desk } = session;
   const { workshop } = desk;
 
-  const list = answer<undefined, readonly InstrumentEntry[]>([], () => instrumentsOf(desk));
+  const list = answerOrSay<undefined, readonly InstrumentEntry[]>([], () => instrumentsOf(desk));
   connection.onRequest(ListInstruments, (token) => list(undefined, token));
   connection.onRequest(
     GetResolvedText,
-    answer<{ readonly name: string }, ResolvedText | null>(null, ({ name }) => resolvedText(workshop, name) ?? null),
+    answerOrSay<{ readonly name: string }, ResolvedText | null>(null, ({ name }) => resolvedText(workshop, name) ?? null),
   );
   connection.onRequest(
     GetComparison,
-    answer<{ readonly a: string; readonly b: string }, ComparisonTable | null>(
+    answerOrSay<{ readonly a: string; readonly b: string }, ComparisonTable | null>(
       null,
       ({ a, b }) => comparisonTable(workshop, a, b) ?? null,
     ),
   );
   connection.onRequest(
     GetLibraryText,
-    answer<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) => {
+    answerOrSay<{ readonly uri: string }, { readonly text: string } | null>(null, ({ uri }) => {
       const text = libraryText(uri, workshop.wording);
       return text === undefined ? null : { text };
     }),

@@ -20,28 +20,28 @@ import {
 } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveOneInstrument({ connection, session, answer }: Serving): void {
+export function serveOneInstrument({ connection, session, answerOrSay }: Serving): void {
   const { desk } = session;
   connection.onRequest(
     GetModelEffects,
-    answer<{ readonly model: string }, ModelEffectsTable | null>(
+    answerOrSay<{ readonly model: string }, ModelEffectsTable | null>(
       null,
       ({ model }) => modelEffectsTable(desk.workshop, model) ?? null,
     ),
   );
   connection.onRequest(
     GetValues,
-    answer<{ readonly name: string }, ValuesList | null>(null, ({ name }) => valuesOf(desk, name) ?? null),
+    answerOrSay<{ readonly name: string }, ValuesList | null>(null, ({ name }) => valuesOf(desk, name) ?? null),
   );
   connection.onRequest(
     GetChangeCount,
-    answer<{ readonly recipe: string }, ChangeCount | null>(null, ({ recipe }) => changeCount(desk, recipe) ?? null),
+    answerOrSay<{ readonly recipe: string }, ChangeCount | null>(null, ({ recipe }) => changeCount(desk, recipe) ?? null),
   );
-  const printables = answer<undefined, readonly PrintableEntry[]>([], () => printablesOf(desk));
+  const printables = answerOrSay<undefined, readonly PrintableEntry[]>([], () => printablesOf(desk));
   connection.onRequest(ListPrintables, (token) => printables(undefined, token));
   connection.onRequest(
     GetSheet,
-    answer<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null>(null, ({ name, kind }) => {
+    answerOrSay<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null>(null, ({ name, kind }) => {
       const sheet = sheetOf(desk.workshop, name, kind);
       return sheet ? { title: sheet.title, html: sheetAsHtml(sheet) } : null;
     }),

@@ -27,20 +27,20 @@ import {
 } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function servePanels({ connection, session, versionOf, answer }: Serving): void {
+export function servePanels({ connection, session, versionOf, answerOrSay }: Serving): void {
   const { desk } = session;
 
-  const lineage = answer<undefined, readonly LineageEntry[]>([], () => lineageOverview(desk));
+  const lineage = answerOrSay<undefined, readonly LineageEntry[]>([], () => lineageOverview(desk));
   connection.onRequest(ListLineage, (token) => lineage(undefined, token));
-  const expectations = answer<undefined, readonly RecipeTests[]>([], () => expectationTests(desk));
+  const expectations = answerOrSay<undefined, readonly RecipeTests[]>([], () => expectationTests(desk));
   connection.onRequest(ListExpectations, (token) => expectations(undefined, token));
   connection.onRequest(
     GetWoodChoice,
-    answer<{ readonly recipe: string }, WoodChoice | null>(null, ({ recipe }) => woodChoice(desk, recipe) ?? null),
+    answerOrSay<{ readonly recipe: string }, WoodChoice | null>(null, ({ recipe }) => woodChoice(desk, recipe) ?? null),
   );
   connection.onRequest(
     GetWoodUse,
-    answer<{ readonly recipe: string; readonly wood: string }, WoodUse | null>(null, ({ recipe, wood }) => {
+    answerOrSay<{ readonly recipe: string; readonly wood: string }, WoodUse | null>(null, ({ recipe, wood }) => {
       const use = useWood(desk, recipe, wood);
       if (!use) return null;
       return { edit: toWorkspaceEdit(placed(desk, use.edits), versionOf), thicknessLeft: use.thicknessLeft };
@@ -48,24 +48,24 @@ export function servePanels({ connection, session, versionOf, answer }: Serving)
   );
   connection.onRequest(
     GetDrawing,
-    answer<{ readonly name: string }, Drawing | null>(null, ({ name }) => drawingOf(desk, name) ?? null),
+    answerOrSay<{ readonly name: string }, Drawing | null>(null, ({ name }) => drawingOf(desk, name) ?? null),
   );
   connection.onRequest(
     GetModeShapes,
-    answer<{ readonly name: string; readonly plate: 'top' | 'back' }, ModeShapes | null>(
+    answerOrSay<{ readonly name: string; readonly plate: 'top' | 'back' }, ModeShapes | null>(
       null,
       ({ name, plate }) => modeShapes(desk, name, plate) ?? null,
     ),
   );
   connection.onRequest(
     GetComparedModes,
-    answer<{ readonly a: string; readonly b: string; readonly plate: 'top' | 'back' }, ComparedModes | null>(
+    answerOrSay<{ readonly a: string; readonly b: string; readonly plate: 'top' | 'back' }, ComparedModes | null>(
       null,
       ({ a, b, plate }) => comparedModes(desk, a, b, plate) ?? null,
     ),
   );
   connection.onRequest(
     GetStarterShop,
-    answer<StarterAnswers, readonly StarterFile[]>([], (answers) => starterShop(answers, session.parser)),
+    answerOrSay<StarterAnswers, readonly StarterFile[]>([], (answers) => starterShop(answers, session.parser)),
   );
 }

@@ -7,20 +7,20 @@ import { inFull } from '../answering.js';
 import type { Serving } from '../serving.js';
 
 export function servePlans(
-  { connection, session, answer }: Serving,
+  { connection, session, answerOrSay }: Serving,
   load: (() => Promise<PlanFiles>) | undefined,
 ): void {
   const { desk } = session;
   connection.onRequest(
     GetPlan,
-    answer<{ readonly name: string }, PlanPicture | null>(null, ({ name }) => planPicture(desk, name) ?? null),
+    answerOrSay<{ readonly name: string }, PlanPicture | null>(null, ({ name }) => planPicture(desk, name) ?? null),
   );
-  const parts = answer<undefined, readonly PlanPart[]>([], () => planParts(desk.workshop));
+  const parts = answerOrSay<undefined, readonly PlanPart[]>([], () => planParts(desk.workshop));
   connection.onRequest(ListPlanParts, (token) => parts(undefined, token));
   const nothing: SavedPlan = { trouble: desk.workshop.wording.text(english('The drawing could not be made.')) };
   connection.onRequest(
     GetPlanFile,
-    answer<PlanFileAsked, SavedPlan | Promise<SavedPlan>>(nothing, async (asked) => {
+    answerOrSay<PlanFileAsked, SavedPlan | Promise<SavedPlan>>(nothing, async (asked) => {
       try {
         const made = await planFile(desk.workshop, asked, load);
         return 'trouble' in made ? made : { fileName: made.fileName, base64: inBase64(made.bytes) };

@@ -10,18 +10,18 @@ import {
 } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveReadings({ connection, session, versionOf, answer }: Serving): void {
+export function serveReadings({ connection, session, versionOf, answerOrSay }: Serving): void {
   const { desk } = session;
   connection.onRequest(
     ListReadable,
-    answer<{ readonly build: string }, readonly Readable[] | null>(
+    answerOrSay<{ readonly build: string }, readonly Readable[] | null>(
       null,
       ({ build }) => readableOf(desk, build) ?? null,
     ),
   );
   connection.onRequest(
     GetRecordedReading,
-    answer<ReadingTaken, RecordedReading | null>(null, (taken) => {
+    answerOrSay<ReadingTaken, RecordedReading | null>(null, (taken) => {
       const made = recordReading(desk, taken);
       if (!made || 'reason' in made) return made ?? null;
       return { edit: toWorkspaceEdit(placed(desk, made.edits), versionOf) };

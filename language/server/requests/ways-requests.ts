@@ -7,11 +7,11 @@ import { placed, toWorkspaceEdit } from '../convert.js';
 import { GetWays, type WaysFound } from '../protocol.js';
 import type { Serving } from '../serving.js';
 
-export function serveWays({ connection, session, versionOf, answer }: Serving): void {
+export function serveWays({ connection, session, versionOf, answerOrSay }: Serving): void {
   const { desk, parser } = session;
   connection.onRequest(
     GetWays,
-    answer<{ readonly recipe: string; readonly wish: string }, WaysFound | null>(null, ({ recipe, wish: wished }) => {
+    answerOrSay<{ readonly recipe: string; readonly wish: string }, WaysFound | null>(null, ({ recipe, wish: wished }) => {
       const { workshop } = desk;
       const definition = desk.shelf.find('recipe', recipe);
       const instrument = workshop.instrument(recipe);
