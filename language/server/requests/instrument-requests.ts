@@ -22,7 +22,10 @@ export function serveInstruments({ connection, session, answerOrSay }: Serving):
   connection.onRequest(ListInstruments, (token) => list(undefined, token));
   connection.onRequest(
     GetResolvedText,
-    answerOrSay<{ readonly name: string }, ResolvedText | null>(null, ({ name }) => resolvedText(workshop, name) ?? null),
+    answerOrSay<{ readonly name: string }, ResolvedText | null>(
+      null,
+      ({ name }) => resolvedText(workshop, name) ?? null,
+    ),
   );
   connection.onRequest(
     GetComparison,

@@ -35,7 +35,10 @@ export function serveOneInstrument({ connection, session, answerOrSay }: Serving
   );
   connection.onRequest(
     GetChangeCount,
-    answerOrSay<{ readonly recipe: string }, ChangeCount | null>(null, ({ recipe }) => changeCount(desk, recipe) ?? null),
+    answerOrSay<{ readonly recipe: string }, ChangeCount | null>(
+      null,
+      ({ recipe }) => changeCount(desk, recipe) ?? null,
+    ),
   );
   const printables = answerOrSay<undefined, readonly PrintableEntry[]>([], () => printablesOf(desk));
   connection.onRequest(ListPrintables, (token) => printables(undefined, token));
