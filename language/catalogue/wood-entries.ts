@@ -1,4 +1,5 @@
 /** A set, a board or a billet on the bench, and what was measured on it. */
+import { modeWord, PLATE_MODES } from '../facts/plate-mode.js';
 import { entries, part, range } from './entry.js';
 import type { Part, PlausibleRange, Property } from './property.js';
 
@@ -116,6 +117,15 @@ export const WOOD_PROPERTIES: readonly Property[] = [
     also: ['torsion'],
     ranges: [range('Hz', 40, 52, 64, 'worked out from the other ranges')],
   }),
+  ...PLATE_MODES.map((mode) => ({ word: modeWord(mode), ...mode }))
+    .filter(({ word }) => word.startsWith('mode-'))
+    .map(({ word, linesAlong, linesAcross }) =>
+      wood.quantity(
+        `tap.${word}`,
+        'Hz',
+        `Tap tone of the free blank with nodal lines (${linesAlong},${linesAcross}): ${linesAlong} along the grain, ${linesAcross} across it.`,
+      ),
+    ),
   wood.quantity('modulus.along', 'GPa', 'Young’s modulus along the grain, where it was measured some other way.', {
     also: ['e-long', 'long'],
     ranges: MODULUS_ALONG,

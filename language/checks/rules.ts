@@ -16,6 +16,7 @@ import { OFF_THE_PLATE } from './layout/off-the-plate.js';
 import { OVER_THE_HOLE } from './layout/over-the-hole.js';
 import { SOLVED_OTHERWISE } from './layout/solved-otherwise.js';
 import { SIZES_DISAGREE } from './layout/sizes-disagree.js';
+import * as modes from './values/plate-modes.js';
 import * as members from './changes/member-rules.js';
 import * as names from './names/name-rules.js';
 import * as parents from './changes/parent-rules.js';
@@ -68,6 +69,8 @@ export const RULES: readonly Rule[] = [
   plausible.NEGATIVE_SIZE,
   plausible.IMPLAUSIBLE,
   woods.IMPOSSIBLE_WOOD,
+  modes.NO_SUCH_MODE,
+  modes.TAPS_DISAGREE,
   woods.HUMIDITY_AND_MOISTURE,
   woods.DEFLECTION_WITHOUT_RIG,
   HYGROMETER_OFF,

@@ -168,6 +168,12 @@ export const KEYWORDS: readonly Keyword[] = [
     'request 2026-04-28 { nut.width: 46 mm }',
   ),
   {
+    word: 'mode',
+    around: ['property'],
+    sentence: 'A tap of the free blank by its nodal lines: those along the grain first, then those across it.',
+    example: 'tap { along: 72 Hz  twist: 47.5 Hz  mode (1,2): 120.5 Hz  mode (2,1): 174 Hz }',
+  },
+  {
     word: 'unknown',
     around: ['property', 'change'],
     sentence: 'A value you know you do not know. Nothing is computed from it, and nothing is guessed.',

@@ -180,11 +180,11 @@ function statementStarts(piece: readonly Token[]): number[] {
     const belongsToOpened = opened === i - 1 && TAKES_PATH.has(piece[opened]?.image ?? '');
     if (belongsToOpened || !isWord(token)) continue;
     const opensStatement =
-      STATEMENT_WORDS.has(token.image) &&
-      (isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE');
+      STATEMENT_WORDS.has(token.image) && (isWord(next) || isText(next) || STARTS_OF_REST.has(kindOf(next)));
     if (kindOf(next) === ':' || opensStatement) starts.push(i);
   }
   return starts;
 }
 
+const STARTS_OF_REST: ReadonlySet<string> = new Set(['NUMBER', 'DATE', '(']);
 const TAKES_PATH: ReadonlySet<string> = new Set(['change', 'expect', 'add', 'drop', 'hold', 'with', 'accept']);

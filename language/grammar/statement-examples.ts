@@ -57,6 +57,11 @@ export const EXAMPLES: ReadonlyMap<string, Example> = new Map(
       takes: (next) => isWord(next) || isText(next) || kindOf(next) === 'NUMBER' || kindOf(next) === 'DATE',
       message: english('A reading is written `reading day-1 { stage: strung   resonance.top: 183 Hz }`.'),
     },
+    mode: {
+      takes: (next) => kindOf(next) === '(',
+      message: english('A mode is named by its nodal lines, those along the grain first: `mode (2,1): 178 Hz`.'),
+      whole: true,
+    },
     vary: {
       takes: (next) => next?.image === 'at',
       message: english('The limit is written `vary at most 1`.'),

@@ -26,6 +26,7 @@ export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
   'reading',
   'rework',
   'request',
+  'mode',
 ]);
 
 /** Words that join values, and therefore are no unit after a number. */

@@ -42,7 +42,6 @@ const STILL_UNREAD: ReadonlySet<string> = new Set([
   'shearShareOfDeflection',
   'alongFromMixedMode',
   'alongFromSecondBending',
-  'tapsFromModes',
   'handbookElasticity',
   'elasticityFromTaps',
   'basicSpecificGravity',

@@ -5,6 +5,7 @@ import type { Written } from '../../recipes/instrument/written.js';
 import type { Fix } from '../finding.js';
 import { remove, replace, textAt } from '../mending.js';
 import { asWritten, nearPaths, whatThereIs } from './near-paths.js';
+import { unheardMode } from '../values/plate-modes.js';
 import { aKind, writeValue, suggestion } from '../phrases.js';
 import { EVERY_KIND, type Rule } from '../rule.js';
 import { sentences } from '../../wording/wording.js';
@@ -23,7 +24,7 @@ export const UNKNOWN_PATH: Rule = {
     for (const written of workshop.written(definition)) {
       if (written.role === 'quantity' || isKnown(written, definition, workshop)) continue;
       if (workshop.catalogue.property(written.canonical)) continue; // misplaced
-      if (reachesInto(written, workshop)) continue;
+      if (reachesInto(written, workshop) || (definition.kind === 'wood' && unheardMode(written))) continue;
       const { statement } = written;
       if (statement.kind === 'property' && /^(?:because|note)$/.test(asWritten(written))) {
         const gap = { start: statement.path.span.end, end: statement.value.span.start };

@@ -120,6 +120,16 @@ export const SOURCE: Offer = {
   rank: 500,
 };
 
+/** A further tap of a blank. */
+export const MODE: Offer = {
+  label: 'mode',
+  kind: 'keyword',
+  sentence: english('A further tap of the blank by its nodal lines: those along the grain, then those across it.'),
+  insert: 'mode (${1:1},${2:2}): ${3:140} Hz',
+  snippet: true,
+  rank: 150,
+};
+
 const JOINTS: Readonly<Record<Joint, Omit<Offer, 'label' | 'kind' | 'rank'>>> = {
   by: { insert: 'by ', sentence: english('The value that is solved for, within what can be built.') },
   at: { insert: 'at ', sentence: english('Holds to this value instead of the parent’s.') },

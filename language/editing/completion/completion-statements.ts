@@ -4,7 +4,7 @@ import type { Part, Property } from '../../catalogue/property.js';
 import type { DefinitionKind } from '../../facts/facts.js';
 import type { Held } from '../../recipes/instrument/instrument.js';
 import { startValues, wholePath } from './completion-context.js';
-import { keywordOffers, SOURCE } from './completion-keywords.js';
+import { keywordOffers, MODE, SOURCE } from './completion-keywords.js';
 import { changedPaths } from './completion-paths.js';
 import type { Offer } from './offer.js';
 import { heldBy, kindOf, numberBlank, typicalText, valuesOf } from './completion-values.js';
@@ -25,6 +25,7 @@ export function statementsFor(desk: Desk, place: TypingPlace, afterValue = false
   const inBody = place.block === '';
   return [
     ...(inBody ? keywordOffers(kind, place.inside) : []),
+    ...(kind === 'wood' && (inBody || within === 'tap') ? [MODE] : []),
     ...offers,
     ...here.further(place.word),
     ...(inBody && takesChanges(kind, place) ? wholeChanges(desk, place) : []),
@@ -73,12 +74,15 @@ class Statements {
 
   properties(): readonly Offer[] {
     const { properties } = this.desk.workshop.catalogue.children(this.within, this.kind);
-    return properties
-      .filter(({ path }) => !path.endsWith('*'))
-      .map((property, rank) => {
-        const word = lastWord(property.path);
-        return this.property(property, this.inserted(word), this.whole(word), 100 + rank / 1000);
-      });
+    return (
+      properties
+        // Modes by their nodal lines are one offer.
+        .filter(({ path }) => !path.endsWith('*') && !path.startsWith('tap.mode-'))
+        .map((property, rank) => {
+          const word = lastWord(property.path);
+          return this.property(property, this.inserted(word), this.whole(word), 100 + rank / 1000);
+        })
+    );
   }
 
   parts(): readonly Offer[] {
@@ -101,7 +105,8 @@ class Statements {
     const deeper = (path: string) => (this.within === '' ? path : below(path, this.within));
     const properties = catalogue.all.flatMap((property, at) => {
       const words = property.where.includes(this.kind) ? deeper(property.path) : undefined;
-      if (words === undefined || words.includes('*') || !fits(words)) return [];
+      if (words === undefined || words.includes('*') || !fits(words) || property.path.startsWith('tap.mode-'))
+        return [];
       return [this.property(property, words, this.whole(words), rank(words, at))];
     });
     const parts = catalogue.parts.flatMap((part, at) =>

@@ -3,6 +3,7 @@
  * from the text before the cursor, since the line being typed is the one line that cannot be read yet.
  */
 import type { Definition, Position, Span, Statement } from '../../facts/facts.js';
+import { modeWord } from '../../facts/plate-mode.js';
 import { contains, type Desk, isBefore, shifted } from '../../checks/desk.js';
 import { type At, atInBody, atInHead } from './typing-statement.js';
 
@@ -35,7 +36,13 @@ export function typingPlace(desk: Desk, uri: string, position: Position): Typing
   const around = found ? blocksAround(found.definition, position, found.line) : { block: '' };
   const start = { line: position.line, character: position.character - word.length };
   return {
-    at: atOf(text, position, before, word, found !== undefined && isInBody(found, position, before)),
+    at: atOf(
+      text,
+      position,
+      modesAsPaths(before, around.block),
+      word,
+      found !== undefined && isInBody(found, position, before),
+    ),
     word,
     range: { start, end: position },
     startsLine: before.trim() === word,
@@ -43,6 +50,16 @@ export function typingPlace(desk: Desk, uri: string, position: Position): Typing
     ...around,
   };
 }
+
+/** `mode (2,1):` as the path it stands for, so that what is due behind it is known. */
+function modesAsPaths(before: string, block: string): string {
+  return before.replace(MODE, (_, linesAlong: string, linesAcross: string) => {
+    const word = modeWord({ linesAlong: Number(linesAlong), linesAcross: Number(linesAcross) });
+    return `${block === '' ? 'tap.' : ''}${word}:`;
+  });
+}
+
+const MODE = /(?<![\p{L}\p{N}_.-])mode\s*\(\s*(\d{1,2})\s*,\s*(\d{1,2})\s*\)\s*:/gu;
 
 /** The word under the cursor; of `2.8m` only the `m`, which is a unit in the making, but not where a name is due. */
 function typedWord(before: string): string {

@@ -79,7 +79,7 @@ export function linesOf(
     return {
       text: line,
       ending: parts[2 * i + 1] ?? '',
-      words: own,
+      words: withModesWhole(own),
       depth: at,
       goesOn:
         first !== undefined &&
@@ -91,6 +91,22 @@ export function linesOf(
       inComment: inComment[i]!,
     };
   });
+}
+
+/** `mode (2,1)` as one word: it stands before a colon like the name of any property. */
+function withModesWhole(words: readonly LineWord[]): readonly LineWord[] {
+  const whole: LineWord[] = [];
+  for (let i = 0; i < words.length; i++) {
+    const first = words[i]!;
+    const [open, along, comma, across, close] = words.slice(i + 1, i + 6);
+    const isMode =
+      first.opensStatement && first.text === 'mode' && open?.text === '(' && comma?.text === ',' && close?.text === ')';
+    if (isMode && along?.kind === 'number' && across?.kind === 'number') {
+      whole.push({ ...first, text: `mode (${along.text},${across.text})`, end: close.end });
+      i += 5;
+    } else whole.push(first);
+  }
+  return whole;
 }
 
 function statementStarts({ definitions }: FileFacts): ReadonlySet<string> {

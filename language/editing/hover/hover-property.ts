@@ -3,6 +3,7 @@ import type { Freeze, Property, VariableClass } from '../../catalogue/property.j
 import { cautionsOnValue } from '../../catalogue/cautions.js';
 import { shown, shownDifference, writeValue } from '../../checks/phrases.js';
 import { writeBoth, writeQuantity } from '../../quantities/write.js';
+import { tapAsWritten } from '../../facts/plate-mode.js';
 import type { DefinitionKind, Value } from '../../facts/facts.js';
 import type { Held } from '../../recipes/instrument/instrument.js';
 import { cautionLines } from './hover-cautions.js';
@@ -22,7 +23,7 @@ export function propertyHover(desk: Desk, subject: Subject, path: string, proper
   const { say, text } = wording;
   const held = subject.values.get(path);
   const value = said ?? held?.value;
-  const name = `**${plain(path)}**`;
+  const name = `**${plain(tapAsWritten(path))}**`;
   const headline = value ? `${name} = ${inBoth(value)}` : say`${name}: nothing is said of it along the line`;
   return paragraphs(
     headline,

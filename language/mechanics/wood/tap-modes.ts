@@ -10,9 +10,10 @@ import { SECOND_TO_FIRST_BENDING } from '../braces/free-beam.js';
  * First digit: nodal lines running along the grain; second: nodal lines running across it. `11` twist, `02` first
  * bending along the grain, `20` first bending across it.
  */
-export type TapMode = (typeof MODES)[number];
+export type TapMode = (typeof RELATED_MODES)[number];
 
-const MODES = ['11', '02', '20', '12', '21', '03', '13', '22'] as const;
+/** Those between which the relations are known. */
+export const RELATED_MODES = ['11', '02', '20', '12', '21', '03', '13', '22'] as const;
 
 export type TapPeaks = Readonly<Partial<Record<TapMode, number>>>;
 
@@ -55,6 +56,48 @@ export function tapsFromModes(peaks: TapPeaks): FittedTaps {
   return { along, across, twist, misfit: Math.hypot(...errors) / Math.sqrt(errors.length) };
 }
 
+export interface OddPeak {
+  /** Absent where no one peak is to blame. */
+  readonly mode?: TapMode;
+  /** Hz at which the others put it. */
+  readonly expected?: number;
+}
+
+/**
+ * Whether peaks contradict one another, and which of them is at odds with the rest: the one without which they agree best, if they then
+ * do. Undefined where they agree, or are too few to tell. Hz. Never throws on peaks above zero.
+ */
+export function oddPeak(peaks: TapPeaks): OddPeak | undefined {
+  const all = attempt(peaks);
+  if (all === 'too few' || (all !== 'impossible' && all.misfit <= MOST_MISFIT)) return undefined;
+  const named = RELATED_MODES.filter((mode) => peaks[mode] !== undefined);
+  const without = named.flatMap((mode) => {
+    const rest = attempt({ ...peaks, [mode]: undefined });
+    return typeof rest === 'string' ? [] : [{ mode, rest }];
+  });
+  const best = without.reduce<(typeof without)[number] | undefined>(
+    (least, each) => (least && least.rest.misfit <= each.rest.misfit ? least : each),
+    undefined,
+  );
+  // Of four peaks any one left out makes the other three agree: none can be told to be the odd one.
+  if (named.length < 5 || !best || best.rest.misfit > MOST_MISFIT / 2) return {};
+  const { along, across, twist } = best.rest;
+  const [a, b, c] = RELATIONS[best.mode].terms;
+  return { mode: best.mode, expected: Math.sqrt(a * along ** 2 + b * across ** 2 + c * twist ** 2) };
+}
+
+/** Above this the peaks disagree. */
+const MOST_MISFIT = 2;
+
+function attempt(peaks: TapPeaks): FittedTaps | 'too few' | 'impossible' {
+  try {
+    return tapsFromModes(peaks);
+  } catch (error) {
+    if (!(error instanceof MechanicsError)) throw error;
+    return error.message === TOO_FEW ? 'too few' : 'impossible';
+  }
+}
+
 /** f₀₂ from f₀₃: a second reading of the along-grain tap, less troubled by supports. */
 export function alongFromSecondBending(frequency: number): number {
   return positive('tap frequency', frequency) / SECOND_TO_FIRST_BENDING;
@@ -92,7 +135,7 @@ const READING = 0.5;
 function list(peaks: TapPeaks): { terms: number[]; weight: number }[] {
   const { '21': mixed, '03': second } = peaks;
   const both = mixed !== undefined && second !== undefined;
-  const equations = MODES.flatMap((mode) => {
+  const equations = RELATED_MODES.flatMap((mode) => {
     const frequency = peaks[mode];
     if (frequency === undefined || (both && mode === '21')) return [];
     return [equation(RELATIONS[mode], positive('tap frequency', frequency) ** 2)];
@@ -110,5 +153,7 @@ function equation(relation: { terms: Terms; scatter: number }, square: number): 
 }
 
 function tooFew(): MechanicsError {
-  return new MechanicsError('tap frequencies', 'These peaks are too few to tell along, across and twist apart.');
+  return new MechanicsError('tap frequencies', TOO_FEW);
 }
+
+const TOO_FEW = 'These peaks are too few to tell along, across and twist apart.';

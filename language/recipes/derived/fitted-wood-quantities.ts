@@ -8,8 +8,10 @@ import { taken } from './taken.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import type { OrthotropicWood, Tap } from '../../mechanics/plate/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
+import { modeOfWord, modeWord, PLATE_MODES } from '../../facts/plate-mode.js';
 import type { WoodTask } from '../evaluation/analyst.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
+import { FIT_SPREAD } from './model-errors.js';
 import { sinceMeasured, STANDARD_GRAVITY } from './wood-quantities.js';
 
 type Modulus = 'along' | 'across' | 'twist';
@@ -18,9 +20,9 @@ const SOURCE =
   'free plate with transverse shear (DKMQ, Katili 1993), Gauss–Newton on the logarithms of the readings, the mesh’s own error taken off';
 
 export const FITTED_WOOD_QUANTITIES: readonly DerivedQuantity[] = [
-  fitted('along', 'Stiffness along the grain with which the plate solver meets all three taps, or the deflection.'),
-  fitted('across', 'Stiffness across the grain with which the plate solver meets all three taps.'),
-  fitted('twist', 'Resistance to twist with which the plate solver meets all three taps.'),
+  fitted('along', 'Stiffness along the grain with which the plate solver meets all the taps, or the deflection.'),
+  fitted('across', 'Stiffness across the grain with which the plate solver meets all the taps.'),
+  fitted('twist', 'Resistance to twist with which the plate solver meets all the taps.'),
 ];
 
 function fitted(which: Modulus, sentence: string): DerivedQuantity {
@@ -28,7 +30,9 @@ function fitted(which: Modulus, sentence: string): DerivedQuantity {
     const fit = ask.fit(ask.shared('test for the solver', testOf));
     if (!fit.ok) throw new MechanicsError('taps', fit.problems[0]?.message ?? 'No wood fits these readings.');
     const found = fit[which];
-    return found === undefined ? ask.missing(`tap.${which}`) : found * sinceMeasured(ask);
+    if (found === undefined) return ask.missing(`tap.${which}`);
+    if (found.spread > 0) ask.doubt({ ...FIT_SPREAD, key: `fit-${which}`, own: found.spread });
+    return found.value * sinceMeasured(ask);
   };
   return {
     path: `modulus.${which}-fitted`,
@@ -43,25 +47,36 @@ function fitted(which: Modulus, sentence: string): DerivedQuantity {
   };
 }
 
-const TAPS = ['tap.along', 'tap.across', 'tap.twist'] as const;
+const THREE_TAPS = ['along', 'across', 'twist'] as const;
+const WORDS: readonly string[] = PLATE_MODES.map(modeWord);
 const BLANK = ['blank.length', 'blank.width', 'blank.thickness'] as const;
 
+/** As boards of one species differ in it: five measured half-plates of spruce, 0.23 to 0.47 (D. G. Badiane et al.). */
+const POISSON_SCATTER = 0.25;
+
 function testOf(ask: Ask): WoodTask {
-  const has = (path: string) => ask.numberIf(path) !== undefined;
-  const isHung = has('deflection.along') && !TAPS.every(has);
+  const isHung = ask.numberIf('deflection.along') !== undefined && wordsRead(ask).length < THREE_TAPS.length;
   const test = isHung ? deflectionTest(ask) : tapTest(ask);
   return { test, key: JSON.stringify(test) };
 }
 
+/** The modes that were read, in the order of the catalogue. */
+function wordsRead(ask: Ask): readonly string[] {
+  return WORDS.filter((word) => ask.numberIf(`tap.${word}`) !== undefined);
+}
+
+/** All the taps there are; where they are fewer than three, the three are asked for. */
 function tapTest(ask: Ask): WoodTask['test'] {
-  const [along, across, twist] = TAPS.map((path) => ask.number(path)) as [number, number, number];
+  const read = wordsRead(ask);
+  const words = read.length < THREE_TAPS.length ? THREE_TAPS : read;
+  const taps = words.map((word): Tap => {
+    const { linesAlong, linesAcross } = modeOfWord(word)!;
+    return { mode: { along: linesAcross, across: linesAlong }, frequency: ask.number(`tap.${word}`) };
+  });
   const [length, width, thickness] = BLANK.map((path) => ask.number(path)) as [number, number, number];
-  const taps: readonly Tap[] = [
-    { mode: { along: 2, across: 0 }, frequency: along },
-    { mode: { along: 0, across: 2 }, frequency: across },
-    { mode: { along: 1, across: 1 }, frequency: twist },
-  ];
-  return { kind: 'taps', length, width, thickness, taps, wood: woodOf(ask) };
+  const isKnown = ask.numberIf('poisson.LR') !== undefined || ask.numberIf('poisson.LT') !== undefined;
+  const poissonScatter = isKnown ? undefined : POISSON_SCATTER;
+  return { kind: 'taps', length, width, thickness, taps, poissonScatter, wood: woodOf(ask) };
 }
 
 /** The plank lies evenly over the supports; the load hangs where the rig says. */
@@ -98,12 +113,12 @@ function woodOf(ask: Ask): OrthotropicWood {
   };
 }
 
-/**
- * As the closed forms have them: what is fitted goes with the readings as they do, to within the few per cent by which
- * one reading tells of two constants.
- */
+/** By the readings as the fit has them; by the sizes as the closed forms have them, to within the few per cent by which one reading tells of two constants. */
 function slopesOf(ask: Ask, which: Modulus, value: number): ReadonlyMap<string, number> {
-  const { test } = ask.shared('test for the solver', testOf);
+  const task = ask.shared('test for the solver', testOf);
+  const { test } = task;
+  const fit = ask.fit(task);
+  const gains = (fit.ok && fit[which]?.gains) || [];
   const powers: readonly (readonly [path: string, power: number])[] =
     test.kind === 'deflection'
       ? [
@@ -113,7 +128,15 @@ function slopesOf(ask: Ask, which: Modulus, value: number): ReadonlyMap<string, 
           [ask.numberIf('deflection.rig.width') === undefined ? 'blank.width' : 'deflection.rig.width', -1],
           [ask.numberIf('deflection.thickness') === undefined ? 'blank.thickness' : 'deflection.thickness', -3],
         ]
-      : [[`tap.${which}`, 2], ['density-when-read', 1], ['blank.thickness', -2], ...POWERS_OF_SIZE[which]];
+      : [
+          ...test.taps.map(({ mode }, i): readonly [string, number] => [
+            `tap.${modeWord({ linesAlong: mode.across, linesAcross: mode.along })}`,
+            gains[i] ?? 0,
+          ]),
+          ['density-when-read', 1],
+          ['blank.thickness', -2],
+          ...POWERS_OF_SIZE[which],
+        ];
   return new Map(powers.map(([path, power]) => [path, (power * value) / ask.number(path)]));
 }
 

@@ -128,3 +128,27 @@ function closedForm(key: string, own: number): ModelError {
   const name = english('the closed form that the reading is worked out with');
   return { key: `closed-form-${key}`, name, common: 0, own, source: `finite-element plates, ${PLATES}` };
 }
+
+/** How far the taps of a board disagree with the plate fitted to them; `own` comes from each fit. */
+export const FIT_SPREAD: ModelError = {
+  key: 'fit',
+  name: english('the taps, which do not all belong to one plate, and the Poisson ratio, which nobody read'),
+  common: 0,
+  own: 0,
+  source: 'least squares: misfit beyond the readings’ own (JCGM 100:2008, H.3)',
+};
+
+/**
+ * The three taps worked out from other modes of the same blank: standard deviation of the square of the frequency over twenty
+ * finite-element plates (a test holds them to twice as much).
+ */
+export const RELATION_ERRORS = {
+  along: relation('along', 0.025),
+  across: relation('across', 0.05),
+  twist: relation('twist', 0.02),
+} satisfies Record<string, ModelError>;
+
+function relation(key: string, own: number): ModelError {
+  const name = english('the rule by which one tap is worked out from others');
+  return { key: `tap-relation-${key}`, name, common: 0, own, source: `finite-element plates, ${PLATES}` };
+}

@@ -19,6 +19,7 @@ import {
 } from '../../mechanics/wood/measured-wood.js';
 import { USUAL_LOSS_RATIOS } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
+import { tapOf } from './tapped.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { RATIO_ERRORS, READING_ERRORS } from './model-errors.js';
 
@@ -279,10 +280,11 @@ function modulus(ask: Ask, direction: 'along' | 'across'): number {
 }
 
 function fromTap(ask: Ask, direction: 'along' | 'across'): number | undefined {
-  if (!has(ask, `tap.${direction}`, 'blank.length', 'blank.width', 'blank.thickness')) return undefined;
+  if (!has(ask, 'blank.length', 'blank.width', 'blank.thickness')) return undefined;
+  const frequency = tapOf(ask, direction);
+  if (frequency === undefined) return undefined;
   ask.doubt(READING_ERRORS[direction]);
   const extent = ask.number(direction === 'along' ? 'blank.length' : 'blank.width');
-  const frequency = ask.number(`tap.${direction}`);
   return modulusFromBendingTap(ask.number('density-when-read'), frequency, extent, ask.number('blank.thickness'));
 }
 
@@ -306,16 +308,15 @@ function fromDeflection(ask: Ask, direction: 'along' | 'across'): number | undef
 }
 
 function shear(ask: Ask): number {
-  if (has(ask, 'tap.twist', 'blank.length', 'blank.width', 'blank.thickness')) {
+  const twist = has(ask, 'blank.length', 'blank.width', 'blank.thickness') ? tapOf(ask, 'twist') : undefined;
+  if (twist !== undefined) {
     ask.doubt(READING_ERRORS.twist);
     const blank = {
       length: ask.number('blank.length'),
       width: ask.number('blank.width'),
       thickness: ask.number('blank.thickness'),
     };
-    return (
-      shearFromTwistTapCorrected(ask.number('density-when-read'), ask.number('tap.twist'), blank) * sinceMeasured(ask)
-    );
+    return shearFromTwistTapCorrected(ask.number('density-when-read'), twist, blank) * sinceMeasured(ask);
   }
   ask.doubt(RATIO_ERRORS.twist);
   const ratio = ask.numberIf(isFlatsawn(ask) ? 'species.ratio.GLT' : 'species.ratio.GLR');

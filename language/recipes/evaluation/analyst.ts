@@ -84,12 +84,20 @@ export interface WoodTask {
 export type WoodFit =
   | {
       readonly ok: true;
-      /** Pa, of what the test tells. */
-      readonly along?: number;
-      readonly across?: number;
-      readonly twist?: number;
+      readonly along?: FittedModulus;
+      readonly across?: FittedModulus;
+      readonly twist?: FittedModulus;
     }
   | { readonly ok: false; readonly problems: readonly TopProblem[] };
+
+export interface FittedModulus {
+  /** Pa */
+  readonly value: number;
+  /** Relative standard uncertainty beside that of the readings: how far they disagree with one another, and what was not fitted. */
+  readonly spread: number;
+  /** d ln modulus / d ln reading, in the order of the taps; absent for a deflection. */
+  readonly gains?: readonly number[];
+}
 
 export type SolverTask = PlateTask | WoodTask;
 export type SolverAnswer = PlateAnalysis | WoodFit;

@@ -10,11 +10,11 @@ export function fitWood(
 ): WoodFit | undefined {
   if (test.kind === 'deflection') {
     const found = fitDeflection(solver, test, shouldStop);
-    if (found.ok) return { ok: true, along: found.eAlong.value };
+    if (found.ok) return { ok: true, along: { value: found.eAlong.value, spread: 0 } };
     return found.stopped ? undefined : { ok: false, problems: found.problems };
   }
   const found = fitTaps(solver, test, shouldStop);
   if (!found.ok) return found.stopped ? undefined : { ok: false, problems: found.problems };
   const { eAlong, eAcross, shearInPlane } = found.fitted;
-  return { ok: true, along: eAlong.value, across: eAcross.value, twist: shearInPlane.value };
+  return { ok: true, along: eAlong, across: eAcross, twist: shearInPlane };
 }

@@ -15,6 +15,7 @@ import * as Facts from '../../facts/facts.js';
 import { LIMITS } from '../../facts/limits.js';
 import type { Fault } from './barrier.js';
 import { faultProblem } from './fault-problem.js';
+import { modeWord } from '../../facts/plate-mode.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
@@ -124,7 +125,7 @@ function spanFrom({ start, end }: Place, firstLine: number): Facts.Span {
 
 /** A tree node that stands for one word. */
 type WordNode = Tree.Word | Tree.Path | Tree.Text | Tree.Day | Tree.Count | Tree.Unit;
-type Node = Tree.Statement | Tree.Value | Tree.Values | Tree.Quantity | Tree.Part | WordNode;
+type Node = Tree.Statement | Tree.Value | Tree.Values | Tree.Quantity | Tree.Part | Tree.Lines | WordNode;
 
 class DefinitionReader {
   private readonly problems: Facts.Problem[];
@@ -199,6 +200,8 @@ class DefinitionReader {
         const path = this.path(node.path, prefix);
         return [{ kind: 'property', path, value: this.values(node.value), ...source, span }];
       }
+      case 'Mode':
+        return [this.mode(node, prefix, span)];
       case 'Block':
         return [this.block(node, prefix, span)];
       case 'Change': {
@@ -274,6 +277,39 @@ class DefinitionReader {
     }
     const path = this.path(node.path, prefix);
     return { kind: 'block', path, statements: this.statements(node.body, path.text), span };
+  }
+
+  /** `mode (2,1): 178 Hz`, in `tap { … }` or beside it: a tap by its path. */
+  private mode(node: Tree.Mode, prefix: string, span: Facts.Span): Facts.Statement {
+    const lines = [node.lines.along, node.lines.across];
+    const bad = lines.find(({ text }) => !/^\d{1,2}$/.test(text));
+    if (bad) {
+      const message = this.wording
+        .say`Nodal lines are counted in whole numbers, those along the grain first: \`mode (2,1): 178 Hz\`.`;
+      this.problem('bad-number', message, this.span(bad));
+      return { kind: 'unreadable', written: this.written(node), span };
+    }
+    const [linesAlong, linesAcross] = lines.map(({ text }) => Number(text)) as [number, number];
+    const { start } = span;
+    const opening = { start, end: { line: start.line, character: start.character + 'mode'.length } };
+    const { end } = this.span(node.lines);
+    const text = modeWord({ linesAlong, linesAcross });
+    const segments =
+      prefix === ''
+        ? [
+            { text: 'tap', span: opening },
+            { text, span: { start: opening.end, end } },
+          ]
+        : [{ text, span: { start, end } }];
+    const path = [prefix === '' ? 'tap' : prefix, text].join('.');
+    const source = node.source ? { source: this.text(node.source) } : {};
+    return {
+      kind: 'property',
+      path: { text: path, segments, span: { start, end } },
+      value: this.values(node.value),
+      ...source,
+      span,
+    };
   }
 
   private counted(

@@ -25,7 +25,7 @@ export interface DeflectionTest {
 }
 
 export type DeflectionFit =
-  | { readonly ok: true; readonly eAlong: FittedConstant }
+  | { readonly ok: true; readonly eAlong: Pick<FittedConstant, 'value' | 'uncertainty'> }
   | { readonly ok: false; readonly stopped: boolean; readonly problems: readonly TopProblem[] };
 
 const STEPS = 12;

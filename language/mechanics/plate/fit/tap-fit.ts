@@ -29,12 +29,18 @@ export interface TapTest {
   readonly taps: readonly Tap[];
   /** Whether Poisson's ratio is fitted too; it needs four different modes, and shows little in them. */
   readonly fitPoisson?: boolean;
+  /** Relative standard uncertainty of Poisson's ratio as given, where it is not fitted: what it leaves open stands in the spread of the moduli. */
+  readonly poissonScatter?: number;
 }
 
 export interface FittedConstant {
   readonly value: number;
   /** Relative standard uncertainty, from the taps' own uncertainty or from the misfit, whichever is larger. */
   readonly uncertainty: number;
+  /** The part of it that does not come from the uncertainty of the readings: misfit beyond that, and Poisson's ratio where it is not known. */
+  readonly spread: number;
+  /** d ln constant / d ln frequency, one per tap. */
+  readonly gains: readonly number[];
 }
 
 export interface FittedWood {
@@ -82,7 +88,12 @@ export function fitTaps(solver: TopSolver, test: TapTest, shouldStop: () => bool
     const inverse = moved && inverseOf(normal.matrix);
     if (!moved || !inverse) return refused('taps', 'The taps do not tell all of the constants apart.');
     const still = moved.every((change) => Math.abs(change) < (limit ? 1e-5 : 1e-2));
-    if (still && limit) return { ok: true, fitted: report(wood, names, misfits, weights, inverse) };
+    if (still && limit) {
+      const scatter = test.fitPoisson ? 0 : (test.poissonScatter ?? 0);
+      const poisson =
+        scatter > 0 ? slopesOf(heard.solution, ['poisson'], heard.at).map(([slope]) => slope! * scatter) : [];
+      return { ok: true, fitted: report({ wood, names, slopes, poisson, misfits, weights, inverse }) };
+    }
     if (still) {
       const fine = hear(solver, test, wood, wanted, FINE_NODES, shouldStop);
       if (!fine.ok) return fine;
@@ -223,19 +234,30 @@ function inverseOf(matrix: readonly (readonly number[])[]): number[][] | undefin
   return columns.every((column) => column !== undefined) ? columns : undefined;
 }
 
-function report(
-  wood: OrthotropicWood,
-  names: readonly Fitted[],
-  misfits: readonly number[],
-  weights: readonly number[],
-  inverse: readonly (readonly number[])[],
-): FittedWood {
+interface Fit {
+  readonly wood: OrthotropicWood;
+  readonly names: readonly Fitted[];
+  /** d ln frequency / d ln constant, one row per tap. */
+  readonly slopes: readonly (readonly number[])[];
+  /** What the scatter of Poisson's ratio does to each frequency, relative; empty where it is fitted or known. */
+  readonly poisson: readonly number[];
+  readonly misfits: readonly number[];
+  /** One over the relative standard uncertainty, by tap. */
+  readonly weights: readonly number[];
+  /** Of the normal equations. */
+  readonly inverse: readonly (readonly number[])[];
+}
+
+function report({ wood, names, slopes, poisson, misfits, weights, inverse }: Fit): FittedWood {
   const spare = misfits.length - names.length;
-  const spread = spare > 0 ? misfits.reduce((sum, misfit, i) => sum + (misfit * weights[i]!) ** 2, 0) / spare : 0;
-  const scale = Math.sqrt(Math.max(1, spread));
+  const misfit = spare > 0 ? misfits.reduce((sum, each, i) => sum + (each * weights[i]!) ** 2, 0) / spare : 0;
   const constant = (name: Fitted): FittedConstant => {
-    const k = names.indexOf(name);
-    return { value: wood[name], uncertainty: scale * Math.sqrt(inverse[k]![k]!) };
+    const row = inverse[names.indexOf(name)]!;
+    const gains = slopes.map((slope, i) => weights[i]! ** 2 * slope.reduce((sum, each, q) => sum + row[q]! * each, 0));
+    const readings = gains.reduce((sum, gain, i) => sum + (gain / weights[i]!) ** 2, 0);
+    const unknown = gains.reduce((sum, gain, i) => sum + gain * (poisson[i] ?? 0), 0) ** 2;
+    const uncertainty = Math.sqrt(Math.max(1, misfit) * readings + unknown);
+    return { value: wood[name], uncertainty, spread: Math.sqrt(uncertainty ** 2 - readings), gains };
   };
   return {
     wood,
