@@ -44,7 +44,6 @@ const STILL_UNREAD: ReadonlySet<string> = new Set([
   'alongFromSecondBending',
   'handbookElasticity',
   'elasticityFromTaps',
-  'basicSpecificGravity',
   'TWIST_TAP_SCATTER',
   'INTERSECTION_MOISTURE',
   'stringPitch',

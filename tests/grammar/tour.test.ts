@@ -34,7 +34,7 @@ const TIGHT = [
   'recipe from from from { from: from }',
   'recipe a { change change: change -> change change: by by: by change by: by 3 mm change a: by -> by }',
   'recipe a { hold hold at at by by hold by at: 3 hold a by: 3 hold a by by at: 3 hold a at 3 mm by b }',
-  'recipe a { mode mode: 3 mode (2,1): mode mode { mode (1,2): mode per "x" mode: 1 mode { } } }',
+  'recipe a { mode: 3 mode (2,1): mode mode { mode (1,2): mode per "x" mode: 1 mode { } } mode: 2 }',
   'recipe a { add add drop drop with with add: 3 drop: 3 with: 3 add add { add { } } drop { } with { } }',
   'recipe a { together "x" { } together { } reading { } reading reading { } request { } request 2026-01-01 { } }',
   'recipe a { p: below below: 3 p: below 3 p: above, above above { } note: "x" note "x" because "x" because: "x" }',
