@@ -19,6 +19,7 @@ import { registerSideBySide } from './panels/side-by-side-panel.js';
 import { RecipeInHand } from './recipe-in-hand.js';
 import { ResolvedTexts } from './resolved-texts.js';
 import { registerSavePlan } from './save-plan.js';
+import { registerRestart } from './server-restarts.js';
 import { showServerState } from './server-state.js';
 import { registerStartAShop } from './start-a-shop.js';
 import { registerLineage } from './trees/lineage-view.js';
@@ -36,6 +37,7 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     client,
     serveEditorFiles(client),
     showServerState(client),
+    registerRestart(client),
     new ResolvedTexts(client, instruments),
     new LibraryTexts(client),
     registerCompareRecipes(instruments),

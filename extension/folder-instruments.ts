@@ -1,4 +1,5 @@
 import { type Event, type TextEditor, Disposable, EventEmitter, Position, Range } from 'vscode';
+import { State } from 'vscode-languageclient';
 import type { LanguageClient } from './language-client.js';
 import { type InstrumentEntry, InstrumentsChanged, ListInstruments } from '../language/server/protocol.js';
 
@@ -7,13 +8,20 @@ export class Instruments implements Disposable {
   private readonly changed = new EventEmitter<undefined>();
   /** An edit has been worked in: whatever was asked for before may be out of date. */
   readonly onDidChange: Event<undefined> = this.changed.event;
+  private readonly lost = new EventEmitter<undefined>();
+  /** The server is gone: whatever was asked for before is what was known last. */
+  readonly onDidLose: Event<undefined> = this.lost.event;
   private readonly parts: Disposable;
 
   constructor(private readonly client: LanguageClient) {
     // The client keeps one listener for each kind of news, so everybody else listens here.
     this.parts = Disposable.from(
       this.changed,
+      this.lost,
       client.onNotification(InstrumentsChanged, () => this.changed.fire(undefined)),
+      client.onDidChangeState(({ newState }) => {
+        if (newState === State.Stopped) this.lost.fire(undefined);
+      }),
     );
   }
 

@@ -1,6 +1,7 @@
 import { type ExtensionContext, workspace } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { LIBRARY_SCHEME } from '../language/server/protocol.js';
+import { ServerRestarts } from './server-restarts.js';
 
 /** The client, of whichever kind this VS Code can run. */
 export type LanguageClient = BaseLanguageClient;
@@ -20,5 +21,5 @@ export function documents() {
 export function clientOptions(context: ExtensionContext): LanguageClientOptions {
   const files = workspace.createFileSystemWatcher('**/*.bookmatch');
   context.subscriptions.push(files);
-  return { documentSelector: documents(), synchronize: { fileEvents: files } };
+  return { documentSelector: documents(), synchronize: { fileEvents: files }, errorHandler: new ServerRestarts() };
 }

@@ -1,5 +1,6 @@
 import { Disposable, LanguageStatusSeverity, l10n, languages } from 'vscode';
 import { State } from 'vscode-languageclient';
+import { COMMANDS } from '../language/server/protocol.js';
 import { documents, type LanguageClient } from './language-client.js';
 
 /** Says beside the language mode whether the recipes are being checked. */
@@ -10,6 +11,7 @@ export function showServerState(client: LanguageClient): Disposable {
     item.busy = state === State.Starting;
     item.severity = state === State.Stopped ? LanguageStatusSeverity.Error : LanguageStatusSeverity.Information;
     item.text = describe(state);
+    item.command = state === State.Stopped ? { command: COMMANDS.restart, title: l10n.t('Restart') } : undefined;
   };
   show(client.state);
   return Disposable.from(
@@ -21,5 +23,5 @@ export function showServerState(client: LanguageClient): Disposable {
 function describe(state: State): string {
   if (state === State.Running) return l10n.t('Recipes are checked as you type');
   if (state === State.Starting) return l10n.t('Getting ready to check recipes');
-  return l10n.t('Recipes are not checked; reload the window, or see the Bookmatch output');
+  return l10n.t('Recipes are not checked; the Bookmatch output says more');
 }

@@ -1,4 +1,17 @@
 import { type Disposable, commands, l10n, window } from 'vscode';
+import { COMMANDS } from '../../language/server/protocol.js';
+import { isRefusal } from '../refusal.js';
+
+/** What the server says of a fault of its own is a sentence; without a server there is one to start. */
+async function tellTrouble(error: unknown): Promise<void> {
+  if (isRefusal(error)) {
+    void window.showErrorMessage(error.message);
+    return;
+  }
+  const restart = l10n.t('Restart');
+  const words = l10n.t('The recipes cannot be read just now; the Bookmatch output says more.');
+  if ((await window.showErrorMessage(words, restart)) === restart) await commands.executeCommand(COMMANDS.restart);
+}
 
 /** A command as the maker meets it: whatever goes wrong is said in a sentence, and the details go to the console. */
 export function makerCommand(id: string, carryOut: (...args: unknown[]) => Promise<void>): Disposable {
@@ -7,9 +20,7 @@ export function makerCommand(id: string, carryOut: (...args: unknown[]) => Promi
       await carryOut(...args);
     } catch (error) {
       console.error(error);
-      void window.showErrorMessage(
-        l10n.t('The recipes cannot be read just now: reload the window, or see what the Bookmatch output says.'),
-      );
+      void tellTrouble(error);
     }
   });
 }

@@ -12,6 +12,12 @@ export interface ToPage<Subject, Content, W extends Words> {
   readonly words: W;
 }
 
+/** From the extension: what stands on the page may be out of date; why, in a sentence. Until something is shown again. */
+export interface OldToPage {
+  readonly kind: 'old';
+  readonly why: string;
+}
+
 /** From the page: it has been (re)loaded and shows nothing yet, or the maker wants something done. */
 export type FromPage<Action> = { readonly kind: 'ready' } | { readonly kind: 'act'; readonly action: Action };
 

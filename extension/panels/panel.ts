@@ -1,6 +1,7 @@
-import { type Uri, type WebviewPanel, Disposable, ViewColumn, window } from 'vscode';
+import { type Uri, type WebviewPanel, Disposable, l10n, ViewColumn, window } from 'vscode';
 import type { Instruments } from '../folder-instruments.js';
-import type { FromPage, Kept, ToPage, Words } from './messages.js';
+import { isRefusal } from '../refusal.js';
+import type { FromPage, Kept, OldToPage, ToPage, Words } from './messages.js';
 import { pagesFolder, panelPage } from './panel-page.js';
 
 /** What one sort of panel is about. Everything is plain data, since it goes to the page and back as messages. */
@@ -39,6 +40,7 @@ export class Panel<Subject, Content, W extends Words, Action> implements Disposa
     this.type = `bookmatch.${kind.name}`;
     this.parts = Disposable.from(
       instruments.onDidChange(() => void this.update()),
+      instruments.onDidLose(() => void this.update()),
       window.registerWebviewPanelSerializer(this.type, {
         deserializeWebviewPanel: (tab, kept?: Partial<Kept<unknown, unknown>>) => {
           const subject = kept?.subject;
@@ -91,8 +93,21 @@ export class Panel<Subject, Content, W extends Words, Action> implements Disposa
       this.sent = written;
       await open.tab.webview.postMessage(message);
     } catch (error) {
-      console.error(error); // no server to ask; its next news brings the next question
+      // No server to ask, or one that met a fault; its next news brings the next question.
+      console.error(error);
+      if (asked === this.asked && open === this.open) await this.tellOld(open.tab, error);
     }
+  }
+
+  /** What is shown stays, and says of itself that it is old. */
+  private async tellOld({ webview }: WebviewPanel, error: unknown): Promise<void> {
+    const why = isRefusal(error)
+      ? error.message
+      : l10n.t(
+          'The server of Bookmatch does not answer: what is shown here may be out of date. Bookmatch: Restart starts it anew.',
+        );
+    this.sent = '';
+    await webview.postMessage({ kind: 'old', why } satisfies OldToPage);
   }
 
   dispose(): void {

@@ -5,17 +5,23 @@
 import type { SolverAnswer, SolverTask } from '../recipes/evaluation/analyst.js';
 import type { PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
 
+/** How long a plate may take, ms; the heaviest that is built takes some two seconds. */
+const PATIENCE = 60_000;
+
 export class NestedWorker implements PlateWorker {
   private worker: Promise<Worker> | undefined;
+  private watch: ReturnType<typeof setTimeout> | undefined;
   private done: ((analysis: SolverAnswer | undefined) => void) | undefined;
 
   constructor(
     /** Where the script lies. Asked once for each worker started. */
     private readonly address: () => Promise<string>,
+    private readonly patience: number = PATIENCE,
   ) {}
 
   solve(task: SolverTask, done: (analysis: SolverAnswer | undefined) => void): void {
     this.done = done;
+    this.watch = setTimeout(() => this.giveUp(), this.patience);
     this.worker ??= this.start();
     const { worker } = this;
     worker.then(
@@ -64,6 +70,7 @@ export class NestedWorker implements PlateWorker {
   }
 
   private finish(analysis: SolverAnswer | undefined): void {
+    clearTimeout(this.watch);
     const { done } = this;
     this.done = undefined;
     done?.(analysis);

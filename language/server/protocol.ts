@@ -150,6 +150,8 @@ export const COMMANDS = {
   showEffects: 'bookmatch.showEffects',
   /** Argument: name. Without it, the instrument at the cursor. */
   showDrawing: 'bookmatch.showDrawing',
+  /** No argument. Ends the server if it runs, and starts it anew. */
+  restart: 'bookmatch.restart',
 } as const;
 
 // ---- beside the text ------------------------------------------------------------------------------------------------

@@ -76,6 +76,23 @@ describe('the solver in a worker of the browser', () => {
     expect(FakeWorker.all.every(({ ended }) => ended)).toBe(true);
   });
 
+  it('that falls silent is ended, and another takes the next plate', async () => {
+    const worker = new NestedWorker(() => Promise.resolve('http://localhost/solver.js'), 20);
+    const done = vi.fn();
+    worker.solve(TASK, done);
+    await vi.waitFor(() => expect(done).toHaveBeenCalledTimes(1));
+    expect(done.mock.calls[0]![0]).toMatchObject({ ok: false });
+    expect(FakeWorker.all[0]!.ended).toBe(true);
+    worker.solve(TASK, done);
+    await soon();
+    FakeWorker.all[1]!.onmessage!({ data: ANSWER });
+    expect(done.mock.calls[1]).toEqual([ANSWER]);
+    // Long past its time, what was answered is not given up.
+    await new Promise((later) => setTimeout(later, 40));
+    expect(done).toHaveBeenCalledTimes(2);
+    expect(FakeWorker.all[1]!.ended).toBe(false);
+  });
+
   it('says so when it cannot be started or breaks', async () => {
     const lost = new NestedWorker(() => Promise.reject(new Error('no address')));
     const done = vi.fn();

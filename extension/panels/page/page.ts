@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /** The page's side of a panel: draws what the extension sends, keeps what the maker chose, sends what they want done. */
 import { type TemplateResult, render } from 'lit';
-import type { FromPage, Kept, ToPage, Words } from '../messages.js';
+import type { FromPage, Kept, OldToPage, ToPage, Words } from '../messages.js';
 import './page.css';
 
 interface Editor {
@@ -32,7 +32,11 @@ export function openPage<Subject, Content, W extends Words, View extends object,
   const editor = acquireVsCodeApi();
   const kept = editor.getState() as Partial<Kept<Subject, View>> | undefined;
   const root = document.createElement('main');
-  document.body.append(root);
+  const old = document.createElement('p');
+  old.className = 'old';
+  old.setAttribute('role', 'status');
+  old.hidden = true;
+  document.body.append(old, root);
   let view: View = { ...first, ...kept?.view };
   let newest: ToPage<Subject, Content, W> | undefined;
 
@@ -48,7 +52,13 @@ export function openPage<Subject, Content, W extends Words, View extends object,
     editor.setState({ subject, view } satisfies Kept<Subject, View>);
     render(draw({ subject, content, words, view, look, act }), root);
   };
-  window.addEventListener('message', ({ data }: MessageEvent<ToPage<Subject, Content, W>>) => {
+  window.addEventListener('message', ({ data }: MessageEvent<ToPage<Subject, Content, W> | OldToPage>) => {
+    old.hidden = data.kind !== 'old';
+    root.classList.toggle('as-it-was', data.kind === 'old');
+    if (data.kind === 'old') {
+      old.textContent = data.why;
+      return;
+    }
     newest = data;
     redraw();
   });
