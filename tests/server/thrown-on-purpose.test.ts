@@ -20,14 +20,15 @@ function trapped<T extends object>(of: T): T {
         throw new TypeError('thrown on purpose');
       }
       const value: unknown = Reflect.get(target, key, target);
-      if (typeof value === 'function') return (value as () => unknown).bind(target);
+      if (typeof value === 'function') return (value as (this: T) => unknown).bind(target);
       return key === 'workshop' || key === 'shelf' || key === 'checks' ? trapped(value as object) : value;
     },
   });
 }
 
-function getter(key: 'desk' | 'parser'): (this: Session) => object {
-  return Object.getOwnPropertyDescriptor(Session.prototype, key)!.get as (this: Session) => object;
+function getter(key: 'desk' | 'parser'): (session: Session) => object {
+  const descriptor = Object.getOwnPropertyDescriptor(Session.prototype, key)!;
+  return (session) => descriptor.get!.call(session) as object;
 }
 
 let open: OpenEditor;
@@ -36,7 +37,7 @@ beforeAll(async () => {
   for (const key of ['desk', 'parser'] as const) {
     const get = getter(key);
     vi.spyOn(Session.prototype, key, 'get').mockImplementation(function (this: Session) {
-      return trapped(get.call(this)) as Desk & Session['parser'];
+      return trapped(get(this)) as Desk & Session['parser'];
     });
   }
   open = await openEditor(FILES);
@@ -101,7 +102,7 @@ describe('in what our own panels and commands ask for: the sentence comes in pla
     const before = thrown;
     const answer: unknown = await ask().catch((refusal: unknown) => refusal);
     armed = false;
-    if (thrown === before) return expect(NEED_NO_DESK).toContain(method);
+    if (thrown === before) { expect(NEED_NO_DESK).toContain(method); return; }
     const trouble = (answer as { trouble?: string } | null)?.trouble;
     if (trouble === undefined) {
       expect(answer).toMatchObject({
@@ -120,7 +121,7 @@ const NEED_NO_DESK: readonly string[] = ['bookmatch/libraryText', 'bookmatch/sta
 
 describe('in reading', () => {
   const parser = createParser();
-  const text = FILES[MODEL_URI]!;
+  const text = FILES[MODEL_URI];
 
   it('a definition: it has the fault for its finding, is found by its name, and the others are read', () => {
     const log: string[] = [];
