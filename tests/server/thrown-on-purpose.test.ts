@@ -102,7 +102,10 @@ describe('in what our own panels and commands ask for: the sentence comes in pla
     const before = thrown;
     const answer: unknown = await ask().catch((refusal: unknown) => refusal);
     armed = false;
-    if (thrown === before) { expect(NEED_NO_DESK).toContain(method); return; }
+    if (thrown === before) {
+      expect(NEED_NO_DESK).toContain(method);
+      return;
+    }
     const trouble = (answer as { trouble?: string } | null)?.trouble;
     if (trouble === undefined) {
       expect(answer).toMatchObject({
