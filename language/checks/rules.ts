@@ -13,6 +13,7 @@ import { BRIDGE_OFF_THE_SCALE } from './layout/bridge-place.js';
 import { BRIDGE_PLATE_UNDER_BRACE } from './layout/bridge-plate.js';
 import { CUTAWAY_INTO_NECK } from './layout/cutaway.js';
 import { OFF_THE_PLATE } from './layout/off-the-plate.js';
+import { OUTLINE_DISAGREES } from './layout/outline-disagrees.js';
 import { OVER_THE_HOLE } from './layout/over-the-hole.js';
 import { SOLVED_OTHERWISE } from './layout/solved-otherwise.js';
 import { SIZES_DISAGREE } from './layout/sizes-disagree.js';
@@ -80,6 +81,7 @@ export const RULES: readonly Rule[] = [
   BRIDGE_PLATE_UNDER_BRACE,
   CUTAWAY_INTO_NECK,
   SIZES_DISAGREE,
+  OUTLINE_DISAGREES,
   changes.STALE_CHANGE,
   changes.SILENT_OVERRIDE,
   changes.CHANGE_OF_NOTHING,

@@ -57,15 +57,17 @@ export function bodyArea(body: Body): number {
   return integrateAlong(body.outline, (x, b) => b + body.trebleWidth(x));
 }
 
-/** Length (m) around the plate. */
+/** Length (m) around the plate, flat ends included. */
 export function bodyPerimeter(body: Body): number {
+  const { length } = body.outline;
+  const flat = [0, length].reduce((sum, end) => sum + body.bassWidth(end) + body.trebleWidth(end), 0);
   const bass = outlinePolyline(body.outline, 800);
-  return polylineLength(bass) + polylineLength(treblePolyline(body, 800));
+  return polylineLength(bass) + polylineLength(treblePolyline(body, 800)) + flat;
 }
 
 /**
  * The whole outline as a closed ring of 2 · `perSide` points, `[station, offset]`, bass side first; closer together towards
- * the ends, where it turns fastest.
+ * the ends, where it turns fastest. An end that is flat has two points, not one.
  */
 export function bodyRing(body: Body, perSide: number): readonly PlanPoint[] {
   const { length } = body.outline;
@@ -75,7 +77,22 @@ export function bodyRing(body: Body, perSide: number): readonly PlanPoint[] {
   );
   const bass = stations.map((x): PlanPoint => [x, -body.bassWidth(x)]);
   const treble = stations.map((x): PlanPoint => [x, body.trebleWidth(x)]);
-  return [[0, 0], ...bass, [length, 0], ...treble.reverse()];
+  return [...endOf(body, 0), ...bass, ...endOf(body, length), ...treble.reverse()];
+}
+
+/** In the order of the ring: at the tail from treble to bass, at the neck from bass to treble. */
+function endOf(body: Body, x: number): readonly PlanPoint[] {
+  const [bass, treble] = [body.bassWidth(x), body.trebleWidth(x)];
+  if (!(bass > 0 && treble > 0)) return [[x, 0]];
+  return x === 0
+    ? [
+        [x, treble],
+        [x, -bass],
+      ]
+    : [
+        [x, -bass],
+        [x, treble],
+      ];
 }
 
 /** The treble edge from tail to neck as `count` + 1 points, y counted from the centre line outwards. */

@@ -12,10 +12,10 @@ import { naturalSpline } from './natural-spline.js';
 export interface Outline {
   /** m, tail to neck end */
   readonly length: number;
-  /** m, radius of curvature at the tail end of the centre line */
+  /** m, radius of curvature at the tail end of the centre line; infinite where that is flat */
   readonly tailRadius: number;
   readonly neckRadius: number;
-  /** Half width (m) at station `x`; zero outside 0 … length. */
+  /** Half width (m) at station `x`; zero outside 0 … length, and at an end that is not flat. */
   halfWidth(x: number): number;
 }
 

@@ -78,8 +78,12 @@ const POINTS_A_SIDE = 60;
 export function outlineOf(ask: Ask): Outlined {
   const body = bodyOf(ask);
   const { length } = body.outline;
-  const halfWidths = ['lower-bout', 'upper-bout'].map((bout) => body.bassWidth(ask.number(`body.${bout}.station`)));
-  return { length, width: 2 * Math.max(...halfWidths), points: bodyRing(body, POINTS_A_SIDE) };
+  const points = bodyRing(body, POINTS_A_SIDE);
+  // The bouts are the widest places; a trace is as wide as it was read off.
+  const halfWidths = ask.value('body.outline')
+    ? points.map(([, y]) => Math.abs(y))
+    : ['lower-bout', 'upper-bout'].map((bout) => body.bassWidth(ask.number(`body.${bout}.station`)));
+  return { length, width: 2 * Math.max(...halfWidths), points };
 }
 
 /** As wide as it is glued, from end to end, square-cut; what is carved shows in the heights. */
