@@ -125,6 +125,17 @@ describe('leaves alone', () => {
   });
 });
 
+it.each([
+  ['between definitions', `rig a { }${'\n'.repeat(2_000_000)}rig b { }\n`, 'rig a { }\n\nrig b { }\n'],
+  ['within one', `rig a {${'\n'.repeat(2_000_000)}span: 3 mm }\n`, /^rig a \{\n+ *span: 3 mm/],
+])(
+  'two million empty lines %s are laid out',
+  (_, text, wanted) => {
+    expect(format(text)).toMatch(wanted);
+  },
+  120_000,
+);
+
 describe('edits', () => {
   it('touch only what changes', () => {
     const text = 'shop a {\n  title: "A"\n  vary   at most 1\n\n\n}\n';

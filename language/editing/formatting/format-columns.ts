@@ -45,9 +45,14 @@ interface Cell {
   readonly like: string;
 }
 
+/** As many as a file has lines: too many to hand to a function one by one. */
+function largest(numbers: readonly number[]): number {
+  return numbers.reduce((most, each) => Math.max(most, each), 0);
+}
+
 function keepColumns(lines: readonly LaidOut[]): void {
   const cells = lines.map(cellsOf);
-  const most = Math.max(0, ...cells.map((own) => own.length));
+  const most = largest(cells.map((own) => own.length));
   for (let k = 0; k < most; k++) {
     const isUnder = (i: number): boolean => {
       const [above, here] = [cells[i - 1]!, cells[i]!];
@@ -98,7 +103,7 @@ function keepComments(lines: readonly LaidOut[]): void {
     const first = comment(run[0]!);
     if (!first) continue;
     const ends = run.map((i) => widthOf(lines[i]!.pieces!, lines[i]!.pieces!.length - 1));
-    const column = Math.max(first.word.start, ...ends.map((end) => end + 2));
+    const column = Math.max(first.word.start, largest(ends.map((end) => end + 2)));
     for (const [n, i] of run.entries()) comment(i)!.gap = column - ends[n]!;
   }
 }
@@ -106,7 +111,7 @@ function keepComments(lines: readonly LaidOut[]): void {
 /** Puts one piece of each line into one column, each at least so far from the piece before. */
 function align(lines: readonly Piece[][], places: readonly number[], least: readonly number[]): void {
   const ends = lines.map((pieces, n) => widthOf(pieces, places[n]!));
-  const column = Math.max(...ends.map((end, n) => end + least[n]!));
+  const column = largest(ends.map((end, n) => end + least[n]!));
   for (const [n, pieces] of lines.entries()) pieces[places[n]!]!.gap = column - ends[n]!;
 }
 
