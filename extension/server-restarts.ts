@@ -1,7 +1,13 @@
 import { type Disposable, commands, l10n, window } from 'vscode';
-import { CloseAction, type CloseHandlerResult, ErrorAction, type ErrorHandler, State } from 'vscode-languageclient';
+import {
+  type BaseLanguageClient,
+  CloseAction,
+  type CloseHandlerResult,
+  ErrorAction,
+  type ErrorHandler,
+  State,
+} from 'vscode-languageclient';
 import { COMMANDS } from '../language/server/protocol.js';
-import type { LanguageClient } from './language-client.js';
 
 /** A server that ends is started again so often within so long (ms); what ends oftener ends at once each time. */
 const TRIES = 4;
@@ -34,7 +40,7 @@ export class ServerRestarts implements ErrorHandler {
 }
 
 /** `Bookmatch: Restart`: ends the server if it runs, and starts it anew. */
-export function registerRestart(client: LanguageClient): Disposable {
+export function registerRestart(client: BaseLanguageClient): Disposable {
   return commands.registerCommand(COMMANDS.restart, async () => {
     try {
       if (client.state === State.Running) await client.stop();

@@ -145,7 +145,7 @@ describe('the whole', () => {
   });
 
   it('has shortcuts that lead somewhere and hide nothing', () => {
-    for (const [word, path] of Object.entries(SHORTCUTS)) {
+    for (const [word, path] of SHORTCUTS) {
       const found = catalogue.part(path) ?? catalogue.property(path);
       expect(found, `${word} → ${path}`).toBeDefined();
       expect(catalogue.property(word, 'recipe'), word).toBeUndefined();

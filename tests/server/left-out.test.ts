@@ -18,7 +18,10 @@ function told(session: Session): Readonly<Record<string, string>> {
   return Object.fromEntries(
     all
       .filter(([, diagnostics]) => diagnostics.length > 0)
-      .map(([uri, [first]]) => [decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)), String(first!.message)]),
+      .map(([uri, [first]]) => [
+        decodeURIComponent(uri.slice(uri.lastIndexOf('/') + 1)),
+        typeof first!.message === 'string' ? first!.message : first!.message.value,
+      ]),
   );
 }
 

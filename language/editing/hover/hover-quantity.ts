@@ -14,7 +14,7 @@ import { cited } from '../../wording/cited.js';
 export function quantityHover(desk: Desk, subject: Subject, path: string, quantity: DerivedQuantity): string {
   const { evaluation } = subject;
   const { wording } = desk.workshop;
-  const { say, text, told } = wording;
+  const { say, text } = wording;
   const derived = evaluation?.derived(path);
   if (!evaluation || !derived) {
     return paragraphs(`**${plain(path)}**`, text(quantity.sentence), formulaOf(quantity, wording));

@@ -13,7 +13,7 @@ export function broughtBy(name: string, find: (name: string) => Definition | und
   const taken = new Set<string>();
   const brought: Brought[] = [];
   // By hand and not by calls within calls: a chain may be as long as a file.
-  const open: { readonly definition: Definition; readonly rest: Iterator<Statement> }[] = [];
+  const open: { readonly definition: Definition; readonly rest: Iterator<Statement, undefined> }[] = [];
   const takeUp = (next: string) => {
     const definition = taken.has(next) ? undefined : find(next);
     taken.add(next);
@@ -21,8 +21,9 @@ export function broughtBy(name: string, find: (name: string) => Definition | und
   };
   takeUp(name);
   for (let inner = open.at(-1); inner !== undefined; inner = open.at(-1)) {
-    const { done, value: statement } = inner.rest.next();
-    if (done) open.pop();
+    const next = inner.rest.next();
+    const statement = next.done ? undefined : next.value;
+    if (statement === undefined) open.pop();
     else if (statement.kind === 'with') takeUp(statement.name.text);
     else if (statement.kind === 'property') brought.push({ statement, definition: inner.definition });
   }

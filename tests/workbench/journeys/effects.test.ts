@@ -39,7 +39,9 @@ journey(
     await cell.waitFor({ timeout: 120_000 });
     await cell.click();
     const detail = section(frame, 'soundhole.diameter 95 mm on resonance.air');
-    expect(await detail.innerText()).toMatch(/computed −2\.\d ± .*your builds say .*together −2\.\d/);
+    await expect
+      .poll(() => detail.innerText(), { timeout: 120_000 })
+      .toMatch(/computed −2\.\d ± .*your builds say .*together −2\.\d/);
     expect(await detail.locator('svg.plot circle.mark.together').count()).toBe(1);
     expect(await detail.locator('svg.plot.wide circle').count()).toBe(24);
     expect(await detail.locator('table.builds tbody tr', { hasText: 'no-40' }).innerText()).toContain('95 mm');

@@ -2,7 +2,7 @@
  * A plan and its mirror image get meshes that are mirror images: of the two, always the same one is meshed. Which one is told by
  * how what lies on the plate is spread to the left and right of its middle; a plan that is its own image is meshed as it is.
  */
-import type { TopMesh } from './mesh.js';
+import type { TopMesh } from './top-mesh.js';
 import type { Point, TopModel } from '../model.js';
 
 const over = ([x, y]: Point): Point => [x, -y];
