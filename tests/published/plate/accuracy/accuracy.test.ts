@@ -13,7 +13,7 @@ import { rotationSection, shellSection, solidSection } from './braced-tops.js';
 
 const FILE = resolve('language/mechanics/plate/accuracy.md');
 
-test.runIf(THOROUGH)('the table of accuracy is what comes out', { timeout: 240_000 }, async () => {
+test.runIf(THOROUGH)('the table of accuracy is what comes out', { timeout: 900_000 }, async () => {
   const text = `
 # How near the top solver comes
 
