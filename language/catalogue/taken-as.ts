@@ -27,6 +27,8 @@ const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['bridge.offset', NONE],
   ['soundhole.offset', NONE],
   ['port.count', { si: 1 }],
+  ['rosette.width', NONE],
+  ['rosette.channel-depth', NONE],
   ['saddle.mass', NONE],
   ['bridge.pins.mass', NONE],
   ['bridge.plate.mass', NONE],

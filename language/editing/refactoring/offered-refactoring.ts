@@ -5,7 +5,8 @@ import type { BookmatchParser } from '../../recipes/shelf/reader.js';
 import { type Desk, isBefore } from '../../checks/desk.js';
 
 /** `extract`: something gets a definition of its own. `move`: the same on another line. */
-export type RefactoringKind = 'extract' | 'inline' | 'rewrite' | 'move';
+/** All but `move` and `change` keep what is said. */
+export type RefactoringKind = 'extract' | 'inline' | 'rewrite' | 'move' | 'change';
 
 export type Offer =
   | { readonly title: string; readonly kind: RefactoringKind; readonly edits: readonly Edit[] }

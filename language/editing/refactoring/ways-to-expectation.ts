@@ -35,13 +35,13 @@ function offers(
   const found = waysTo(workshop, recipe.values, { quantity: path, low, high }, recipe.holds.map(({ quantity }) => quantity)); // prettier-ignore
   const title = say`Ways to meet ${path}`;
   if (found.pending && found.ways.length === 0) {
-    return [{ title, kind: 'rewrite', reason: say`${path} is still being worked out. Ask again in a moment.` }];
+    return [{ title, kind: 'change', reason: say`${path} is still being worked out. Ask again in a moment.` }];
   }
   if (found.ways.length === 0) {
     return [
       {
         title,
-        kind: 'rewrite',
+        kind: 'change',
         reason: say`No single change within what can be built meets this. Two changes may, or another wish.`,
       },
     ];
@@ -53,6 +53,6 @@ function offers(
   };
   return found.ways.slice(0, MOST).map((way): Offer => {
     const { change, result } = wayInWords(way, found, workshop.wording);
-    return { title: say`${change} (${path} ${result})`, kind: 'rewrite', edits: wayEdits(definition, way, shop) };
+    return { title: say`${change} (${path} ${result})`, kind: 'change', edits: wayEdits(definition, way, shop) };
   });
 }

@@ -6,6 +6,7 @@ import type { Ask } from '../evaluation/evaluation.js';
 import { bodyOf } from './layout/outline.js';
 import { soundholeIfAny } from './layout/soundhole.js';
 import { type OptionMass, optionMasses } from './option-masses.js';
+import { taken } from './taken.js';
 
 export interface Riding {
   readonly masses: readonly RidingMass[];
@@ -50,11 +51,10 @@ function rosette(ask: Ask): readonly RidingMass[] {
   const mass = ask.numberIf('rosette.mass');
   const hole = soundholeIfAny(ask);
   if (mass === undefined || !hole) return [];
-  const width = ask.numberIf('rosette.width') ?? 0;
+  const width = taken(ask, 'rosette.width');
   const inner = ask.numberIf('rosette.inner-diameter') ?? Math.max(hole.along, hole.across) + width;
   const radius = inner / 2 + width / 2;
-  const channel =
-    Math.PI * ((inner / 2 + width) ** 2 - (inner / 2) ** 2) * (ask.numberIf('rosette.channel-depth') ?? 0);
+  const channel = Math.PI * ((inner / 2 + width) ** 2 - (inner / 2) ** 2) * taken(ask, 'rosette.channel-depth');
   const more = mass - ask.number('top.wood.density') * channel;
   if (!(more > 0)) return [];
   return Array.from({ length: AROUND }, (_, i): RidingMass => {

@@ -12,9 +12,10 @@ const KINDS: Readonly<Record<RefactoringKind, CodeActionKind>> = {
   inline: CodeActionKind.RefactorInline,
   rewrite: CodeActionKind.RefactorRewrite,
   move: CodeActionKind.RefactorMove,
+  change: CodeActionKind.RefactorRewrite,
 };
 
-export const CODE_ACTION_KINDS: CodeActionKind[] = [CodeActionKind.QuickFix, ...Object.values(KINDS)];
+export const CODE_ACTION_KINDS: CodeActionKind[] = [CodeActionKind.QuickFix, ...new Set(Object.values(KINDS))];
 
 export function serveCodeActions({ connection, session, versionOf, answer, client }: Serving): void {
   const { desk, parser } = session;

@@ -101,7 +101,8 @@ function offersAt({ chain, name, pick }: Asked) {
   const range = [ranges.at(-1)!, ranges[0]!, wish ?? anywhere, anywhere][pick % 4]!;
   const given = offersFor([chain, PACKAGES, VENNICK], range);
   const kept = given.offers.filter(
-    (offer): offer is Exclude<Offer, { reason: string }> => !('reason' in offer) && offer.kind !== 'move',
+    (offer): offer is Exclude<Offer, { reason: string }> =>
+      !('reason' in offer) && offer.kind !== 'move' && offer.kind !== 'change',
   );
   return { given, kept };
 }
