@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { Wording } from '../../language/wording/wording.js';
+import { partNamesLookedUp, tellAll } from './every-part-name.js';
 import { messagesInCode } from './every-message.js';
 import { type Sentences, sentencesInCode } from './every-sentence.js';
 import { sentencesInTables } from './every-table-text.js';
+import { marked } from './marked-words.js';
 import { germanByArea, translationsOf } from './translations.js';
 
 const wanted: Sentences = new Map([...sentencesInTables(), ...sentencesInCode('language'), ...messagesInCode()]);
@@ -12,8 +15,14 @@ describe('the German words', () => {
     expect([...wanted].filter(([english]) => !(english in german)).map(told)).toEqual([]);
   });
 
+  it('tell every part, property and choice of a recipe', () => {
+    const told = tellAll(new Wording(marked(german), 'de'));
+    expect(told.filter(([, said]) => /[A-Za-z]{2}/.test(said))).toEqual([]);
+  });
+
   it('are each for something that is still said', () => {
-    expect(Object.keys(german).filter((english) => !wanted.has(english))).toEqual([]);
+    const names = partNamesLookedUp();
+    expect(Object.keys(german).filter((english) => !wanted.has(english) && !names.has(english))).toEqual([]);
   });
 
   it('have the same parts in them as the English ones', () => {

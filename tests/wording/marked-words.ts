@@ -3,6 +3,7 @@
  * the same sentences as a real one, in which `a` is written `ａ`. What then still stands there in plain letters is
  * either written by a maker or a word of the language itself, or it is English that no translation can reach.
  */
+import { readFileSync } from 'node:fs';
 import { BRACE_ROLES } from '../../language/catalogue/brace-roles.js';
 import { catalogue } from '../../language/catalogue/catalogue.js';
 import species from '../../language/catalogue/species.bookmatch?raw';
@@ -12,6 +13,9 @@ import { UNITS } from '../../language/quantities/units.js';
 import { INSTRUMENT_QUANTITIES } from '../../language/recipes/derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from '../../language/recipes/derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from '../../language/recipes/derived/wood-quantities.js';
+import { SHEET_KINDS } from '../../language/sheets/sheet.js';
+import { PLAN_FORMATS } from '../../language/cli/plan-command.js';
+import { PAPERS } from '../../language/reports/plan/write/tiles.js';
 import { ANY_TITLE, SITE } from './titles.js';
 import type { Translations } from '../../language/wording/wording.js';
 
@@ -90,11 +94,16 @@ function unitWords(): readonly string[] {
   return UNITS.flatMap((unit) => Object.values(unit).filter((value) => typeof value === 'string'));
 }
 
+/** As the program itself declares them. */
+export const COMMANDS: readonly string[] = [
+  ...readFileSync('language/cli/run.ts', 'utf8').matchAll(/\.command\('(\w+)'\)/g),
+].map(([, name]) => name!);
+
 /** Commands and options of the program, and what only programs read. */
-const PROGRAM = (
-  'bookmatch check show compare effects sheet lineage format rules help paths code off ' +
-  'text json sarif github html bench client care papers error warning information hint'
-).split(' ');
+const PROGRAM =
+  'bookmatch help paths wish code off text json csv sarif github html orders error warning information hint'
+    .split(' ')
+    .concat(SHEET_KINDS, COMMANDS, PLAN_FORMATS, Object.keys(PAPERS));
 
 /** Names that a maker gave: of definitions, and others that are numbered as those are. */
 function defined(texts: readonly string[]): readonly string[] {
