@@ -67,7 +67,7 @@ journey('an order in the text offers its sheets, the one for the client first', 
       ['Client', 'Setup', 'Species', 'Bench'].map((kind) => expect.stringContaining(kind) as string),
     );
     await choose(page, 'Client sheet');
-    const frame = await panelPage(page, 'vennick-38, for order c-07');
+    const frame = await panelPage(page, 'vennick-38');
     expect(await frame.locator('section', { hasText: 'What was agreed' }).first().innerText()).toContain('2026-09-01');
     await picture(page, 'client-sheet');
     await turnTo(frame, 'Species and papers', KINDS.get('Species and papers')!);
