@@ -80,8 +80,8 @@ function steelString(mm: Length, grams: Mass): Sizes {
     bracing: [
       'wood: brace-stock',
       ...braces(mm, [
-        ['x-bass', [80, -175], [398, 128], leg],
-        ['x-treble', [80, 175], [398, -128], leg],
+        ['x-bass', [69, -174], [389, 130], leg],
+        ['x-treble', [69, 174], [389, -130], leg],
         ['tone-bar-1', [150, 70], [92, -110], bar],
         ['tone-bar-2', [95, 72], [48, -66], bar],
         ['upper-transverse', [412, -137], [412, 137], `width: ${mm(14)}   height: ${mm(12)}   profile: rectangular`],
@@ -92,7 +92,7 @@ function steelString(mm: Length, grams: Mass): Sizes {
       ...braces(mm, [
         ['back-1', [410, -140], [410, 140], across],
         ['back-2', [308, -119], [308, 119], across],
-        ['back-3', [204, -149], [204, 149], wide],
+        ['back-3', [204, -144], [204, 144], wide],
         ['back-4', [104, -186], [104, 186], wide],
       ]),
     ],
