@@ -51,7 +51,7 @@ journey('a hold shows at once what it comes to', async (page) => {
   await complete(page, 'top.th', 'top.thickness');
   await page.keyboard.press('Escape');
   await page.keyboard.press('ArrowUp');
-  await whereIs(page, 'hold top.stiffness.along by top.thickness= 2.68 mm, was 2.66 mm');
+  await whereIs(page, 'hold top.stiffness.along by top.thickness= 2.68 mm ± 0.03 mm, was 2.66 mm');
 });
 
 journey('a finding is accepted where it stands, with a reason', async (page) => {

@@ -20,7 +20,7 @@ journey('in a folder nobody has trusted, recipes are checked and nothing of the 
   const [finding] = await problemsWith(page, '2 changes, and the shop allows 1');
   expect(finding).toContain('soundhole.diameter');
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-32'));
-  await whereIs(page, '= 2.79 mm, was 2.80 mm');
+  await whereIs(page, '= 2.79 mm ± 0.03 mm, was 2.80 mm');
   expect(await hoverOver(page, 'hold top.stiffness.along', 'along')).toMatch(/\d+\.\d+ ± \d+\.\d+ N·m/);
   const files = readdirSync(inject('shop'), { recursive: true, encoding: 'utf8' });
   expect(files.map((file) => basename(file))).not.toContain('sprung');

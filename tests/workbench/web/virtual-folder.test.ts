@@ -24,7 +24,7 @@ journey(
   async (page) => {
     await openFromList(page, RECIPES);
     await goToLine(page, lineOf(RECIPES, 'recipe vennick-32'));
-    await whereIs(page, '= 2.79 mm, was 2.80 mm');
+    await whereIs(page, '= 2.79 mm ± 0.03 mm, was 2.80 mm');
     const hover = await hoverOver(page, 'hold top.stiffness.along', 'along');
     expect(hover).toMatch(/\d+\.\d+ ± \d+\.\d+ N·m/);
   },
