@@ -52,10 +52,18 @@ journey(
     expect(await detail.locator('table.effects tbody tr', { hasText: 'soundhole.diameter' }).innerText()).toContain(
       '±',
     );
+    // The panel has half of what the side bar leaves.
+    const before = await page.evaluate(() => ({ width: window.innerWidth, height: window.innerHeight }));
     for (const width of [700, 1400]) {
-      await page.setViewportSize({ width: width + 380, height: 900 });
-      expect(await frame.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true);
+      await page.setViewportSize({ width: 2 * width + 400, height: 900 });
+      await expect
+        .poll(() => frame.evaluate(() => window.innerWidth), { timeout: 10_000 })
+        .toBeGreaterThan(0.9 * width);
+      await expect
+        .poll(() => frame.evaluate(() => document.documentElement.scrollWidth - window.innerWidth), { timeout: 10_000 })
+        .toBeLessThanOrEqual(0);
     }
+    await page.setViewportSize(before);
     expect(await section(frame, 'How to read it, and what to change next').innerText()).toContain(
       'build once more as no-42',
     );

@@ -53,7 +53,8 @@ journey('what is not known names what would make it so', async (page) => {
   await openFile(page, RECIPES);
   await openBookmatchViews(page);
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-40'));
-  await filterValues(page, 'not known');
+  // The list shows only as many rows as have room.
+  await filterValues(page, 'lining.width');
   const box = rowsOf(page, 'Values').filter({ hasText: 'lining.width' }).first();
   await box.waitFor();
   expect(await box.getAttribute('aria-label')).toMatch(/, not known · needs lining\.width, /);
