@@ -18,7 +18,7 @@ journey('in a German VS Code findings, hovers, hints, lenses, views and commands
   expect(finding).toContain('soundhole.diameter');
 
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-32'));
-  await whereIs(page, '= 2.79 mm, vorher 2.80 mm');
+  await whereIs(page, '= 2.79 mm ± 0.03 mm, vorher 2.80 mm');
   const hover = await hoverOver(page, 'hold top.stiffness.along', 'along');
   expect(hover).toContain('Biegesteifigkeit der rohen Decke längs der Faser, je Breite.');
   expect(hover).toMatch(/aus gemessen|Handbuch/i);
