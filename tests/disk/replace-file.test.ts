@@ -194,7 +194,10 @@ function asNobody(file: string): string {
   spawnSync(process.execPath, ['esbuild.config.mjs', 'run', 'tests/disk/replace-as-told.ts', '/nowhere']);
   const program = join(shop.path, 'replace-as-told.mjs');
   copyFileSync('.cache/run/disk-replace-as-told.mjs', program);
-  const nobody = { uid: 65534, gid: 65534 };
-  const run = spawnSync(process.execPath, [program, file], { ...nobody, encoding: 'utf8' });
+  // Node too: it may lie in a folder that only its owner may look into.
+  const node = join(shop.path, 'node');
+  copyFileSync(process.execPath, node);
+  const run = spawnSync(node, [program, file], { uid: 65534, gid: 65534, encoding: 'utf8' });
+  if (run.error) throw run.error;
   return run.stdout.trim() || run.stderr;
 }

@@ -23,8 +23,8 @@ export const PLATE_ERRORS = {
   rotation: {
     key: 'plate-rotation',
     name: english('the plate solver'),
-    common: 0.01,
-    own: 0.005,
+    common: 0.02,
+    own: 0.015,
     source: AGAINST_SOLIDS,
   },
   /** Dip and belly are taken close to the bridge, where a thick block turns most sharply. */

@@ -13,7 +13,7 @@ export function broughtBy(name: string, find: (name: string) => Definition | und
   const taken = new Set<string>();
   const brought: Brought[] = [];
   // By hand and not by calls within calls: a chain may be as long as a file.
-  const open: { readonly definition: Definition; readonly rest: Iterator<Statement, undefined> }[] = [];
+  const open: { readonly definition: Definition; readonly rest: Iterator<Statement, unknown> }[] = [];
   const takeUp = (next: string) => {
     const definition = taken.has(next) ? undefined : find(next);
     taken.add(next);
