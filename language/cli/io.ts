@@ -18,6 +18,7 @@ export interface Io {
   readonly columns: number;
   /** Does work that may take a while, and says so to somebody who waits at a terminal. */
   readonly busy: <T>(what: string, work: () => T) => T;
+  /** Empty when that folder is no longer there. */
   readonly cwd: string;
   readonly files: Files;
   readonly wording: Wording;
@@ -36,4 +37,5 @@ export interface Surroundings extends Omit<Io, 'wording' | 'print' | 'ink'> {
 /** The maker asked for something that cannot be done; `message` says what to do instead. Ends in exit code 2. */
 export class WrongUse extends Error {}
 
+/** A signal ends the program as the system has it, without a word: Ctrl+C with 130. A file being written is finished first. */
 export const EXIT = { fine: 0, findings: 1, wrongUse: 2 } as const;

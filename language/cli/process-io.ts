@@ -7,6 +7,15 @@ import { translationsIn } from '../wording/translation-files.js';
 
 const ERASE_LINE = '\r\u001B[2K';
 
+/** Empty when the folder has been taken away under us: Node throws then. */
+function whereWeAre(): string {
+  try {
+    return process.cwd();
+  } catch {
+    return '';
+  }
+}
+
 export function processIo(): Surroundings {
   const output = standardOutput();
   // Nobody hears complaints any more: no reason to stop.
@@ -26,7 +35,7 @@ export function processIo(): Surroundings {
         process.stderr.write(ERASE_LINE);
       }
     },
-    cwd: process.cwd(),
+    cwd: whereWeAre(),
     files: DISK,
     locale: process.env['LC_ALL'] || process.env['LC_MESSAGES'] || process.env['LANG'],
     translations: translationsIn(join(import.meta.dirname, 'wording')),

@@ -34,6 +34,12 @@ export async function run(args: readonly string[], surroundings: Surroundings): 
       io.complain(program.helpInformation());
       return EXIT.wrongUse;
     }
+    const { text } = io.wording;
+    if (io.cwd === '')
+      throw new WrongUse(text('The folder you are in is no longer there. Go to another and try again.'));
+    // A variable that was not set: an empty path would mean the folder one is in, and `format` would lay out all of it.
+    if (args.includes(''))
+      throw new WrongUse(text('One of the words of the command is empty. Leave it out, or fill it in.'));
     await program.parseAsync(args, { from: 'user' });
     return arrived(code, surroundings, io);
   } catch (error) {

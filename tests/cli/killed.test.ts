@@ -9,6 +9,7 @@ import { THOROUGH } from '../thorough.js';
 
 const ROOT = new URL('../../', import.meta.url).pathname;
 const PROGRAM = join(ROOT, '.cache/run/cli-killed-program.mjs');
+const IN_PLACE = join(ROOT, '.cache/run/cli-killed-in-place-program.mjs');
 const folder = mkdtempSync(join(tmpdir(), 'killed-'));
 const file = join(folder, 'big.bookmatch');
 const KILLS = THOROUGH ? 200 : 10;
@@ -23,11 +24,11 @@ let whole: string;
 let duration: number;
 
 beforeAll(() => {
-  const built = spawnSync(process.execPath, ['esbuild.config.mjs', 'run', 'tests/cli/killed-program.ts', '--version'], {
-    cwd: ROOT,
-    encoding: 'utf8',
-  });
-  expect([built.status, built.stderr]).toEqual([0, '']);
+  for (const program of ['killed-program', 'killed-in-place-program']) {
+    const args = ['esbuild.config.mjs', 'run', `tests/cli/${program}.ts`, '--version'];
+    const built = spawnSync(process.execPath, args, { cwd: ROOT, encoding: 'utf8' });
+    expect([built.status, built.stderr]).toEqual([0, '']);
+  }
   writeFileSync(file, OLD);
   const started = Date.now();
   expect(spawnSync(process.execPath, [PROGRAM, 'format', file], { encoding: 'utf8' }).stderr).toBe('');
@@ -48,7 +49,7 @@ it(`${KILLS} times`, { timeout: 900_000 }, async () => {
   for (const each of fc.sample(moment, KILLS)) {
     const before = readdirSync(folder);
     writeFileSync(file, OLD);
-    await killedAt(each);
+    await killedAt(PROGRAM, each);
     const now = readFileSync(file, 'utf8');
     // Not compared by `toBe`, which would print two megabytes.
     const is = now === OLD ? 'old' : now === whole ? 'new' : `${now.length} characters of neither`;
@@ -60,6 +61,17 @@ it(`${KILLS} times`, { timeout: 900_000 }, async () => {
   if (THOROUGH) expect([ends.old > 10, ends.new > 10], JSON.stringify(ends)).toEqual([true, true]);
 });
 
+/** The check can fail: by the same kills a writer that writes into the file is found out. */
+it('a writer in place is caught', { timeout: 300_000 }, async () => {
+  const isWhole = () => [OLD, whole].includes(readFileSync(file, 'utf8'));
+  for (let i = 0; i < 60; i++) {
+    writeFileSync(file, OLD);
+    await killedAt(IN_PLACE, { signal: 'SIGKILL', from: 'stir', share: (i % 20) / 20 });
+    if (!isWhole()) return;
+  }
+  expect.unreachable('none of sixty kills damaged the file: the moments are not where it writes');
+});
+
 interface Moment {
   readonly signal: NodeJS.Signals;
   readonly from: 'start' | 'stir';
@@ -69,9 +81,9 @@ interface Moment {
 /** ms: how long two megabytes take to be written, flushed and put in their place, generously. */
 const WRITING = 25;
 
-function killedAt({ signal, from, share }: Moment): Promise<void> {
+function killedAt(program: string, { signal, from, share }: Moment): Promise<void> {
   return new Promise((resolve) => {
-    const child = spawn(process.execPath, [PROGRAM, 'format', file], { stdio: 'ignore' });
+    const child = spawn(process.execPath, [program, 'format', file], { stdio: 'ignore' });
     const timers: NodeJS.Timeout[] = [];
     const killIn = (ms: number) => void timers.push(setTimeout(() => child.kill(signal), ms));
     const watcher = watch(folder, () => {
