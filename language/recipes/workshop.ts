@@ -23,7 +23,7 @@ import type { OddReading } from './builds/odd-readings.js';
 import type { Expectation } from './instrument/expectations.js';
 import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './evaluation/ground.js';
-import { applyRecipe, applyRework, type Change, type Held, type Instrument } from './instrument/instrument.js';
+import { applyRecipe, applyRework, type Change, type Held, type Instrument, sameValues } from './instrument/instrument.js';
 import type { Lineage } from './shelf/lineage.js';
 import type { Mention } from './shelf/mentions.js';
 import { buildQueries } from './queries/build-queries.js';
@@ -310,6 +310,8 @@ export class Workshop extends Foundation implements Questions {
       parent,
     );
     if (holds.some(({ outcome }) => outcome.kind === 'pending')) return undefined;
+    // Mostly a recipe does one thing, and this is that recipe.
+    if (sameValues(values, recipe.values)) return this.evaluation(recipe.name);
     return this.evaluate(values, this.analystFor(recipe.name));
   }
 

@@ -116,6 +116,7 @@ export const TOO_SMALL_TO_TELL: Rule = {
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     for (const { variable } of withVerdict(definition, workshop, 'counted')) {
+      if (variable.matters) continue;
       const [best] = variable.effects;
       if (!best || Math.abs(best.difference) > best.discernible || best.difference === 0) continue;
       const [only] = variable.changes;

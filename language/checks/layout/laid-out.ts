@@ -16,13 +16,13 @@ export class LaidOut {
     readonly definition: Definition,
     readonly values: ReadonlyMap<string, Held>,
     readonly evaluation: Evaluation,
-    /** What a recipe starts from, where it is laid out too. */
-    private readonly start?: LaidOut,
+    /** What a recipe starts from, where it is laid out too; asked for only when something was found. */
+    private readonly start?: () => LaidOut,
   ) {}
 
   /** Whether the start does not already have what was found here, to the last number: then it is told there. */
   isNew<T>(found: T, find: (laid: LaidOut) => T): boolean {
-    return !this.start || JSON.stringify(find(this.start)) !== JSON.stringify(found);
+    return !this.start || JSON.stringify(find(this.start())) !== JSON.stringify(found);
   }
 
   /** The first of these paths that is written in this definition: that is the line a finding belongs to. */
@@ -64,7 +64,7 @@ export function laidOut(definition: Definition, workshop: Workshop, about: RegEx
   }
   const evaluation = isModel ? workshop.evaluate(values) : workshop.evaluation(name.text);
   const start = isModel ? undefined : workshop.startOf(name.text);
-  const before = start && new LaidOut(start.definition, start.values, workshop.evaluate(start.values));
+  const before = start && (() => new LaidOut(start.definition, start.values, workshop.evaluate(start.values)));
   return evaluation && new LaidOut(definition, values, evaluation, before);
 }
 

@@ -1,7 +1,7 @@
 /** Parts that lie where there is no plate: outside the outline, or partly so. */
 import type { PointValue } from '../../facts/facts.js';
 import { type Body, bodyRing } from '../../mechanics/body/cutaway-outline.js';
-import { beside, lengthInside, outsideBy, type PlanPoint } from '../../mechanics/body/plan.js';
+import { beside, isWithin, lengthInside, outsideBy, type PlanPoint } from '../../mechanics/body/plan.js';
 import { type Soundhole, soundholeEdge } from '../../mechanics/body/soundhole.js';
 import { BRIDGE, BRIDGE_PLATE } from '../../recipes/derived/layout/bridge-place.js';
 import { type BraceRoot, braceLine } from '../../recipes/derived/layout/brace-line.js';
@@ -39,7 +39,7 @@ export const OFF_THE_PLATE: Rule = {
     const laid = laidOut(definition, workshop, ABOUT);
     const body = laid?.made(BODY);
     if (!laid || !body) return;
-    const plan: Plan = { laid, body, ring: bodyRing(body, 400), workshop, report };
+    const plan = new Plan(laid, body, workshop, report);
     for (const root of ['bracing', 'back-bracing'] as const) {
       for (const member of laid.evaluation.ground.members(root)) brace(plan, root, member);
     }
@@ -59,16 +59,24 @@ const EDGE = 1e-3;
 /** A square-cut end is trimmed to the outline; a corner that stands out by more is wood that is not there. */
 const CORNER = 2e-3;
 
-interface Plan {
-  readonly laid: LaidOut;
-  readonly body: Body;
-  readonly ring: readonly PlanPoint[];
-  readonly workshop: Workshop;
-  readonly report: Report;
+class Plan {
+  private made: readonly PlanPoint[] | undefined;
+
+  constructor(
+    readonly laid: LaidOut,
+    readonly body: Body,
+    readonly workshop: Workshop,
+    readonly report: Report,
+  ) {}
+
+  /** The edge of the plate, drawn only when something is to be held against it: most definitions move nothing. */
+  get ring(): readonly PlanPoint[] {
+    return (this.made ??= bodyRing(this.body, 400));
+  }
 }
 
 function brace(plan: Plan, root: BraceRoot, member: string): void {
-  const { laid, ring } = plan;
+  const { laid } = plan;
   const at = `${root}.${member}`;
   const mine = laid.own(['from', 'to', 'curve', 'width'].map((word) => `${at}.${word}`));
   if (!mine && !outlineHere(laid)) return;
@@ -83,6 +91,7 @@ function brace(plan: Plan, root: BraceRoot, member: string): void {
   const width = laid.number(`${at}.width`) ?? 0;
   const { points } = line;
   if (cornersOff(plan, at, points, width)) return;
+  const { ring } = plan;
   const over = Math.max(
     ...[-width / 2, 0, width / 2].map((by) => line.length - lengthInside(ring, beside(points, by))),
   );
@@ -97,11 +106,12 @@ function brace(plan: Plan, root: BraceRoot, member: string): void {
 }
 
 /** Tells of an end whose middle lies outside. */
-function endOff({ laid, body, ring, workshop, report }: Plan, path: string): boolean {
+function endOff(plan: Plan, path: string): boolean {
+  const { laid, body, workshop, report } = plan;
   const held = laid.values.get(path);
   const point = held && pointOf(held.value);
   const own = held?.from.definition === laid.definition;
-  if (!held || !point || (!own && !outlineHere(laid)) || outsideBy(ring, point) <= EDGE) return false;
+  if (!held || !point || (!own && !outlineHere(laid)) || outsideBy(plan.ring, point) <= EDGE) return false;
   const { say } = workshop.wording;
   const [station, offset] = point;
   const { length: bodyLength } = body.outline;
@@ -164,11 +174,12 @@ function shortened(ring: readonly PlanPoint[], end: PlanPoint, next: PlanPoint, 
   return undefined;
 }
 
-function holeOff({ laid, body, ring, workshop, report }: Plan, hole: Soundhole): void {
+function holeOff(plan: Plan, hole: Soundhole): void {
+  const { laid, body, workshop, report } = plan;
   const { say } = workshop.wording;
   const line = laid.own(['diameter', 'width', 'length', 'station', 'offset'].map((word) => `soundhole.${word}`));
   if (!line && !outlineHere(laid)) return;
-  if (Math.max(...soundholeEdge(hole, 180).map((point) => outsideBy(ring, point))) <= 0) return;
+  if (soundholeEdge(hole, 180).every((point) => isWithin(plan.ring, point))) return;
   const [station] = hole.centre;
   const wide = body.bassWidth(station) + body.trebleWidth(station);
   const [across, at] = [length(hole.across), length(station)];
@@ -180,7 +191,8 @@ function holeOff({ laid, body, ring, workshop, report }: Plan, hole: Soundhole):
   );
 }
 
-function bridgeOff({ laid, ring, workshop, report }: Plan): void {
+function bridgeOff(plan: Plan): void {
+  const { laid, workshop, report } = plan;
   const { say } = workshop.wording;
   const parts = [
     { name: 'bridge', part: BRIDGE, word: say`The bridge` },
@@ -189,7 +201,6 @@ function bridgeOff({ laid, ring, workshop, report }: Plan): void {
   for (const { name, part, word } of parts) {
     const shape = laid.made(part);
     if (!shape) continue;
-    const by = Math.max(...shape.map((point) => outsideBy(ring, point)));
     const line = laid.own([
       `${name}.length`,
       `${name}.width`,
@@ -199,7 +210,9 @@ function bridgeOff({ laid, ring, workshop, report }: Plan): void {
       'scale',
       'neck.join-fret',
     ]);
-    if (by <= EDGE || (!line && !outlineHere(laid))) continue;
+    if (!line && !outlineHere(laid)) continue;
+    const by = Math.max(...shape.map((point) => outsideBy(plan.ring, point)));
+    if (by <= EDGE) continue;
     report(lineOf(laid.definition, line), say`${word} reaches ${roughly(by)} beyond the edge of the top.`);
     return;
   }

@@ -55,9 +55,10 @@ interface Over {
 function bracesOver(laid: LaidOut, hole: Soundhole, report: Report, wording: Wording): void {
   const { say, and } = wording;
   const { definition } = laid;
+  const holeLine = laid.own(HOLE);
+  if (!holeLine && !laid.evaluation.ground.members('bracing').some((member) => laid.own(placesOf(member)))) return;
   const over = findBraces(laid);
   if (over.length === 0 || !laid.isNew(over, findBraces)) return;
-  const holeLine = laid.own(HOLE);
   const isRound = hole.along === hole.across;
   const clear = Math.floor(Math.min(...over.map((one) => one.clear)) * 1e3) / 1e3;
   const roomy = isRound && clear > LITTLE_LESS * hole.along ? clear : undefined;
@@ -92,11 +93,14 @@ function findBraces(laid: LaidOut): readonly Over[] {
     if (!line || width === undefined) return [];
     const inside = Math.max(...[-width / 2, 0, width / 2].map((by) => lengthInside(edge, beside(line.points, by))));
     if (inside <= TOUCH) return [];
-    const at = `bracing.${member}`;
-    const paths = ['from', 'to', 'curve', 'width'].map((word) => `${at}.${word}`);
     const clear = 2 * (distanceFromLine(line.points, hole.centre) - width / 2);
-    return [{ member: at, paths, over: inside, clear }];
+    return [{ member: `bracing.${member}`, paths: placesOf(member), over: inside, clear }];
   });
+}
+
+/** What decides where a brace lies. */
+function placesOf(member: string): readonly string[] {
+  return ['from', 'to', 'curve', 'width'].map((word) => `bracing.${member}.${word}`);
 }
 
 /** A much smaller hole is no answer to a brace that lies over it. */
@@ -112,14 +116,14 @@ function bridgeOver(laid: LaidOut, hole: Soundhole, report: Report, wording: Wor
   for (const { name, part, word } of parts) {
     const ring = laid.made(part);
     if (!ring) continue;
-    const reach = Math.max(...edge.map((point) => -outsideBy(ring, point)));
-    if (reach <= TOUCH) continue;
     const paths = [
       ...['station', 'width', 'length', 'saddle-distance'].map((side) => `${name}.${side}`),
       'bridge.station',
     ];
     const line = laid.own([...paths, ...HOLE, 'neck.join-fret', 'scale', 'body.length']);
     if (!line) continue;
+    const reach = Math.max(...edge.map((point) => -outsideBy(ring, point)));
+    if (reach <= TOUCH) continue;
     report(lineOf(laid.definition, line), say`${word} reaches ${roughly(reach)} into the soundhole.`, {
       related: laid.related([...HOLE.slice(0, 2), `${name}.station`], line, wording),
     });

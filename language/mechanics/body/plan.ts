@@ -10,6 +10,11 @@ export function outsideBy(ring: readonly PlanPoint[], [x, y]: PlanPoint): number
   return contains(ring, x, y) ? -distance : distance;
 }
 
+/** Whether a point lies inside a closed ring, or on it; the sign of `outsideBy` without the distance. */
+export function isWithin(ring: readonly PlanPoint[], [x, y]: PlanPoint): boolean {
+  return contains(ring, x, y) || distanceToRim(ring, x, y) === 0;
+}
+
 /** m from a line through two or more points. */
 export function distanceFromLine(line: readonly PlanPoint[], [x, y]: PlanPoint): number {
   return Math.min(...line.slice(1).map((to, i) => distanceToSegment(x, y, line[i]!, to)));
@@ -25,10 +30,19 @@ export function lengthInside(ring: readonly PlanPoint[], line: readonly PlanPoin
 function segmentInside(ring: readonly PlanPoint[], a: PlanPoint, b: PlanPoint): number {
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const cuts = [0, 1];
-  ring.forEach((corner, i) => {
-    const cut = crossing(a, b, corner, ring[(i + 1) % ring.length]!);
+  const [low, high] = [Math.min(a[0], b[0]), Math.max(a[0], b[0])];
+  const [left, right] = [Math.min(a[1], b[1]), Math.max(a[1], b[1])];
+  let from = ring[ring.length - 1]!;
+  for (const to of ring) {
+    const isAside =
+      (from[0] < low && to[0] < low) ||
+      (from[0] > high && to[0] > high) ||
+      (from[1] < left && to[1] < left) ||
+      (from[1] > right && to[1] > right);
+    const cut = isAside ? undefined : crossing(a, b, from, to);
     if (cut) cuts.push(cut.t);
-  });
+    from = to;
+  }
   cuts.sort((s, t) => s - t);
   let share = 0;
   for (let i = 1; i < cuts.length; i += 1) {

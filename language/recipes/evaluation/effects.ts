@@ -26,37 +26,55 @@ export function concretePaths(quantities: Iterable<DerivedQuantity>, ...evaluati
       continue;
     }
     const part = path.slice(0, star);
-    const [first, ...others] = evaluations.map((evaluation) => evaluation.ground.members(part));
-    const shared = (first ?? []).filter((member) => others.every((members) => members.includes(member)));
-    paths.push(...shared.map((member) => `${part}.${member}${path.slice(star + 2)}`));
+    const [first, ...others] = evaluations;
+    if (!first) continue;
+    const all = others.map((evaluation) => evaluation.ground.members(part));
+    for (const member of first.ground.members(part)) {
+      if (all.every((members) => members.includes(member))) paths.push(first.derivations.pathOf(path, member));
+    }
   }
   return paths;
 }
 
 /** The voicing quantities that differ between two evaluations, largest against what can be told apart first. */
 export function effectsBetween(before: Evaluation, after: Evaluation): readonly Effect[] {
-  const voicing = before.derivations.all.filter((quantity) => quantity.voicing);
-  const effects: Effect[] = [];
-  for (const path of concretePaths(voicing, before, after)) {
-    const effect = effectOn(path, before, after);
-    if (effect && Math.abs(effect.difference) > 1e-9 * Math.abs(effect.before)) effects.push(effect);
-  }
-  return effects.sort((a, b) => size(b) - size(a));
+  return differencesBetween(before, after)
+    .map((difference) => withDoubt(difference, before, after))
+    .sort((a, b) => size(b) - size(a));
+}
+
+/** Whether any of them can be told apart. The largest come first, and with the first that can nothing further is worked out. */
+export function makesDifference(before: Evaluation, after: Evaluation): boolean {
+  return differencesBetween(before, after)
+    .sort((a, b) => share(b) - share(a))
+    .some((difference) => isDiscernible(withDoubt(difference, before, after)));
 }
 
 export function effectOn(path: string, before: Evaluation, after: Evaluation): Effect | undefined {
+  const difference = differenceOn(path, before, after);
+  return difference && withDoubt(difference, before, after);
+}
+
+type Difference = Omit<Effect, 'discernible'>;
+
+function differencesBetween(before: Evaluation, after: Evaluation): Difference[] {
+  const voicing = before.derivations.all.filter((quantity) => quantity.voicing);
+  return concretePaths(voicing, before, after).flatMap((path) => {
+    const found = differenceOn(path, before, after);
+    return found && Math.abs(found.difference) > 1e-9 * Math.abs(found.before) ? [found] : [];
+  });
+}
+
+function differenceOn(path: string, before: Evaluation, after: Evaluation): Difference | undefined {
   const a = before.derived(path);
   if (!a?.known) return undefined;
   const b = after.derived(path);
   if (!b?.known) return undefined;
-  return {
-    path,
-    quantity: a.quantity,
-    before: a.si,
-    after: b.si,
-    difference: b.si - a.si,
-    discernible: discernibleDifference(path, before, after),
-  };
+  return { path, quantity: a.quantity, before: a.si, after: b.si, difference: b.si - a.si };
+}
+
+function withDoubt(difference: Difference, before: Evaluation, after: Evaluation): Effect {
+  return { ...difference, discernible: discernibleDifference(difference.path, before, after) };
 }
 
 /**
@@ -111,6 +129,10 @@ export function cancelledDoubt(path: string, a: Evaluation, b: Evaluation): numb
 /** Leaves of things with a name of their own carry it before a space: `wood sitka-118: mass`. */
 function isShared(id: string): boolean {
   return id.includes(' ');
+}
+
+function share({ difference, before }: Difference): number {
+  return Math.abs(difference) / (Math.abs(before) || Math.abs(difference));
 }
 
 function size(effect: Effect): number {

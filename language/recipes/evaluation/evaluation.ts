@@ -15,7 +15,7 @@ import { english } from '../../wording/wording.js';
 import { MechanicsError } from '../../mechanics/error.js';
 import { type Analyst, NO_ANALYST } from './analyst.js';
 import { Asking, isAbsent, isPending, PENDING, shortReply } from './asking.js';
-import type { Derivations } from './derivations.js';
+import type { Derivations, Found } from './derivations.js';
 import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Reply, Unknown } from './derived-quantity.js';
 import type { Value } from '../../facts/facts.js';
 import { makePart } from './part.js';
@@ -320,11 +320,6 @@ export class Evaluation implements Answering {
 
 /** A bug, and no reason to lose everything else. */
 const OWN_FAULT = english('a fault of Bookmatch’s own came in between');
-
-interface Found {
-  readonly quantity: DerivedQuantity;
-  readonly member: string;
-}
 
 function pendingOf(quantity: DerivedQuantity): Unknown {
   return { known: false, quantity, missing: [], pending: true };

@@ -7,7 +7,8 @@
  * what the shop can tell apart is a substitution and counts none.
  */
 import type { VariableClass } from '../../catalogue/property.js';
-import { type Effect, effectsBetween, isDiscernible } from '../evaluation/effects.js';
+import { NO_ANALYST } from '../evaluation/analyst.js';
+import { type Effect, effectsBetween, isDiscernible, makesDifference } from '../evaluation/effects.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
 import type { TogetherStatement } from '../../facts/facts.js';
 import { type Change, type Held, type Instrument, isWithin } from './instrument.js';
@@ -20,8 +21,10 @@ export interface Variable {
   readonly changes: readonly Change[];
   readonly group?: TogetherStatement;
   readonly class: VariableClass;
-  /** What it does by itself, applied to the parent, with the recipe's holds. */
+  /** What it does by itself, applied to the parent, with the recipe's holds. Worked out when somebody wants to tell them. */
   readonly effects: readonly Effect[];
+  /** Whether any of them is large enough to be told apart. */
+  readonly matters: boolean;
   /** The solver has yet to say what the holds come to: the effects are not known, and none are given. */
   readonly pending?: true;
 }
@@ -119,16 +122,26 @@ function kept(change: Change, context: CountingContext): { readonly key: unknown
     : { key: path, label: path };
 }
 
+/**
+ * Whether a variable matters is found with the first effect that can be told apart; all of them, each with its uncertainty, are
+ * worked out only for somebody who tells them. What leans on the solver is worked out at once, so that whoever asks leans on it too.
+ */
 function describe({ label, changes }: Labelled, parent: Evaluation, context: CountingContext): Variable {
   const first = changes[0]!;
-  const classes = changes.map((change) => context.classOf(change.path));
   const evaluation = context.evaluateWith(changes);
+  const leansOnSolver = [parent, evaluation].some((each) => each && each.analyst !== NO_ANALYST);
+  let effects = !evaluation ? [] : leansOnSolver ? effectsBetween(parent, evaluation) : undefined;
   return {
     label,
     changes,
     group: first.group,
-    class: strongest(classes),
-    effects: evaluation ? effectsBetween(parent, evaluation) : [],
+    class: strongest(changes.map((change) => context.classOf(change.path))),
+    get effects() {
+      // The evaluation is not kept for it: mostly nobody asks.
+      effects ??= effectsBetween(parent, context.evaluateWith(changes) ?? parent);
+      return effects;
+    },
+    matters: effects?.some(isDiscernible) ?? (evaluation !== undefined && makesDifference(parent, evaluation)),
     ...(evaluation ? {} : { pending: true }),
   };
 }
@@ -144,7 +157,7 @@ function judge(variable: Variable, instrument: Instrument, context: CountingCont
   if (changes.every(isNoChange)) return 'no-change';
   const held = instrument.holds.map((hold) => hold.by);
   if (changes.every((change) => held.includes(change.path))) return 'held';
-  const matters = variable.effects.some(isDiscernible);
+  const { matters } = variable;
   if (changes.every((change) => isSameSpecies(change, context)) && !matters) return 'substitution';
   if (variable.class === 'voicing' || variable.class === 'body') return 'counted';
   return matters ? 'promoted' : 'not-counted';
