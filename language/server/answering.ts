@@ -30,13 +30,16 @@ export interface Answers {
   readonly answerOrSay: Answer;
 }
 
+/** `asked`: called at each request. */
 export function answering(
   connection: Pick<Connection, 'console' | 'sendNotification'>,
   wording: () => Wording,
+  asked?: () => void,
 ): Answers {
   /** Told already: who types asks the same fifty times a minute. */
   const told = new Set<string>();
   const guard = (work: () => unknown, token: CancellationToken | undefined, failed: (fault: unknown) => unknown) => {
+    asked?.();
     if (token?.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, 'withdrawn');
     const guarded = (fault: unknown) => {
       connection.console.error(inFull(fault));

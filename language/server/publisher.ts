@@ -21,6 +21,8 @@ export interface PublisherPorts {
   readonly versionOf: (uri: string) => number | null;
   /** Runs a piece of work soon, after requests already waiting. */
   readonly later: (work: () => void) => void;
+  /** Runs the first piece of a round, after every request that is waiting; absent: like all others. */
+  readonly whenQuiet?: (work: () => void) => void;
   /** A round is done: every finding of the folder is out. */
   readonly done?: () => void;
   /** Where a fault of our own is written down. */
@@ -66,7 +68,7 @@ export class Publisher {
       if (next < waiting.length) this.ports.later(portion);
       else this.ports.done?.();
     };
-    this.ports.later(portion);
+    (this.ports.whenQuiet ?? this.ports.later)(portion);
   }
 
   private tell(uri: string, ask: () => readonly Diagnostic[]): void {

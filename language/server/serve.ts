@@ -38,6 +38,7 @@ import { InstrumentsChanged } from './protocol.js';
 import { Publisher } from './publisher.js';
 import type { Serving } from './serving.js';
 import { Session } from './session.js';
+import { Turns } from './turns.js';
 import { type Settings, settingsOf } from './client-settings.js';
 
 /** The table of a language other than English. `options`: what the editor gave the server on its way. */
@@ -63,11 +64,24 @@ export function serve(
   );
   const versionOf = (uri: string) => documents.get(uri)?.version ?? null;
   const closed: Serving['closed'] = (listener) => void documents.onDidClose(({ document }) => listener(document.uri));
-  const ports = { connection, session, versionOf, ...answering(connection, () => session.wording), closed };
+  const turns = new Turns();
+  const asked = () => {
+    turns.note();
+  };
+  const ports = {
+    connection,
+    session,
+    versionOf,
+    ...answering(connection, () => session.wording, asked),
+    closed,
+  };
   const publisher: Publisher = new Publisher(session, {
     send: (publication) => void connection.sendDiagnostics(publication),
     versionOf,
     later: (work) => void setTimeout(work, 0),
+    whenQuiet: (work) => {
+      turns.whenQuiet(work);
+    },
     done: () => void connection.sendNotification(InstrumentsChanged),
     log: (fault) => {
       connection.console.error(inFull(fault));
@@ -82,7 +96,7 @@ export function serve(
   };
   let watches = false;
   let hasFolders = false;
-  let refreshes = { hints: false, lenses: false };
+  let refreshes = { hints: false, lenses: false, tokens: false };
   // What the solver found out stands in hints and lenses too, and without an edit the editor would not ask for those again.
   const askAnew = () => {
     if (refreshes.hints) connection.languages.inlayHint.refresh().catch(() => undefined);
@@ -96,8 +110,12 @@ export function serve(
     }
     folders = foldersOf(params);
     watches = params.capabilities.workspace?.didChangeWatchedFiles?.dynamicRegistration ?? false;
-    const { inlayHint, codeLens } = params.capabilities.workspace ?? {};
-    refreshes = { hints: inlayHint?.refreshSupport ?? false, lenses: codeLens?.refreshSupport ?? false };
+    const { inlayHint, codeLens, semanticTokens } = params.capabilities.workspace ?? {};
+    refreshes = {
+      hints: inlayHint?.refreshSupport ?? false,
+      lenses: codeLens?.refreshSupport ?? false,
+      tokens: semanticTokens?.refreshSupport ?? false,
+    };
     settings = settingsOf(connection, params.capabilities, (severities) => {
       session.grade(severities);
       news();
@@ -135,6 +153,8 @@ export function serve(
       await loaded;
       news();
       askAnew();
+      // A file shown before the folder was read has colours of names that were not known yet.
+      if (refreshes.tokens) connection.languages.semanticTokens.refresh().catch(() => undefined);
     }),
   );
 
