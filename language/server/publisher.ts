@@ -38,6 +38,7 @@ export class Publisher {
   /** Files told of with all their findings. */
   private readonly wholly = new Set<string>();
   private round = 0;
+  private isOver = false;
 
   constructor(
     private readonly session: Session,
@@ -46,6 +47,7 @@ export class Publisher {
 
   /** Something changed: work out what is to be said now, after whoever is waiting for an answer. */
   refresh(): void {
+    if (this.isOver) return;
     const round = ++this.round;
     const { session } = this;
     if (session.isLoading) {
@@ -69,6 +71,12 @@ export class Publisher {
       else this.ports.done?.();
     };
     (this.ports.whenQuiet ?? this.ports.later)(portion);
+  }
+
+  /** The editor has taken its leave: nothing more is said to it. */
+  stop(): void {
+    this.isOver = true;
+    this.round++;
   }
 
   private tell(uri: string, ask: () => readonly Diagnostic[]): void {

@@ -176,6 +176,10 @@ export function serve(
     }),
   );
 
+  connection.onShutdown(() => {
+    publisher.stop();
+  });
+
   documents.listen(connection);
   connection.listen();
 }
