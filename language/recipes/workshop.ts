@@ -23,7 +23,14 @@ import type { OddReading } from './builds/odd-readings.js';
 import type { Expectation } from './instrument/expectations.js';
 import type { Definition, DefinitionKind, Statement } from '../facts/facts.js';
 import { elsewhereOf, type Layer, ValueGround } from './evaluation/ground.js';
-import { applyRecipe, applyRework, type Change, type Held, type Instrument, sameValues } from './instrument/instrument.js';
+import {
+  applyRecipe,
+  applyRework,
+  type Change,
+  type Held,
+  type Instrument,
+  sameValues,
+} from './instrument/instrument.js';
 import type { Lineage } from './shelf/lineage.js';
 import type { Mention } from './shelf/mentions.js';
 import { buildQueries } from './queries/build-queries.js';
