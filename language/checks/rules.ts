@@ -15,6 +15,7 @@ import { CUTAWAY_INTO_NECK } from './layout/cutaway.js';
 import { OFF_THE_PLATE } from './layout/off-the-plate.js';
 import { OUTLINE_DISAGREES } from './layout/outline-disagrees.js';
 import { OVER_THE_HOLE } from './layout/over-the-hole.js';
+import { TOO_MANY_PARTS } from './layout/too-many-parts.js';
 import { SOLVED_OTHERWISE } from './layout/solved-otherwise.js';
 import { SIZES_DISAGREE } from './layout/sizes-disagree.js';
 import * as modes from './values/plate-modes.js';
@@ -80,6 +81,7 @@ export const RULES: readonly Rule[] = [
   BRIDGE_OFF_THE_SCALE,
   BRIDGE_PLATE_UNDER_BRACE,
   CUTAWAY_INTO_NECK,
+  TOO_MANY_PARTS,
   SIZES_DISAGREE,
   OUTLINE_DISAGREES,
   changes.STALE_CHANGE,

@@ -1,6 +1,7 @@
 /**
  * How much is read at most. Each is far beyond what a maker writes and near enough that whoever meets it still gets an
- * answer at once; where one is met, a finding names it and the rest goes on.
+ * answer at once; where one is met, a finding names it and the rest goes on. How much of one plate is solved stands with the
+ * solver (`mechanics/plate/limits.ts`).
  */
 export const LIMITS = {
   /** Characters of a file; a notebook of a life's work has some two million. */
@@ -18,10 +19,6 @@ export const LIMITS = {
   blocks: 100,
   /** Recipes in one line, from the base to the last: five instruments a year for fifty years. */
   generations: 250,
-  /** Braces and patches of one plate that are drawn and solved: the most that is built has some thirty. */
-  braces: 60,
-  /** Points of a thickness map. */
-  mapPoints: 400,
   /** Findings of one file that are told one by one, and of one kind in one definition. */
   findings: 1000,
   alike: 50,

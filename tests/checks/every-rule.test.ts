@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { rulePage, rulePages } from '../../language/checks/manual.js';
 import { CODES } from '../../language/checks/rules.js';
 import { LIMITS } from '../../language/facts/limits.js';
+import { PLATE_LIMITS } from '../../language/mechanics/plate/index.js';
 import { ImmediateAnalyst } from '../../language/recipes/evaluation/immediate-analyst.js';
 import { BRACED } from '../recipes/braced-shop.js';
 import { check } from './marked-text.js';
@@ -25,6 +26,11 @@ const TOO_LONG_FOR_A_PAGE: ReadonlyMap<string, () => string> = new Map([
     'solved-otherwise',
     () =>
       `${BRACED}\nrecipe v-2 from v-1 {\n  bracing.finger-9 { from: (60 mm, -60 mm)  to: (100 mm, -400 mm)  width: 6 mm  height: 6 mm }\n  expect voice.sustain: above 1 s\n}`,
+  ],
+  [
+    'too-many-parts',
+    () =>
+      `model m { bracing { ${Array.from({ length: PLATE_LIMITS.braces + 1 }, (_, i) => `b-${i}.width: 5 mm`).join('  ')} } }`,
   ],
   ['too-large', () => `// ${'x'.repeat(LIMITS.fileCharacters)}`],
   [

@@ -1,9 +1,8 @@
 /** Checks of braces: sizes, and where they lie on the plate. */
 import { lengthOf, lengthsOf } from './mesh/mesh-lines.js';
+import { PLATE_LIMITS } from './limits.js';
 import type { Brace, TopModel } from './model.js';
 import { above, type Findings, finitePoints, validateWood } from './validate-parts.js';
-
-const MOST_BRACES = 60;
 
 /** m: less over a hole is not worth a word. */
 const LEAST_TOLD = 0.0005;
@@ -11,8 +10,8 @@ const LEAST_TOLD = 0.0005;
 /** Lines of the braces; whether they lie on the plate only when the rest of the plan is sound. */
 export function validateBraceLines(found: Findings, model: TopModel, planSound: boolean): void {
   const braces = model.braces ?? [];
-  if (braces.length > MOST_BRACES) {
-    found.error('braces', `No more than ${MOST_BRACES} braces can be solved.`);
+  if (braces.length > PLATE_LIMITS.braces) {
+    found.error('braces', `No more than ${PLATE_LIMITS.braces} braces can be solved.`);
     return;
   }
   braces.forEach((brace, i) => {

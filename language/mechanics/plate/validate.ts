@@ -1,6 +1,7 @@
 /** Finds what cannot be solved in a model, before anything is computed: one plain sentence each, with its place. */
 import { closedCurve } from './mesh/curve.js';
 import { holeOutline, onPlate, withoutRepeats } from './mesh/mesh-lines.js';
+import { PLATE_LIMITS } from './limits.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
 import { contains, crossesItself, crossing, distanceToRim, signedArea } from './mesh/polygon.js';
 import { validateBrace, validateBraceLines } from './validate-braces.js';
@@ -122,6 +123,10 @@ function validatePlate(found: Findings, { plate, outline, edge }: TopModel): voi
         : map.points.map(({ thickness }) => thickness);
   if (values.length === 0) {
     found.error(path, 'The thickness of the top is given at no point.');
+    return;
+  }
+  if (values.length > PLATE_LIMITS.mapPoints) {
+    found.error(path, `No more than ${PLATE_LIMITS.mapPoints} points of a thickness map can be solved.`);
     return;
   }
   if (!values.every((value) => above(found, path, 'thickness of the top', value))) return;
