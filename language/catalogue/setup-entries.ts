@@ -137,9 +137,17 @@ export const SETUP_PROPERTIES: readonly Property[] = [
       ranges: [range('mm', -0.25, 0, 0.25, 'worked out from the other ranges', { note: '0.25 mm = 0.7 cent on 645' })],
     },
   ),
+  setup.quantity('home.humidity', '%RH', 'Relative humidity of the place where the instrument will live.', {
+    also: ['rh'],
+    ranges: [range('%RH', 20, 45, 75, 'common practice', { note: 'heated rooms in winter to the damp tropics' })],
+  }),
+  setup.quantity('home.temperature', '°C', 'Temperature of the place where the instrument will live.', {
+    ranges: [range('°C', 15, 21, 30, 'common practice')],
+  }),
 ];
 
 export const SETUP_PARTS: readonly Part[] = [
+  part('home', 'The air where the instrument will live: what plates and domes will settle to.', []),
   part('setup', 'What is adjusted on the finished instrument.', ['set-up', 'adjustment']),
   part('setup.action', 'Height of the strings over the twelfth fret.', ['string-action']),
   part('setup.nut-clearance', 'Height of the strings over the first fret.', ['nut-slots', 'nut-height', 'first-fret']),

@@ -10,7 +10,7 @@ import { english } from '../wording/wording.js';
 import { said, serialOf } from './bench-boxes.js';
 import { makerOf } from './client.js';
 import { boxFor, onceEach, type Sheet, type SheetSection, WRITE } from './sheet.js';
-import { setupFigures } from './setup-section.js';
+import { climateFigures, setupFigures } from './setup-section.js';
 import type { SheetSubject } from './sheet-subject.js';
 import { valueInWords } from '../reports/part-words.js';
 import { inWords } from './sheet-words.js';
@@ -35,6 +35,7 @@ export function careCard(workshop: Workshop, subject: SheetSubject): Sheet {
       ...setupFigures(workshop, subject),
       stringSection(workshop, subject),
       climateSection(workshop),
+      ...climateFigures(workshop, subject),
       watched(text),
     ],
     cautions: cautions.map((caution) => ({

@@ -8,16 +8,16 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 const HOUSE: Record<string, { imports: readonly string[]; caught?: string }> = {
   'language/quantities/unit.ts': { imports: [] },
   'language/quantities/bad.ts': {
-    imports: ['../mechanics/braces/beams.js'],
+    imports: ['../mechanics/braces/sections.js'],
     caught: 'quantities-leans-only-on-what-lies-below',
   },
-  'language/mechanics/braces/beams.ts': { imports: ['../../quantities/unit.js'] },
+  'language/mechanics/braces/sections.ts': { imports: ['../../quantities/unit.js'] },
   'language/mechanics/bad.ts': { imports: ['../facts/facts.js'], caught: 'mechanics-leans-only-on-what-lies-below' },
   'language/grammar/parse.ts': { imports: ['../quantities/unit.js'] },
   'language/facts/facts.ts': { imports: ['../quantities/unit.js'] },
   'language/facts/bad.ts': { imports: ['../recipes/shelf/reader.js'], caught: 'facts-leans-only-on-what-lies-below' },
   'language/recipes/shelf/reader.ts': {
-    imports: ['../../grammar/parse.js', '../../facts/facts.js', '../../mechanics/braces/beams.js'],
+    imports: ['../../grammar/parse.js', '../../facts/facts.js', '../../mechanics/braces/sections.js'],
   },
   'language/recipes/builds/statistics/ranks.ts': {
     imports: ['../../shelf/reader.js'],

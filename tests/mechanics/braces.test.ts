@@ -151,19 +151,12 @@ describe('mass and stiffness', () => {
 
   test('gluing to the plate stiffens, with a power of the height between 2 and 3', () => {
     const at = (height: number): number => braces.gluedStiffnessAt(brace({ height }), E, strip, 0.2);
-    expect(at(0.014)).toBeGreaterThan(braces.braceStiffnessAt(brace(), E, 0.2));
+    expect(at(0.014)).toBeGreaterThan((E * 0.008 * 0.014 ** 3) / 12);
     const power = Math.log(at(0.0145) / at(0.0135)) / Math.log(0.0145 / 0.0135);
     expect(power).toBeGreaterThan(2);
     expect(power).toBeLessThan(3);
     const share = braces.braceShareAt(brace(), E, strip, 0.2);
     expect(share).toBeGreaterThan(0.9);
     expect(share).toBeLessThan(1);
-  });
-
-  test('a half-lap weakens a brace, but less than cutting half of it away', () => {
-    const whole = (E * 0.008 * 0.014 ** 3) / 12;
-    const lap = braces.halfLapStiffness({ width: 0.008, height: 0.014, along: E, across: 0.8e9 });
-    expect(lap).toBeLessThan(whole);
-    expect(lap).toBeGreaterThan(whole / 8);
   });
 });

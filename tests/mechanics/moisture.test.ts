@@ -36,13 +36,6 @@ test('drier wood is stiffer down to the table’s end and constant above the int
   ).toBeCloseTo(1, 12);
 });
 
-test('shrinkage goes from nothing at fibre saturation to the whole when ovendry', () => {
-  expect(moisture.shrinkageTo(0.3, 0.043)).toBe(0);
-  expect(moisture.shrinkageTo(0.5, 0.043)).toBe(0);
-  expect(moisture.shrinkageTo(0, 0.043)).toBe(0.043);
-  expect(moisture.shrinkageTo(0.15, 0.043)).toBeCloseTo(0.0215, 12);
-});
-
 describe('climate', () => {
   const top = {
     width: 0.39,

@@ -2,7 +2,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import * as air from '../../language/mechanics/body/air.js';
-import * as beams from '../../language/mechanics/braces/beams.js';
 import * as body from '../../language/mechanics/body/coupled-body.js';
 import * as bridge from '../../language/mechanics/strings/bridge-statics.js';
 import { braceMass, effectiveStiffness, gluedStiffnessAt } from '../../language/mechanics/braces/carved-brace.js';
@@ -10,8 +9,6 @@ import { domeRise, swellingCurvature } from '../../language/mechanics/wood/dome-
 import { MechanicsError } from '../../language/mechanics/error.js';
 import { finishMass } from '../../language/mechanics/wood/finish-film.js';
 import { fretPlace, nutSpacing } from '../../language/mechanics/strings/frets.js';
-import { handbookElasticity } from '../../language/mechanics/wood/handbook.js';
-import { hingedFrequency } from '../../language/mechanics/wood/hinged-rectangle.js';
 import * as moisture from '../../language/mechanics/wood/moisture.js';
 import { modulusFromPlank } from '../../language/mechanics/wood/plank.js';
 import { plateBending } from '../../language/mechanics/wood/orthotropic-plate.js';
@@ -19,7 +16,6 @@ import { braceSection } from '../../language/mechanics/braces/sections.js';
 import { actionAt, saddleHeightForAction } from '../../language/mechanics/strings/neck-angle.js';
 import { stringWeight } from '../../language/mechanics/strings/string-weight.js';
 import * as strings from '../../language/mechanics/strings/string-tension.js';
-import { tapsFromModes } from '../../language/mechanics/wood/tap-modes.js';
 import { taperedPlate } from '../../language/mechanics/wood/uneven-plate.js';
 import * as wood from '../../language/mechanics/wood/measured-wood.js';
 
@@ -27,17 +23,14 @@ type Numbers = [number, number, number, number, number];
 
 const FUNCTIONS: Record<string, (n: Numbers) => unknown> = {
   blankDensity: ([a, b, c, d]) => wood.blankDensity({ length: a, width: b, thickness: c }, d),
-  elasticityFromTaps: ([a, b, c, d, e]) =>
-    wood.elasticityFromTaps({ length: a, width: b, thickness: c }, d, { along: e, across: e, twist: e }),
+  modulusFromBendingTap: ([a, b, c, d]) => wood.modulusFromBendingTap(a, b, c, d),
+  shearFromTwistTapCorrected: ([a, b, c, d, e]) =>
+    wood.shearFromTwistTapCorrected(a, b, { length: c, width: d, thickness: e }),
   radiationRatio: ([a, b]) => wood.radiationRatio(a, b),
   panelMerit: ([a, b]) => wood.panelMerit(a, b),
   specificGravityAt: ([a, b, c]) => wood.specificGravityAt(a, b, c),
-  handbookElasticity: ([a, b, c, d, e]) =>
-    handbookElasticity(a, { acrossRadial: b, acrossTangential: c, shearLR: d, poissonLR: e }),
   modulusFromPlank: ([a, b, c, d, e]) => modulusFromPlank({ span: a, load: b, loadAt: c, width: d, thickness: e }, a),
   plateBending: ([a, b, c, d, e]) => plateBending({ along: a, across: b, shear: c, poissonLR: d }, e),
-  hingedFrequency: ([a, b, c, d]) =>
-    hingedFrequency(plateBending({ along: a, across: b, shear: c, poissonLR: 0.3 }, 0.003), d, a, b, 1, 2),
   taperedPlate: ([a, b, c, d, e]) => taperedPlate({ centre: a, edge: b, band: c }, d, e),
   equilibriumMoisture: ([a, b]) => moisture.equilibriumMoisture(a, b),
   humidityForMoisture: ([a, b]) => moisture.humidityForMoisture(a, b),
@@ -58,8 +51,6 @@ const FUNCTIONS: Record<string, (n: Numbers) => unknown> = {
       { width: a, thickness: e, modulus: d },
       e,
     ),
-  simpleBeamUniform: ([a, b, c]) => beams.simpleBeamUniform(a, b, c),
-  beamFrequency: ([a, b, c, d]) => beams.beamFrequency(a, b, c, d),
   stringWeight: ([a, b]) => stringWeight('nickel-plated steel', a, b),
   stringTension: ([a, b, c]) => strings.stringTension(a, b, c),
   stretchForPitch: ([a, b, c, d, e]) => strings.stretchForPitch({ tension: a, core: b, coreModulus: c }, d, e),
@@ -77,7 +68,6 @@ const FUNCTIONS: Record<string, (n: Numbers) => unknown> = {
   actionAt: ([a, b, c, d, e]) => actionAt({ scale: a, atNut: b, atSaddle: c, relief: d }, e),
   saddleHeightForAction: ([a, b, c, d]) => saddleHeightForAction({ scale: a, atNut: b, relief: c }, d),
   finishMass: ([a, b, c]) => finishMass(a, b, c),
-  tapsFromModes: ([a, b, c, d, e]) => tapsFromModes({ '11': a, '02': b, '12': c, '21': d, '03': e }),
 };
 
 const wild = fc.oneof(

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { balance } from '../../language/mechanics/body/balance.js';
 import { finishMass, sidesArea } from '../../language/mechanics/wood/finish-film.js';
-import { fretPlaces, nutSpacing } from '../../language/mechanics/strings/frets.js';
+import { fretPlace, nutSpacing } from '../../language/mechanics/strings/frets.js';
 import * as setup from '../../language/mechanics/strings/neck-angle.js';
 
 test('frets close up towards the bridge, the twelfth halfway', () => {
-  const places = fretPlaces(0.645, 20);
+  const places = Array.from({ length: 20 }, (_, i) => fretPlace(0.645, i + 1));
   expect(places[11]).toBeCloseTo(0.3225, 12);
   const steps = places.map((place, i) => place - (places[i - 1] ?? 0));
   steps.slice(1).forEach((step, i) => expect(step).toBeLessThan(steps[i]!));

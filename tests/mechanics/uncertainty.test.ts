@@ -1,11 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rigidAirFrequency, roundHole } from '../../language/mechanics/body/air.js';
+import { rigidAirFrequency } from '../../language/mechanics/body/air.js';
 import { coupledModes, effectiveMassFromAddedMass } from '../../language/mechanics/body/coupled-body.js';
-import { propagate, sample, type Input } from '../../language/mechanics/gum.js';
+import { sample, type Input } from '../../language/mechanics/gum.js';
+import { elasticityFromTaps } from '../published/formulas/elasticity-from-taps.js';
+import { propagate } from './first-order.js';
 import { modulusFromPlank } from '../../language/mechanics/wood/plank.js';
 import { stringTension } from '../../language/mechanics/strings/string-tension.js';
-import { elasticityFromTaps } from '../../language/mechanics/wood/measured-wood.js';
+
+/** m², of a round hole of diameter d (m). */
+const roundHole = (d: number): number => (Math.PI * d * d) / 4;
 
 type Model = (values: readonly number[]) => number;
 

@@ -3,16 +3,19 @@ import { describe, expect, test } from 'vitest';
 import {
   guessedAcross,
   guessedShear,
-  handbookElasticity,
   reciprocalPoisson,
 } from '../../language/mechanics/wood/handbook.js';
 import { modulusFromPlank, plankDeflection } from '../../language/mechanics/wood/plank.js';
 import {
   plateBending,
   reducedStiffness,
-  thicknessForBending,
 } from '../../language/mechanics/wood/orthotropic-plate.js';
 import * as wood from '../../language/mechanics/wood/measured-wood.js';
+import { elasticityFromTaps } from '../published/formulas/elasticity-from-taps.js';
+import { handbookElasticity } from '../published/formulas/handbook-elasticity.js';
+
+/** m: that gives bending stiffness D (N·m) to a plate of reduced stiffness Q (Pa). */
+const thicknessForBending = (bending: number, q: number): number => Math.cbrt((12 * bending) / q);
 
 const blank = fc.record({
   length: fc.double({ min: 0.3, max: 0.7, noNaN: true }),
@@ -35,12 +38,12 @@ test('a tap twice as high means a wood four times as stiff', () => {
 
 test('only the taps that were read give moduli', () => {
   const size = { length: 0.56, width: 0.212, thickness: 0.00441 };
-  const read = wood.elasticityFromTaps(size, 0.214, { along: 75.5 });
+  const read = elasticityFromTaps(size, 0.214, { along: 75.5 });
   expect(read.density).toBeCloseTo(408.7, 1);
   expect(read.along).toBeGreaterThan(9e9);
   expect(read.across).toBeUndefined();
   expect(read.shear).toBeUndefined();
-  const all = wood.elasticityFromTaps(size, 0.214, { along: 75.5, across: 46, twist: 31 });
+  const all = elasticityFromTaps(size, 0.214, { along: 75.5, across: 46, twist: 31 });
   expect(all.shearCorrected! / all.shear!).toBeCloseTo(1 / wood.TWIST_TAP_SHARE, 12);
 });
 

@@ -5,10 +5,16 @@ import {
   airSoundSpeed,
   effectiveLength,
   rigidAirFrequency,
-  roundHole,
 } from '../../language/mechanics/body/air.js';
-import { coupledModes, pistonFrequency } from '../../language/mechanics/body/coupled-body.js';
+import { coupledModes } from '../../language/mechanics/body/coupled-body.js';
 import { off } from './table.js';
+
+/** m², of a round hole of diameter d (m). */
+const roundHole = (d: number): number => (Math.PI * d * d) / 4;
+
+/** Hz, in open air. */
+const pistonFrequency = ({ mass, stiffness }: { mass: number; stiffness: number }): number =>
+  Math.sqrt(stiffness / mass) / (2 * Math.PI);
 
 describe('air at 20 °C, 101 325 Pa (standard values, from memory)', () => {
   test('1.204 kg/m³', () => expect(airDensity(20)).toBeCloseTo(1.204, 3));

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import {
   BENDING_TO_ALONG,
   TYPICAL_RATIOS,
-  handbookElasticity,
   reciprocalPoisson,
 } from '../../language/mechanics/wood/handbook.js';
 import {
@@ -13,6 +12,7 @@ import {
 } from '../../language/mechanics/wood/measured-wood.js';
 import { reducedStiffness } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
+import { handbookElasticity } from './formulas/handbook-elasticity.js';
 
 const ratios = readTable('wood-elastic-ratios.csv');
 

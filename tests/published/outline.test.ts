@@ -1,7 +1,8 @@
 /** The outline rule against a reference outline computed elsewhere (twelve stations, polyline, area). */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { outlineArea, outlinePolyline, outlineThrough } from '../../language/mechanics/body/half-widths.js';
+import { bodyArea, bodyWithCutaway } from '../../language/mechanics/body/cutaway-outline.js';
+import { outlinePolyline, outlineThrough } from '../../language/mechanics/body/half-widths.js';
 
 interface Reference {
   length_mm: number;
@@ -28,7 +29,7 @@ describe('reference guitar outline, 490 mm', () => {
     expect(Math.abs(1000 * outline.halfWidth(Number(station) / 1000) - half)).toBeLessThanOrEqual(0.0006);
   });
 
-  test('area 0.1362653 m²', () => expect(Math.abs(outlineArea(outline) - reference.area_full_m2)).toBeLessThan(6e-8));
+  test('area 0.1362653 m²', () => expect(Math.abs(bodyArea(bodyWithCutaway(outline)) - reference.area_full_m2)).toBeLessThan(6e-8));
 
   test('all 101 points of the polyline, printed to 0.001 mm', () => {
     const points = outlinePolyline(outline, 100);

@@ -4,7 +4,7 @@ import {
   hingedFrequency,
   hingedPointDeflection,
   hingedUniformDeflection,
-} from '../../language/mechanics/wood/hinged-rectangle.js';
+} from './formulas/hinged-plate.js';
 import { plateBending } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
 

@@ -1,8 +1,11 @@
 /** String weights and tensions against published charts. */
 import { describe, expect, test } from 'vitest';
 import { STEEL_WIRE_DENSITY, stringWeight, type StringKind } from '../../language/mechanics/strings/string-weight.js';
-import { pitchFrequency, stringTension } from '../../language/mechanics/strings/string-tension.js';
+import { stringTension } from '../../language/mechanics/strings/string-tension.js';
 import { number, off, readTable } from './table.js';
+
+/** Hz, of a note so many semitones above A4 = 440 Hz (ISO 16). */
+const pitchFrequency = (semitones: number): number => 440 * 2 ** (semitones / 12);
 
 const INCH = 0.0254;
 /** Exact: 0.45359237 kg × 9.80665 m/s². */

@@ -1,6 +1,10 @@
 /** Hover on the name of a recipe, model, build or anything else that has one. */
 import { writeValue } from '../../checks/phrases.js';
 import { isCounted, type Verdict } from '../../recipes/instrument/counting.js';
+import { weightTestOf } from '../../recipes/builds/added-mass-test.js';
+import type { Reading } from '../../recipes/builds/builds.js';
+import { DIMENSION } from '../../quantities/dimension.js';
+import { writeQuantity } from '../../quantities/write.js';
 import type { Definition } from '../../facts/facts.js';
 import type { Change } from '../../recipes/instrument/instrument.js';
 import { agrees } from '../../recipes/instrument/values.js';
@@ -131,15 +135,26 @@ function buildHover(desk: Desk, definition: Definition): string {
       ({ path, meant, made }) =>
         say`${plain(path)}: ${plain(writeValue(made.value))}, meant ${plain(writeValue(meant.value))}`,
     );
-  const readings = (build?.readings ?? []).map(({ name, values }) => {
-    const what = [...values.values()].slice(0, 4).map((held) => `${held.path} ${writeValue(held.value)}`);
-    return `${plain(name || text('measured'))}: ${plain(what.join(', '))}`;
+  const readings = (build?.readings ?? []).map((reading) => {
+    const what = [...reading.values.values()].slice(0, 4).map((held) => `${held.path} ${writeValue(held.value)}`);
+    const told = [what.join(', '), ...weighed(reading, desk)].join('; ');
+    return `${plain(reading.name || text('measured'))}: ${plain(told)}`;
   });
   return paragraphs(
     headline(definition, desk.workshop.wording),
     departures.length > 0 ? `${say`Made otherwise than meant:`}\n\n${bullets(departures)}` : undefined,
     readings.length > 0 ? bullets(readings) : undefined,
   );
+}
+
+/** What two peaks and a known weight say together. */
+function weighed(reading: Reading, { workshop: { wording } }: Desk): readonly string[] {
+  const test = weightTestOf(reading);
+  if (!test) return [];
+  const { mass, stiffness, uncertainty } = test;
+  const moving = writeQuantity(mass, DIMENSION.mass, { unit: 'g', uncertainty: mass * uncertainty });
+  const spring = writeQuantity(stiffness, DIMENSION.stiffness, { unit: 'kN/m', uncertainty: stiffness * uncertainty });
+  return [wording.say`by the weight on the bridge ${moving} seem to move there, on a spring of ${spring}`];
 }
 
 const VALUES_SHOWN = 8;

@@ -31,11 +31,6 @@ export interface Opening {
   readonly thickness?: number;
 }
 
-/** Area (m²) of a round hole of diameter `diameter` (m). */
-export function roundHole(diameter: number): number {
-  return (Math.PI * positive('soundhole diameter', diameter) ** 2) / 4;
-}
-
 /** Area (m²) of an elliptical hole with axes `long` and `short` (m, full). */
 export function ellipticalHole(long: number, short: number): number {
   return (Math.PI * positive('soundhole length', long) * positive('soundhole width', short)) / 4;

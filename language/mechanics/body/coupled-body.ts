@@ -84,17 +84,6 @@ export function plugMass(opening: Opening, correction: EndCorrection = 'flanged'
   return airDensity(celsius) * opening.area * effectiveLength(opening, correction);
 }
 
-/** Frequency (Hz) of a piston in open air: √(k/m) / 2π. */
-export function pistonFrequency({ mass, stiffness }: Pick<Piston, 'mass' | 'stiffness'>): number {
-  return Math.sqrt(positive('stiffness', stiffness) / positive('effective mass', mass)) / (2 * Math.PI);
-}
-
-/** The same body with `added` (kg) fixed at the bridge. */
-export function withAddedMass(body: CoupledBody, added: number): CoupledBody {
-  const mass = positive('effective mass', body.top.mass + added);
-  return { ...body, top: { ...body.top, mass } };
-}
-
 export interface AddedMassResult {
   /** kg */
   readonly mass: number;

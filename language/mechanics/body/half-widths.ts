@@ -73,19 +73,9 @@ export function outlinePolyline(outline: Outline, count = 100): OutlinePoint[] {
   });
 }
 
-/** Area (m²) of the whole plate, soundhole included. */
-export function outlineArea(outline: Outline): number {
-  return 2 * integrateAlong(outline, (_, b) => b);
-}
-
 /** Station (m) of the centre of area. */
 export function outlineCentroid(outline: Outline): number {
   return integrateAlong(outline, (x, b) => x * b) / integrateAlong(outline, (_, b) => b);
-}
-
-/** Length (m) around the whole outline. */
-export function outlinePerimeter(outline: Outline): number {
-  return 2 * polylineLength(outlinePolyline(outline, 800));
 }
 
 /**

@@ -41,14 +41,6 @@ export function braceMass(brace: Brace, density: number): number {
   return computed('brace mass', positive('density', density) * braceVolume(brace));
 }
 
-/**
- * Bending stiffness EI (N·m²) of the brace alone at distance `x` (m) from its first end; zero where it is carved to
- * nothing.
- */
-export function braceStiffnessAt(brace: Brace, modulus: number, x: number): number {
-  return positive('stiffness', modulus) * (sections(brace)(place(brace, x))?.secondMoment ?? 0);
-}
-
 /** Bending stiffness EI (N·m²) at `x` of the brace glued to its strip of plate: transformed section, parallel axis. */
 export function gluedStiffnessAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
   return glued(sections(brace), modulus, strip)(place(brace, x));
@@ -104,28 +96,6 @@ function stiffnessAlong(brace: Brace, modulus: number, strip: PlateStrip | undef
 export function braceShareAt(brace: Brace, modulus: number, strip: PlateStrip, x: number): number {
   const bare = (positive('stiffness', strip.modulus) * strip.width * strip.thickness ** 3) / 12;
   return 1 - bare / gluedStiffnessAt(brace, modulus, strip, x);
-}
-
-export interface HalfLap {
-  /** m, both braces */
-  readonly width: number;
-  readonly height: number;
-  /** Pa, along the brace looked at */
-  readonly along: number;
-  /** Pa, of the other brace's wood across its grain */
-  readonly across: number;
-}
-
-/**
- * Bending stiffness EI (N·m²) of one brace at a half-lap crossing: half its height runs through, the other half is the
- * other brace lying across its grain, glued in without gaps.
- */
-export function halfLapStiffness({ width, height, along, across }: HalfLap): number {
-  const half = braceSection('rectangular', width, positive('brace height', height) / 2);
-  return compositeSection([
-    { ...half, modulus: along },
-    { ...half, modulus: across, centroid: half.centroid + height / 2 },
-  ]).bending;
 }
 
 type SectionAt = (x: number) => Section | undefined;

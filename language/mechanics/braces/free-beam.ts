@@ -6,9 +6,6 @@ export const FREE_BEAM_ROOTS: readonly number[] = [
   4.730040744862704, 7.853204624095838, 10.995607838001671, 14.137165491257464, 17.27875965739948,
 ];
 
-/** Roots βL of cos(x) cosh(x) = −1, the bending modes of a bar clamped at one end. */
-export const CANTILEVER_ROOTS: readonly number[] = [1.875104068711961, 4.694091132974175, 7.854757438237613];
-
 /**
  * E = c ρ f² L⁴ / h² for the first bending mode of a free rectangular bar or plate: c = 48 π² / (βL)⁴ = 0.94641.
  * From f = (βL)² / (2π L²) √(E h² / 12 ρ).

@@ -84,14 +84,6 @@ export function compositeSection(layers: readonly Layer[]): CompositeSection {
   };
 }
 
-/**
- * Stress (Pa) in the layer of modulus `modulus` at height z under bending moment `moment` (N·m): E M (z − z₀) / EI.
- * Positive: pulled, when the moment stretches the upper side.
- */
-export function bendingStress(section: CompositeSection, moment: number, modulus: number, height: number): number {
-  return computed('stress', (modulus * moment * (height - section.neutralAxis)) / section.bending);
-}
-
 function gabledSection(b: number, h: number, gable: GabledShape): Section {
   const slope = between('share of the height that slopes', gable.slopeShare ?? 0.5, 0, 1) * h;
   const crest = between('share of the width left flat', gable.crestShare ?? 0, 0, 1) * b;

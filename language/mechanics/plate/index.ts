@@ -3,7 +3,6 @@ export type * from './model.js';
 export type { BridgeMotion, TopMode, TopResult, TopSolution, TopStatics } from './solution.js';
 export { TopSolver, type SolveOptions } from './solve/top-solver.js';
 export { PLATE_LIMITS } from './limits.js';
-export { validateTop } from './validate.js';
 export { changed, parametersOf, valueOf, type TopParameter, type WoodConstant } from './fit/parameters.js';
 export type { Adjoints } from './fit/adjoints.js';
 export { sensitivities, type Sensitivity } from './fit/sensitivities.js';

@@ -11,12 +11,11 @@ import { above, Findings, finitePoints, validateWood } from './validate-parts.js
 const MOST_POINTS = 4000;
 const MOST_PATCHES = 30;
 
-/** Errors keep the solver from starting; warnings (a brace cut at the edge) do not. Never throws. */
-export function validateTop(model: TopModel): readonly TopProblem[] {
-  return [...validatePlan(model), ...validateSizes(model)];
-}
-
-/** Where things lie: outline, holes, braces' lines, patches' outlines, supports. Independent of sizes and wood. */
+/**
+ * Errors keep the solver from starting; warnings (a brace cut at the edge) do not. Never throws.
+ *
+ * Where things lie: outline, holes, braces' lines, patches' outlines, supports. Independent of sizes and wood.
+ */
 export function validatePlan(model: TopModel): readonly TopProblem[] {
   const found = new Findings();
   const outline = validateOutline(found, 'outline', 'outline', model.outline);

@@ -12,19 +12,6 @@ export function fretPlace(scale: number, fret: number, notesPerOctave = 12): num
   return positive('scale', scale) * (1 - 2 ** (-fret / between('notes per octave', notesPerOctave, 1, 100)));
 }
 
-/** Distances (m) from the nut to frets 1 … `count`. */
-export function fretPlaces(scale: number, count: number): number[] {
-  if (!Number.isInteger(count) || count < 1 || count > 36) {
-    throw new MechanicsError('number of frets', 'The number of frets is a whole number from 1 to 36.');
-  }
-  return Array.from({ length: count }, (_, i) => fretPlace(scale, i + 1));
-}
-
-/** Scale (m) from the measured distance of one fret from the nut (m). */
-export function scaleFromFret(place: number, fret: number): number {
-  return positive('distance to the fret', place) / positive('fret', fretPlace(1, fret));
-}
-
 /**
  * Centres (m, from the bass edge of the nut) of strings with even distances between centres, outer centres `margin`
  * (m) plus half a gauge from the edges; or with `gaps`, even clear gaps between strings of these gauges (m), bass

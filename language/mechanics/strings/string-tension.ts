@@ -12,20 +12,6 @@ export function stringTension(massPerLength: number, frequency: number, scale: n
   );
 }
 
-/** Pitch (Hz) of a string at `tension` (N): the inverse of `stringTension`. */
-export function stringPitch(massPerLength: number, tension: number, scale: number): number {
-  return computed(
-    'pitch',
-    Math.sqrt(positive('string tension', tension) / positive('string weight', massPerLength)) /
-      (2 * positive('scale', scale)),
-  );
-}
-
-/** Frequency (Hz) of a note `semitones` above A4 in equal temperament. ISO 16: A4 = 440 Hz. */
-export function pitchFrequency(semitones: number, reference = 440): number {
-  return positive('reference pitch', reference) * 2 ** (between('pitch', semitones, -120, 120) / 12);
-}
-
 export interface StretchedString {
   /** N */
   readonly tension: number;

@@ -12,18 +12,6 @@ export type StringKind =
   | 'fluorocarbon'
   | 'silver-plated on nylon';
 
-export const STRING_KINDS: readonly StringKind[] = [
-  'plain steel',
-  'phosphor bronze',
-  '80/20 bronze',
-  'nickel-plated steel',
-  'stainless steel',
-  'stainless flat wound',
-  'nylon',
-  'fluorocarbon',
-  'silver-plated on nylon',
-];
-
 /**
  * Music wire, kg/m³: fits the unit weights of fifteen plain strings of a published chart (D'Addario string tension
  * brochure) within 0.1 %.

@@ -71,7 +71,3 @@ export function splitNote(partial: Partial, mode: UnderSaddle, rest: Complex): S
   };
 }
 
-/** Decay (1/s) of a partial while the coupling is weak: 2 f₁ Z₀ Re Y and what the string loses itself. */
-export function weakDecay({ pitch, impedance, decay }: Partial, mobility: Complex): number {
-  return 2 * pitch * impedance * mobility.re + decay;
-}

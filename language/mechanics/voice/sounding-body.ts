@@ -20,7 +20,7 @@
  */
 import { finite, notNegative, positive } from '../error.js';
 import { jacobiEigen } from '../linear-algebra/jacobi-eigen.js';
-import { add, type Complex, complex, divide, multiply, power, scale, subtract } from './complex.js';
+import { add, type Complex, complex, divide, multiply, scale, subtract } from './complex.js';
 
 export type ModeOf = 'top' | 'back' | 'air';
 
@@ -66,19 +66,16 @@ export function radiationResistance({ airDensity, soundSpeed }: SoundingBody, om
   return (airDensity * omega * omega) / (4 * Math.PI * soundSpeed);
 }
 
-/** What a force at the saddle under a string (counted from 0) does at ω (1/s, above zero). */
-export function response(body: SoundingBody, string: number, omega: number): Response {
-  const { mobility, flow } = solved(body, string, omega);
-  return { mobility, flow };
-}
-
-interface Solved extends Response {
+export interface BodyResponse extends Response {
   /** m³/N: what the main modes push, and so the air in the box is short of. */
   readonly squeezed: Complex;
 }
 
-/** In plain numbers where it matters: this is asked some ten thousand times for one fingerboard and its slopes. */
-function solved(body: SoundingBody, string: number, omega: number): Solved {
+/**
+ * What a force at the saddle under a string (counted from 0) does at ω (1/s, above zero). In plain numbers where it matters: this
+ * is asked some ten thousand times for one fingerboard and its slopes.
+ */
+export function response(body: SoundingBody, string: number, omega: number): BodyResponse {
   let [ownRe, ownIm, aaRe, aaIm, avRe, avIm, vvRe, vvIm, afRe, afIm, vfRe, vfIm] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
   for (const { main, frequency, damping, volume, atStrings } of body.modes) {
     const stiff = (2 * Math.PI * frequency) ** 2 - omega * omega;
@@ -116,29 +113,6 @@ function solved(body: SoundingBody, string: number, omega: number): Solved {
     flow: timesI(net, omega),
     squeezed,
   };
-}
-
-export interface PowerBalance {
-  /** W: given by a force of amplitude 1 N at the saddle. */
-  readonly given: number;
-  readonly radiated: number;
-  /** W, by mode of `modes`. */
-  readonly lost: readonly number[];
-}
-
-/** Where the power of a steady force of amplitude 1 N at ω goes: `given` = `radiated` + Σ `lost`, to rounding. */
-export function powerBalance(body: SoundingBody, string: number, omega: number): PowerBalance {
-  const { mobility, flow, squeezed } = solved(body, string, omega);
-  const resistance = radiationResistance(body, omega);
-  const pressure = scale(squeezed, springOf(body));
-  const outside = scale(flow, resistance);
-  const lost = body.modes.map((mode) => {
-    const against = scale(add(mode.main ? pressure : complex(0), outside), mode.volume);
-    const drive = subtract(complex(mode.atStrings[string] ?? 0), against);
-    const stiffness = complex((2 * Math.PI * mode.frequency) ** 2 - omega * omega, omega * mode.damping);
-    return (mode.damping * omega * omega * power(divide(drive, stiffness))) / 2;
-  });
-  return { given: mobility.re / 2, radiated: (resistance * power(flow)) / 2, lost };
 }
 
 /** A mode of the whole body. */

@@ -1,31 +1,6 @@
 /** Elastic constants of a species from its tabulated bending modulus and ratios, when this piece was not measured. */
 import { between, computed, positive, MechanicsError } from '../error.js';
 
-/** Ratios to E_L as tabulated (Wood Handbook FPL-GTR-282, 2021, Tables 5-1 and 5-2, about 12 % moisture). */
-export interface ElasticRatios {
-  readonly acrossRadial: number;
-  readonly acrossTangential: number;
-  readonly shearLR: number;
-  readonly shearLT?: number;
-  readonly shearRT?: number;
-  readonly poissonLR: number;
-  readonly poissonLT?: number;
-}
-
-export interface HandbookElasticity {
-  /** Pa */
-  readonly along: number;
-  readonly acrossRadial: number;
-  readonly acrossTangential: number;
-  readonly shearLR: number;
-  readonly shearLT?: number;
-  readonly shearRT?: number;
-  readonly poissonLR: number;
-  readonly poissonRL: number;
-  readonly poissonLT?: number;
-  readonly poissonTL?: number;
-}
-
 /**
  * Tabulated bending moduli come from a centre-loaded beam of span/depth 14, whose shear deflection makes them read low.
  * E_L = 1.10 × modulus of elasticity in bending. Source: Wood Handbook, note to Table 5-1.
@@ -35,28 +10,6 @@ export const BENDING_TO_ALONG = 1.1;
 /** E_L (Pa) from the tabulated bending modulus (Pa). Throws if not above zero. */
 export function alongFromBendingModulus(bendingModulus: number): number {
   return computed('stiffness along', BENDING_TO_ALONG * positive('bending modulus', bendingModulus));
-}
-
-/**
- * The elastic constants (Pa) of a species from its bending modulus (Pa) and ratios. ν_RL is derived, never tabulated.
- */
-export function handbookElasticity(bendingModulus: number, ratios: ElasticRatios): HandbookElasticity {
-  const along = alongFromBendingModulus(bendingModulus);
-  const acrossRadial = scaled(along, 'ratio of E across to E along', ratios.acrossRadial);
-  const acrossTangential = scaled(along, 'ratio of E across to E along', ratios.acrossTangential);
-  return {
-    along,
-    acrossRadial,
-    acrossTangential,
-    shearLR: scaled(along, 'ratio of G to E along', ratios.shearLR),
-    shearLT: ratios.shearLT === undefined ? undefined : scaled(along, 'ratio of G to E along', ratios.shearLT),
-    shearRT: ratios.shearRT === undefined ? undefined : scaled(along, 'ratio of G to E along', ratios.shearRT),
-    poissonLR: ratios.poissonLR,
-    poissonRL: reciprocalPoisson(ratios.poissonLR, along, acrossRadial),
-    poissonLT: ratios.poissonLT,
-    poissonTL:
-      ratios.poissonLT === undefined ? undefined : reciprocalPoisson(ratios.poissonLT, along, acrossTangential),
-  };
 }
 
 /**
@@ -107,8 +60,4 @@ export function guessedAcross(along: number, kind: 'softwood' | 'hardwood', cut:
 /** In-plane shear modulus (Pa) guessed from E along (Pa) when the twist was not read. */
 export function guessedShear(along: number, kind: 'softwood' | 'hardwood'): number {
   return positive('stiffness along', along) * TYPICAL_RATIOS[kind].shearLR;
-}
-
-function scaled(along: number, quantity: string, ratio: number): number {
-  return positive('stiffness', computed('stiffness', along * positive(quantity, ratio)));
 }

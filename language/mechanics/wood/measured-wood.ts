@@ -45,9 +45,6 @@ export function modulusFromBendingTap(density: number, frequency: number, extent
  */
 export const TWIST_TAP_SHARE = 0.898;
 
-/** Standard deviation of that share over the twenty plates, relative. */
-export const TWIST_TAP_SCATTER = 0.016;
-
 /**
  * In-plane shear modulus G_LR (Pa) from the twist mode of a free rectangular plate: G = 0.822 ρ f² L² W² / h², as it
  * reads, which is about 10 % low on real plates. `shearFromTwistTapCorrected` divides by that share.
@@ -67,39 +64,6 @@ export function shearFromTwistTap(density: number, frequency: number, blank: Bla
  */
 export function shearFromTwistTapCorrected(density: number, frequency: number, blank: Blank): number {
   return shearFromTwistTap(density, frequency, blank) / TWIST_TAP_SHARE;
-}
-
-export interface TapReadings {
-  /** Hz, bending along the grain: two nodal lines across the plate */
-  readonly along?: number;
-  /** Hz, bending across the grain: two nodal lines along the plate */
-  readonly across?: number;
-  /** Hz, twist: one nodal line each way */
-  readonly twist?: number;
-}
-
-export interface TapElasticity {
-  readonly density: number;
-  /** Pa; absent when its tap was not read */
-  readonly along?: number;
-  readonly across?: number;
-  /** Pa, as the closed form reads it (about 10 % low) */
-  readonly shear?: number;
-  /** Pa, divided by `TWIST_TAP_SHARE` */
-  readonly shearCorrected?: number;
-}
-
-/** Density and moduli of a blank from its mass and those of the three free-plate taps that were read. */
-export function elasticityFromTaps(blank: Blank, mass: number, taps: TapReadings): TapElasticity {
-  const density = blankDensity(blank, mass);
-  const { length, width, thickness } = blank;
-  return {
-    density,
-    along: taps.along === undefined ? undefined : modulusFromBendingTap(density, taps.along, length, thickness),
-    across: taps.across === undefined ? undefined : modulusFromBendingTap(density, taps.across, width, thickness),
-    shear: taps.twist === undefined ? undefined : shearFromTwistTap(density, taps.twist, blank),
-    shearCorrected: taps.twist === undefined ? undefined : shearFromTwistTapCorrected(density, taps.twist, blank),
-  };
 }
 
 /** Speed of sound along a bar (m/s): √(E/ρ). */

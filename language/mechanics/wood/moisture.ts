@@ -47,24 +47,9 @@ export function humidityForMoisture(celsius: number, moisture: number): number {
 }
 
 /**
- * Moisture content (fraction) Mp at which drying begins to change strength and stiffness; 0.25 for a species not
- * listed. Source: Wood Handbook FPL-GTR-282 (2021) Table 5-13.
+ * Moisture content (fraction) Mp at which drying begins to change strength and stiffness, of a species that is not listed.
+ * Source: Wood Handbook FPL-GTR-282 (2021) Table 5-13.
  */
-export const INTERSECTION_MOISTURE: Readonly<Record<string, number>> = {
-  'white ash': 0.24,
-  'yellow birch': 0.27,
-  'American chestnut': 0.24,
-  'Douglas-fir': 0.24,
-  'western hemlock': 0.28,
-  'western larch': 0.28,
-  'loblolly pine': 0.21,
-  'longleaf pine': 0.21,
-  'red pine': 0.24,
-  redwood: 0.21,
-  'red spruce': 0.27,
-  'Sitka spruce': 0.27,
-  tamarack: 0.24,
-};
 export const USUAL_INTERSECTION_MOISTURE = 0.25;
 
 /**
@@ -126,12 +111,3 @@ export function movementCoefficient(totalShrinkage: number, fibreSaturation = 0.
   return perPercent / (1 - (totalShrinkage * (fibreSaturation - 0.1)) / fibreSaturation);
 }
 
-/**
- * Shrinkage (fraction of the green dimension) from green to moisture content `moisture`, from the total shrinkage to
- * ovendry: Sx = S0 (1 − x/MCfs). Source: Wood Handbook FPL-GTR-282 (2021) Eq. 4-9; MCfs = 0.30 when unknown.
- */
-export function shrinkageTo(moisture: number, totalShrinkage: number, fibreSaturation = 0.3): number {
-  between('total shrinkage', totalShrinkage, 0, 0.5, percent);
-  notNegative('moisture content', moisture);
-  return totalShrinkage * Math.max(0, 1 - moisture / positive('fibre saturation point', fibreSaturation));
-}

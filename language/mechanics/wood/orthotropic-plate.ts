@@ -58,14 +58,6 @@ export function plateBending(elasticity: PlateElasticity, thickness: number): Pl
   };
 }
 
-/**
- * Thickness (m) that gives bending stiffness `bending` (N·m) in the direction of reduced stiffness `q` (Pa): (12
- * D/Q)^(1/3).
- */
-export function thicknessForBending(bending: number, q: number): number {
-  return computed('thickness', Math.cbrt((12 * positive('bending stiffness', bending)) / positive('stiffness', q)));
-}
-
 /** Mass per area (kg/m²). */
 export function massPerArea(density: number, thickness: number): number {
   return computed('mass per area', positive('density', density) * positive('thickness', thickness));

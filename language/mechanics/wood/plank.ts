@@ -44,18 +44,6 @@ export function plankFlexibility(test: PlankTest): number {
   return computed('deflection', (positive('load', test.load) * shape) / secondMoment);
 }
 
-/**
- * Share by which shear adds to the mid-span bending deflection of a centre-loaded rectangular beam: 1.2 (E/G) (h/L)².
- * Source: S.P. Timoshenko, Strength of Materials, shear coefficient 6/5 (from memory).
- */
-export function shearShareOfDeflection(modulus: number, shear: number, thickness: number, span: number): number {
-  const slenderness = positive('thickness', thickness) / positive('span', span);
-  return computed(
-    'shear deflection',
-    1.2 * (positive('stiffness', modulus) / positive('shear stiffness', shear)) * slenderness ** 2,
-  );
-}
-
 function onSpan(quantity: string, place: number, span: number): number {
   if (!(place > 0 && place < span)) {
     throw new MechanicsError(quantity, `The ${quantity} must lie between the two supports.`);

@@ -1,6 +1,6 @@
 /** Braces of top and back: length, mass, stiffness alone and glued to their strip of plate. */
 import { taken } from './taken.js';
-import { braceMass, halfWaveStiffness, type Brace } from '../../mechanics/braces/carved-brace.js';
+import { braceMass, braceShareAt, halfWaveStiffness, type Brace } from '../../mechanics/braces/carved-brace.js';
 import type { Profile } from '../../mechanics/braces/sections.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
@@ -49,7 +49,22 @@ function quantitiesOf(root: string, plate: 'top' | 'back'): readonly DerivedQuan
       sentence: `Bending stiffness of the brace glued to its strip of the ${plate}.`,
       formula: 'Σ E·I + Σ E·A·(z − z₀)², strip as wide as the brace plus 20 thicknesses',
       source: 'transformed section, parallel axis (textbook); strip width: common practice',
-      compute: (ask) => glued(ask, root, plate),
+      compute: (ask) => {
+        const { brace, modulus, strip } = gluedTo(ask, root, plate);
+        return halfWaveStiffness(brace, modulus, strip);
+      },
+    },
+    {
+      path: `${root}.*.share`,
+      dimension: DIMENSION.number,
+      unit: '%',
+      sentence: `Share of the stiffness in the middle of the brace that the brace adds to its strip of the ${plate}.`,
+      formula: '1 − E·w·h³/12 of the strip alone / EI of the two glued',
+      source: 'transformed section, parallel axis (textbook); strip width: common practice',
+      compute: (ask) => {
+        const { brace, modulus, strip } = gluedTo(ask, root, plate);
+        return braceShareAt(brace, modulus, strip, brace.length / 2);
+      },
     },
     {
       path: `${root}.mass`,
@@ -129,29 +144,30 @@ function stationsOf(ask: Ask, at: (word: string) => string, length: number): Bra
   }));
 }
 
-function glued(ask: Ask, root: string, plate: 'top' | 'back'): number {
+function gluedTo(ask: Ask, root: string, plate: 'top' | 'back') {
   const brace = braceOf(ask, root);
   const thickness = ask.number(`${plate}.thickness`);
-  const strip = {
-    width: brace.width + 20 * thickness,
-    thickness,
-    modulus: stripModulus(ask, root, plate),
-  };
-  return halfWaveStiffness(brace, ask.number(`${woodPath(ask, root, plate)}.modulus.along`), strip);
+  const strip = { width: brace.width + 20 * thickness, thickness, modulus: stripModulus(ask, root, plate) };
+  return { brace, modulus: ask.number(`${woodPath(ask, root, plate)}.modulus.along`), strip };
 }
 
 /**
  * Stiffness of the plate in the direction of the brace, at angle θ to the grain:
  * 1/E = cos⁴θ/E_L + sin⁴θ/E_R + sin²θ·cos²θ·(1/G − 2ν/E_L). Source: R. M. Jones, Mechanics of Composite Materials, Eq. 2.97.
  */
-function stripModulus(ask: Ask, root: string, plate: 'top' | 'back'): number {
-  const dx = ask.number(`${root}.${ask.member}.to.station`) - ask.number(`${root}.${ask.member}.from.station`);
-  const dy = ask.number(`${root}.${ask.member}.to.offset`) - ask.number(`${root}.${ask.member}.from.offset`);
-  const angle = Math.atan2(dy, dx) - taken(ask, `${plate}.grain-angle`);
+export function stripModulus(ask: Ask, root: string, plate: 'top' | 'back'): number {
+  const angle = stripAngle(ask, root, plate);
   const [c, s] = [Math.cos(angle) ** 2, Math.sin(angle) ** 2];
   const along = ask.number(`${plate}.wood.modulus.along`);
   const across = ask.number(`${plate}.wood.modulus.across`);
   const shear = ask.number(`${plate}.wood.modulus.twist`);
   const poisson = ask.number(`${plate}.wood.poisson`);
   return 1 / ((c * c) / along + (s * s) / across + c * s * (1 / shear - (2 * poisson) / along));
+}
+
+/** rad, of the brace to the grain of its plate. */
+export function stripAngle(ask: Ask, root: string, plate: 'top' | 'back'): number {
+  const dx = ask.number(`${root}.${ask.member}.to.station`) - ask.number(`${root}.${ask.member}.from.station`);
+  const dy = ask.number(`${root}.${ask.member}.to.offset`) - ask.number(`${root}.${ask.member}.from.offset`);
+  return Math.atan2(dy, dx) - taken(ask, `${plate}.grain-angle`);
 }

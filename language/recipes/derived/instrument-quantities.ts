@@ -2,6 +2,7 @@
 import type { DerivedQuantity } from '../evaluation/evaluation.js';
 import { BODY_QUANTITIES } from './body-quantities.js';
 import { BRACE_QUANTITIES } from './brace-quantities.js';
+import { CLIMATE_QUANTITIES } from './climate-quantities.js';
 import { MASS_QUANTITIES } from './mass-quantities.js';
 import { MODE_QUANTITIES } from './mode-quantities.js';
 import { PLATE_QUANTITIES } from './plate-quantities.js';
@@ -13,6 +14,7 @@ import { STRING_QUANTITIES } from './string-quantities.js';
 export const INSTRUMENT_QUANTITIES: readonly DerivedQuantity[] = [
   ...PLATE_QUANTITIES,
   ...BRACE_QUANTITIES,
+  ...CLIMATE_QUANTITIES,
   ...BODY_QUANTITIES,
   ...STRING_QUANTITIES,
   ...SETUP_QUANTITIES,

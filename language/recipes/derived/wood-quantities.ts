@@ -4,7 +4,7 @@
  */
 import { taken } from './taken.js';
 import { TYPICAL_RATIOS, alongFromBendingModulus, guessedAcross, guessedShear } from '../../mechanics/wood/handbook.js';
-import { equilibriumMoisture, moistureFactor } from '../../mechanics/wood/moisture.js';
+import { equilibriumMoisture, moistureFactor, movementCoefficient } from '../../mechanics/wood/moisture.js';
 import { modulusFromPlank } from '../../mechanics/wood/plank.js';
 import {
   blankDensity,
@@ -17,6 +17,7 @@ import {
   soundSpeed,
   specificGravityAt,
 } from '../../mechanics/wood/measured-wood.js';
+import type { Climate } from '../../mechanics/wood/climate.js';
 import { USUAL_LOSS_RATIOS } from '../../mechanics/voice/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import { tapOf } from './tapped.js';
@@ -187,9 +188,26 @@ export const WOOD_QUANTITIES: readonly DerivedQuantity[] = [
     sentence: 'Share of its width that the wood gains across the grain for each per cent of moisture.',
     formula: 'C_R for a quartersawn, C_T for a flatsawn plate',
     source: 'Wood Handbook FPL-GTR-190 (2010), Table 13-5',
-    compute: (ask) => ask.number(isFlatsawn(ask) ? 'species.shrinkage.tangential' : 'species.shrinkage.radial'),
+    compute: (ask) => movementAcross(ask, isFlatsawn(ask) ? 'tangential' : 'radial'),
+  },
+  {
+    path: 'movement-through',
+    dimension: DIMENSION.number,
+    unit: '',
+    sentence: 'Share of its thickness that the wood gains for each per cent of moisture.',
+    formula: 'C_T for a quartersawn, C_R for a flatsawn plate',
+    source: 'Wood Handbook FPL-GTR-190 (2010), Table 13-5',
+    compute: (ask) => movementAcross(ask, isFlatsawn(ask) ? 'radial' : 'tangential'),
   },
 ];
+
+/** As the table has it; of a species it does not list, from its whole shrinkage. */
+function movementAcross(ask: Ask, way: 'radial' | 'tangential'): number {
+  const listed = ask.numberIf(`species.shrinkage.${way}`);
+  if (listed !== undefined) return listed;
+  const whole = ask.numberIf(`species.total-shrinkage.${way}`);
+  return whole === undefined ? ask.number(`species.shrinkage.${way}`) : movementCoefficient(whole);
+}
 
 /** 1/Q of the tap where it was read; the species' figure; a typical one. */
 function lossAlong(ask: Ask): number {
@@ -335,9 +353,14 @@ function throughShear(ask: Ask, ratio: 'GLT' | 'GRT', typical: number): number {
 }
 
 function shopMoisture(ask: Ask): number {
+  const { celsius, humidity } = shopClimate(ask);
+  return equilibriumMoisture(celsius, humidity);
+}
+
+export function shopClimate(ask: Ask): Climate {
   const humidity = ask.numberOr('shop.climate.humidity', 0.45, 'the shop is taken to be at 45 %RH');
   const kelvin = ask.numberOr('shop.climate.temperature', 293.15, 'the shop is taken to be at 20 °C');
-  return equilibriumMoisture(kelvin - 273.15, humidity);
+  return { humidity, celsius: kelvin - 273.15 };
 }
 
 /** How much stiffer (or less) the wood is in the shop's climate than when it was measured. */
@@ -351,14 +374,14 @@ function sinceHandbook(ask: Ask): number {
 }
 
 /** Green wood is about four fifths as stiff as at 12 %: the mean of the handbook's guitar woods, where the species is silent. */
-const USUAL_GREEN_SHARE = 0.8;
+export const USUAL_GREEN_SHARE = 0.8;
 /** Where the species has no modulus only the share matters. */
 const UNIT_OF_SHARE = 1;
 
 function stiffening(ask: Ask, from: number): number {
   const at12 = ask.numberIf('species.bending-modulus') ?? UNIT_OF_SHARE;
   const green = ask.numberIf('species.green-bending-modulus') ?? at12 * USUAL_GREEN_SHARE;
-  return moistureFactor(at12, green, from, ask.number('moisture-in-shop'));
+  return moistureFactor(at12, green, from, ask.number('moisture-in-shop'), ask.numberIf('species.turning-point'));
 }
 
 function has(ask: Ask, ...paths: readonly string[]): boolean {

@@ -6,7 +6,7 @@ import { holeOutline } from '../../../language/mechanics/plate/mesh/mesh-lines.j
 import { meshTop, type TopMesh } from '../../../language/mechanics/plate/mesh/mesh.js';
 import { contains, signedArea } from '../../../language/mechanics/plate/mesh/polygon.js';
 import { quadQuality } from '../../../language/mechanics/plate/mesh/quadrilaterals.js';
-import { validateTop } from '../../../language/mechanics/plate/validate.js';
+import { validateTop } from './validate-top.js';
 import { guitarCases, guitarOutline, guitarTop, HELD, xBraces } from '../../published/plate/reference-tops.js';
 import { variedTop } from './varied-top.js';
 

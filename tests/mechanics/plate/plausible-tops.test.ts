@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { TopSolver } from '../../../language/mechanics/plate/index.js';
 import { meshTop } from '../../../language/mechanics/plate/mesh/mesh.js';
 import { quadQuality } from '../../../language/mechanics/plate/mesh/quadrilaterals.js';
-import { validateTop } from '../../../language/mechanics/plate/validate.js';
+import { validateTop } from './validate-top.js';
 import { plausibleTop } from './plausible-tops.js';
 
 const SEEDS = Array.from({ length: 200 }, (_, k) => k + 1);

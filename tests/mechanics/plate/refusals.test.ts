@@ -1,7 +1,8 @@
 /** Input that cannot be solved: a sentence at the right place, never an exception, a NaN or a hang. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { TopSolver, validateTop, type TopModel } from '../../../language/mechanics/plate/index.js';
+import { TopSolver, type TopModel } from '../../../language/mechanics/plate/index.js';
+import { validateTop } from './validate-top.js';
 import { bridgeParts, guitarCases, HELD, spruce, xBraces } from '../../published/plate/reference-tops.js';
 import { variedTop } from './varied-top.js';
 

@@ -8,7 +8,7 @@ import type {
   SoundingString,
 } from '../../../language/mechanics/voice/index.js';
 import { stringLoss } from '../../../language/mechanics/voice/index.js';
-import { STRING_KINDS } from '../../../language/mechanics/strings/string-weight.js';
+import { STRING_KINDS } from '../string-kinds.js';
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 

@@ -1,10 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Complex, complex, divide, multiply, size, subtract } from '../../../language/mechanics/voice/complex.js';
-import { type Partial, splitNote, weakDecay } from '../../../language/mechanics/voice/coupled-note.js';
+import { type Partial, splitNote } from '../../../language/mechanics/voice/coupled-note.js';
 import { fingerboard, summaryOf, wolvesOf } from '../../../language/mechanics/voice/index.js';
 import { decayOf, timeToFall60 } from '../../../language/mechanics/voice/string-loss.js';
 import { instruments } from './made-bodies.js';
+
+/** Decay (1/s) of a partial while the coupling is weak: 2 f₁ Z₀ Re Y and what the string loses itself. */
+function weakDecay({ pitch, impedance, decay }: Partial, mobility: Complex): number {
+  return 2 * pitch * impedance * mobility.re + decay;
+}
 
 const ZERO = complex(0);
 

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { airSpring, coupledModes, plugMass } from '../../../language/mechanics/body/coupled-body.js';
-import { coupledBodyModes, powerBalance, response } from '../../../language/mechanics/voice/sounding-body.js';
+import { powerBalance } from './power-balance.js';
+import { coupledBodyModes, response } from '../../../language/mechanics/voice/sounding-body.js';
 import { bodies } from './made-bodies.js';
 
 const frequency = fc.double({ min: 40, max: 700, noNaN: true });

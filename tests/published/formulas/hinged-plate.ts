@@ -2,8 +2,8 @@
  * A rectangular orthotropic plate hinged along all edges: the one plate whose modes and deflections have a closed
  * form.
  */
-import { computed, notNegative, positive, MechanicsError } from '../error.js';
-import type { PlateBending } from './orthotropic-plate.js';
+import { computed, notNegative, positive, MechanicsError } from '../../../language/mechanics/error.js';
+import type { PlateBending } from '../../../language/mechanics/wood/orthotropic-plate.js';
 
 /**
  * Frequency (Hz) of the mode with `m` half-waves along the grain (side `length`, m) and `n` across (side `width`, m):
