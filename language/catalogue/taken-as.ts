@@ -20,6 +20,7 @@ const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['back.thickness', { si: 0, assumption: english('the depth of the body is taken without the back') }],
   ['cutaway.volume-change', NONE],
   ['shop.climate.temperature', { si: 293.15, assumption: english('the shop is taken to be at 20 °C') }],
+  ['home.temperature', { si: 293.15, assumption: english('where it will live is taken to be at 20 °C') }],
   ['bracing.*.scallop.length', { si: 0.1, assumption: english('a scallop is taken to be 100 mm long') }],
   ['top.grain-angle', NONE],
   ['back.grain-angle', NONE],

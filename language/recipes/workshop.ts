@@ -296,9 +296,14 @@ export class Workshop extends Foundation implements Questions {
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
 
   evaluate(values: ReadonlyMap<string, Held>, analyst: Analyst = NO_ANALYST): Evaluation {
-    const layer: Layer = { values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' };
+    const layers: Layer[] = [{ values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' }];
+    const shop = this.shelf.shop();
+    if (shop) {
+      const said = this.stated(shop);
+      layers.push({ values: said, prefix: 'shop.', shared: 'shop: ', basis: 'recipe', spread: 'half-width' });
+    }
     const others = elsewhereOf(values, this.supplies.named);
-    const ground = new ValueGround([layer], this.settings().tolerances, this.dimensionOf, others);
+    const ground = new ValueGround(layers, this.settings().tolerances, this.dimensionOf, others);
     return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst);
   }
 

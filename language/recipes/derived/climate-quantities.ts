@@ -10,7 +10,8 @@ import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { braceOf, stripAngle, stripModulus, woodPath } from './brace-quantities.js';
 import { thicknessesOf } from './plate-thickness.js';
-import { shopClimate, USUAL_GREEN_SHARE } from './wood-quantities.js';
+import { taken } from './taken.js';
+import { shopClimate, UNIT_OF_SHARE, USUAL_GREEN_SHARE } from './wood-quantities.js';
 
 type Plate = 'top' | 'back';
 
@@ -80,11 +81,11 @@ function ofPlate(plate: Plate, root: string): readonly DerivedQuantity[] {
 
 function changeOf(ask: Ask, plate: Plate): ClimateChange {
   const wood = `${plate}.wood`;
-  const at12 = ask.numberIf(`${wood}.species.bending-modulus`) ?? 1;
+  const at12 = ask.numberIf(`${wood}.species.bending-modulus`) ?? UNIT_OF_SHARE;
   const shop = shopClimate(ask);
   const home = {
     humidity: ask.number('home.humidity'),
-    celsius: ask.numberOr('home.temperature', 293.15, 'where it will live is taken to be at 20 °C') - 273.15,
+    celsius: taken(ask, 'home.temperature') - 273.15,
   };
   return climateChange(
     {

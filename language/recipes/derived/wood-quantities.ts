@@ -376,7 +376,7 @@ function sinceHandbook(ask: Ask): number {
 /** Green wood is about four fifths as stiff as at 12 %: the mean of the handbook's guitar woods, where the species is silent. */
 export const USUAL_GREEN_SHARE = 0.8;
 /** Where the species has no modulus only the share matters. */
-const UNIT_OF_SHARE = 1;
+export const UNIT_OF_SHARE = 1;
 
 function stiffening(ask: Ask, from: number): number {
   const at12 = ask.numberIf('species.bending-modulus') ?? UNIT_OF_SHARE;
