@@ -9,8 +9,6 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import {
   RELATIONS,
-  alongFromMixedMode,
-  alongFromSecondBending,
   tapsFromModes,
   type TapMode,
 } from '../../language/mechanics/wood/tap-modes.js';
@@ -25,6 +23,11 @@ import { fitTaps, labelledModes, TopSolver } from '../../language/mechanics/plat
 import { number, off, readTable } from './table.js';
 import { freePlate, labelOf } from './plate/free-plates.js';
 import { solved } from './plate/solved.js';
+
+/** f₀₂ from f₀₃, and from f₁₂ and f₁₁, by the relations one at a time. */
+const alongFromSecondBending = (frequency: number): number => frequency / Math.sqrt(RELATIONS['03'].terms[0]);
+const alongFromMixedMode = (mixed: number, twist: number): number =>
+  Math.sqrt(mixed ** 2 - RELATIONS['12'].terms[2] * twist ** 2);
 
 const simulated = readTable('spruce-plates-fe.csv');
 

@@ -98,19 +98,6 @@ function attempt(peaks: TapPeaks): FittedTaps | 'too few' | 'impossible' {
   }
 }
 
-/** f₀₂ from f₀₃: a second reading of the along-grain tap, less troubled by supports. */
-export function alongFromSecondBending(frequency: number): number {
-  return positive('tap frequency', frequency) / SECOND_TO_FIRST_BENDING;
-}
-
-/** f₀₂ from f₁₂ and f₁₁: a third one. Throws when the two cannot belong together. */
-export function alongFromMixedMode(mixed: number, twist: number): number {
-  const square =
-    positive('tap frequency', mixed) ** 2 - RELATIONS['12'].terms[2] * positive('twist frequency', twist) ** 2;
-  if (square <= 0) throw new MechanicsError('tap frequencies', 'These two peaks do not belong to one free plate.');
-  return Math.sqrt(square);
-}
-
 type Terms = readonly [along: number, across: number, twist: number];
 
 const SECOND = SECOND_TO_FIRST_BENDING ** 2;
