@@ -4,11 +4,7 @@ import { airVolume } from '../../language/mechanics/body/air-space.js';
 import { boutOutline, type Bouts } from '../../language/mechanics/body/bout-outline.js';
 import { bodyArea, bodyPerimeter, bodyWithCutaway } from '../../language/mechanics/body/cutaway-outline.js';
 import { naturalSpline } from '../../language/mechanics/body/natural-spline.js';
-import {
-  outlineCentroid,
-  outlinePolyline,
-  outlineThrough,
-} from '../../language/mechanics/body/half-widths.js';
+import { outlineCentroid, outlinePolyline, outlineThrough } from '../../language/mechanics/body/half-widths.js';
 import { taperedPlate } from '../../language/mechanics/wood/uneven-plate.js';
 
 /** Sizes as makers use them, by generic name (common practice). */
@@ -226,7 +222,11 @@ describe('edge taper', () => {
   test('on a guitar outline the formula agrees with a grid of distances within 1 %', () => {
     const outline = boutOutline(SIZES.om!);
     const area = bodyArea(bodyWithCutaway(outline));
-    const { volume } = taperedPlate({ centre: 0.0029, edge: 0.0024, band: 0.06 }, area, bodyPerimeter(bodyWithCutaway(outline)));
+    const { volume } = taperedPlate(
+      { centre: 0.0029, edge: 0.0024, band: 0.06 },
+      area,
+      bodyPerimeter(bodyWithCutaway(outline)),
+    );
     const edgePoints = outlinePolyline(outline, 300);
     let sum = 0;
     const step = 0.005;

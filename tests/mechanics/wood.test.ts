@@ -1,15 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  guessedAcross,
-  guessedShear,
-  reciprocalPoisson,
-} from '../../language/mechanics/wood/handbook.js';
+import { guessedAcross, guessedShear, reciprocalPoisson } from '../../language/mechanics/wood/handbook.js';
 import { modulusFromPlank, plankDeflection } from '../../language/mechanics/wood/plank.js';
-import {
-  plateBending,
-  reducedStiffness,
-} from '../../language/mechanics/wood/orthotropic-plate.js';
+import { plateBending, reducedStiffness } from '../../language/mechanics/wood/orthotropic-plate.js';
 import * as wood from '../../language/mechanics/wood/measured-wood.js';
 import { elasticityFromTaps } from '../published/formulas/elasticity-from-taps.js';
 import { handbookElasticity } from '../published/formulas/handbook-elasticity.js';

@@ -1,11 +1,6 @@
 /** Air and the coupled body against published values and exact relations. */
 import { describe, expect, test } from 'vitest';
-import {
-  airDensity,
-  airSoundSpeed,
-  effectiveLength,
-  rigidAirFrequency,
-} from '../../language/mechanics/body/air.js';
+import { airDensity, airSoundSpeed, effectiveLength, rigidAirFrequency } from '../../language/mechanics/body/air.js';
 import { coupledModes } from '../../language/mechanics/body/coupled-body.js';
 import { off } from './table.js';
 

@@ -1,10 +1,6 @@
 /** Densities and elastic constants against the Wood Handbook. */
 import { describe, expect, test } from 'vitest';
-import {
-  BENDING_TO_ALONG,
-  TYPICAL_RATIOS,
-  reciprocalPoisson,
-} from '../../language/mechanics/wood/handbook.js';
+import { BENDING_TO_ALONG, TYPICAL_RATIOS, reciprocalPoisson } from '../../language/mechanics/wood/handbook.js';
 import {
   basicSpecificGravity,
   densityFromSpecificGravity,

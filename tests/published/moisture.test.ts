@@ -83,7 +83,9 @@ describe('stiffness and strength with moisture, Wood Handbook FPL-GTR-282 (2021)
       if (said !== undefined) expect(Number(said)).toBe(percent);
       return said !== undefined;
     });
-    expect(found.map(([species]) => species)).toEqual(expect.arrayContaining(['sitka-spruce', 'douglas-fir', 'redwood']));
+    expect(found.map(([species]) => species)).toEqual(
+      expect.arrayContaining(['sitka-spruce', 'douglas-fir', 'redwood']),
+    );
   });
 });
 

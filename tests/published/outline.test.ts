@@ -29,7 +29,8 @@ describe('reference guitar outline, 490 mm', () => {
     expect(Math.abs(1000 * outline.halfWidth(Number(station) / 1000) - half)).toBeLessThanOrEqual(0.0006);
   });
 
-  test('area 0.1362653 m²', () => expect(Math.abs(bodyArea(bodyWithCutaway(outline)) - reference.area_full_m2)).toBeLessThan(6e-8));
+  test('area 0.1362653 m²', () =>
+    expect(Math.abs(bodyArea(bodyWithCutaway(outline)) - reference.area_full_m2)).toBeLessThan(6e-8));
 
   test('all 101 points of the polyline, printed to 0.001 mm', () => {
     const points = outlinePolyline(outline, 100);

@@ -7,11 +7,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import {
-  RELATIONS,
-  tapsFromModes,
-  type TapMode,
-} from '../../language/mechanics/wood/tap-modes.js';
+import { RELATIONS, tapsFromModes, type TapMode } from '../../language/mechanics/wood/tap-modes.js';
 import {
   TWIST_TAP_SHARE,
   modulusFromBendingTap,

@@ -1,10 +1,6 @@
 /** Hinged rectangular plates: exact frequencies and the tables of Timoshenko & Woinowsky-Krieger. */
 import { describe, expect, test } from 'vitest';
-import {
-  hingedFrequency,
-  hingedPointDeflection,
-  hingedUniformDeflection,
-} from './formulas/hinged-plate.js';
+import { hingedFrequency, hingedPointDeflection, hingedUniformDeflection } from './formulas/hinged-plate.js';
 import { plateBending } from '../../language/mechanics/wood/orthotropic-plate.js';
 import { number, off, readTable } from './table.js';
 

@@ -70,4 +70,3 @@ export function splitNote(partial: Partial, mode: UnderSaddle, rest: Complex): S
     coupling,
   };
 }
-

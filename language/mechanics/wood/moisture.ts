@@ -110,4 +110,3 @@ export function movementCoefficient(totalShrinkage: number, fibreSaturation = 0.
   const perPercent = totalShrinkage / (100 * fibreSaturation);
   return perPercent / (1 - (totalShrinkage * (fibreSaturation - 0.1)) / fibreSaturation);
 }
-

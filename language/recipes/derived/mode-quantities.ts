@@ -2,7 +2,12 @@
  * What only the solver knows: resonances of the braced top and back, how the bridge turns under the strings, and the
  * three resonances of the body in which top, back and air move together.
  */
-import { coupledModes, monopoleMobility, type CoupledBody, type OscillatorName } from '../../mechanics/body/coupled-body.js';
+import {
+  coupledModes,
+  monopoleMobility,
+  type CoupledBody,
+  type OscillatorName,
+} from '../../mechanics/body/coupled-body.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { ModeFigures, PlateModes, SlopedFigure } from '../evaluation/analyst.js';
 import type { SharedPart } from '../evaluation/shared-part.js';

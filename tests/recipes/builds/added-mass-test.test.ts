@@ -7,7 +7,9 @@ import { weightTestOf } from '../../../language/recipes/builds/added-mass-test.j
 function testOf(readings: string) {
   const parser = createParser();
   const { shelf, workshop } = openWorkshop({ parser });
-  shelf.put(readFile('a', `recipe om { scale: 645 mm }\nbuild no-1 of om {\n  reading free { ${readings} }\n}\n`, parser));
+  shelf.put(
+    readFile('a', `recipe om { scale: 645 mm }\nbuild no-1 of om {\n  reading free { ${readings} }\n}\n`, parser),
+  );
   return weightTestOf(workshop.build('no-1')!.readings[0]!);
 }
 
