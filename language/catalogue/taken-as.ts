@@ -18,7 +18,20 @@ const NONE: TakenAs = { si: 0 };
 const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['top.thickness', { si: 0, assumption: english('the depth of the body is taken without the top') }],
   ['back.thickness', { si: 0, assumption: english('the depth of the body is taken without the back') }],
+  // Width of the thinned band where only two thicknesses are given. (common practice)
+  ['top.edge-width', { si: 0.06, assumption: english('the top is taken to be thinned over the outer 60 mm') }],
+  ['back.edge-width', { si: 0.06, assumption: english('the back is taken to be thinned over the outer 60 mm') }],
+  // What is left of the loss of measured main resonances when that of the wood is taken off.
+  [
+    'top.rim-loss',
+    { si: 0.015, assumption: english('rim, joints and finish of the top are taken to cost it 1/Q 0.015') },
+  ],
+  [
+    'back.rim-loss',
+    { si: 0.015, assumption: english('rim, joints and finish of the back are taken to cost it 1/Q 0.015') },
+  ],
   ['cutaway.volume-change', NONE],
+  ['shop.climate.humidity', { si: 0.45, assumption: english('the shop is taken to be at 45 %RH') }],
   ['shop.climate.temperature', { si: 293.15, assumption: english('the shop is taken to be at 20 °C') }],
   ['home.temperature', { si: 293.15, assumption: english('where it will live is taken to be at 20 °C') }],
   ['bracing.*.scallop.length', { si: 0.1, assumption: english('a scallop is taken to be 100 mm long') }],
@@ -26,6 +39,11 @@ const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['back.grain-angle', NONE],
   ['bridge.plate.grain-angle', NONE],
   ['bridge.offset', NONE],
+  // Where the front edge of a bridge usually lies before the saddle. (common practice)
+  ['bridge.saddle-distance', { si: 0.01 }],
+  // Square across, and as far from the nut as the scale is long.
+  ['saddle.angle', NONE],
+  ['setup.compensation.middle', NONE],
   ['soundhole.offset', NONE],
   ['port.count', { si: 1 }],
   ['rosette.width', NONE],

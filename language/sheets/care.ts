@@ -1,4 +1,5 @@
 /** The setup and care card: how the instrument left the shop, what to keep it at, what to look at. */
+import { takenAs } from '../catalogue/taken-as.js';
 import { cautionsOnQuantity, cautionsOnSheet, DEFERRAL } from '../catalogue/cautions.js';
 import { shown } from '../checks/phrases.js';
 import { unitFor, writeInShopUnit } from '../reports/shop-values.js';
@@ -96,11 +97,14 @@ const NEAR = 0.05;
 function climateSection(workshop: Workshop): SheetSection {
   const { say, text } = workshop.wording;
   const { humidity } = workshop.settings();
+  const usual = takenAs('shop.climate.humidity')!.si;
   const write = (si: number) => writeQuantity(si, DIMENSION.humidity, { unit: unitFor('humidity', 'build') });
   return {
     title: text('Where it lives'),
     text: [
-      say`It was built at ${write(humidity)}. It is happiest near that: between ${write(humidity - NEAR)} and ${write(humidity + NEAR)}, in its case when nobody plays it (common practice).`,
+      humidity === undefined
+        ? say`It is happiest between ${write(usual - NEAR)} and ${write(usual + NEAR)}, in its case when nobody plays it (common practice).`
+        : say`It was built at ${write(humidity)}. It is happiest near that: between ${write(humidity - NEAR)} and ${write(humidity + NEAR)}, in its case when nobody plays it (common practice).`,
       text('Keep it away from heaters, from the sun behind glass and out of a parked car.'),
       text(
         'Fret ends that can be felt and a sunken top say that it is too dry; a rising action and a swollen belly, too damp.',

@@ -33,8 +33,9 @@ export const BRIDGE_OFF_THE_SCALE: Rule = {
     const found = bridgeOffTheScale(laidOut(definition, workshop, ABOUT), workshop);
     if (!found) return;
     const { laid, expected, stated, line } = found;
-    const [scale, body] = [laid.number('scale') ?? 0, laid.number('body.length') ?? 0];
-    const fret = laid.number('neck.join-fret') ?? 0;
+    // All three are known, or nothing would be expected.
+    const [scale, body] = [laid.number('scale')!, laid.number('body.length')!];
+    const fret = laid.number('neck.join-fret')!;
     const because = say`a scale of ${length(scale)}, joined to a body of ${length(body)} at fret ${fret}, puts the saddle ${length(expected)} from the tail`;
     if (stated === undefined) {
       report(
@@ -98,7 +99,7 @@ export function bridgeOffTheScale(laid: LaidOut | undefined, workshop: Workshop)
   }
   const property = workshop.catalogue.property('bridge.station');
   const range = property && plausible(property, [...tagsFor('bridge.station', laid, workshop)]);
-  const body = laid.number('body.length') ?? 0;
+  const body = laid.number('body.length')!;
   // Beyond the usual by a hand's breadth: a small guitar is small in everything.
   const isOff = range !== undefined && (expected < Math.min(range.low, body / 5) || expected > range.high + 0.02);
   return isOff ? { laid, line, expected } : undefined;

@@ -88,15 +88,17 @@ function brace(plan: Plan, root: BraceRoot, member: string): void {
   }
   const off = (['from', 'to'] as const).filter((word) => endOff(plan, `${at}.${word}`));
   if (off.length > 0) return;
-  const width = laid.number(`${at}.width`) ?? 0;
+  const width = laid.number(`${at}.width`);
   const { points } = line;
-  if (cornersOff(plan, at, points, width)) return;
+  if (width !== undefined && cornersOff(plan, at, points, width)) return;
   const { ring } = plan;
   const over = Math.max(
-    ...[-width / 2, 0, width / 2].map((by) => line.length - lengthInside(ring, beside(points, by))),
+    ...(width === undefined ? [0] : [-width / 2, 0, width / 2]).map(
+      (by) => line.length - lengthInside(ring, beside(points, by)),
+    ),
   );
   // Up to a corner's worth at either end is trimmed.
-  if (over <= 2 * Math.max(CORNER, width)) return;
+  if (over <= 2 * (width === undefined ? CORNER : Math.max(CORNER, width))) return;
   const { say } = plan.workshop.wording;
   plan.report(
     lineOf(laid.definition, mine),

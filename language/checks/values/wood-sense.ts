@@ -72,6 +72,7 @@ export const HUMIDITY_AND_MOISTURE: Rule = {
       const [air, wood] = [scope.get('humidity'), scope.get('moisture')];
       if (!air || !wood) continue;
       const kelvin = scope.get('temperature')?.value.quantity.si ?? workshop.settings().temperature;
+      if (kelvin === undefined) continue;
       const balance = balanceOf(kelvin - 273.15, air.value.quantity.si, wood.value.quantity.si);
       if (!balance) continue;
       const allowed =

@@ -11,9 +11,6 @@ export interface EdgeTaper {
   readonly band: number;
 }
 
-/** Width of the thinned band when a recipe gives only two thicknesses: 60 mm. (common practice) */
-export const USUAL_BAND = 0.06;
-
 export interface TaperedPlate {
   /** m³ */
   readonly volume: number;

@@ -11,7 +11,7 @@ import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { braceOf, stripAngle, stripModulus, woodPath } from './brace-quantities.js';
 import { thicknessesOf } from './plate-thickness.js';
 import { taken } from './taken.js';
-import { shopClimate, UNIT_OF_SHARE, USUAL_GREEN_SHARE } from './wood-quantities.js';
+import { shopClimate, whenGreen } from './wood-quantities.js';
 
 type Plate = 'top' | 'back';
 
@@ -81,7 +81,7 @@ function ofPlate(plate: Plate, root: string): readonly DerivedQuantity[] {
 
 function changeOf(ask: Ask, plate: Plate): ClimateChange {
   const wood = `${plate}.wood`;
-  const at12 = ask.numberIf(`${wood}.species.bending-modulus`) ?? UNIT_OF_SHARE;
+  const [at12, green] = whenGreen(ask, `${wood}.species`);
   const shop = shopClimate(ask);
   const home = {
     humidity: ask.number('home.humidity'),
@@ -94,7 +94,7 @@ function changeOf(ask: Ask, plate: Plate): ClimateChange {
       widthCoefficient: ask.number(`${wood}.movement`),
       thicknessCoefficient: ask.number(`${wood}.movement-through`),
       at12,
-      green: ask.numberIf(`${wood}.species.green-bending-modulus`) ?? at12 * USUAL_GREEN_SHARE,
+      green,
       intersection: ask.numberIf(`${wood}.species.turning-point`),
     },
     shop,

@@ -18,7 +18,6 @@ import type {
   TopParameter,
   WoodConstant,
 } from '../../mechanics/plate/index.js';
-import { USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
 import type { PlateParameter, PlateTask } from '../evaluation/analyst.js';
 import type { Ask } from '../evaluation/evaluation.js';
 import { braceOf, woodPath } from './brace-quantities.js';
@@ -101,7 +100,7 @@ function plateOf(ask: Ask, plate: PlateName, parameters: PlateParameter[]): Plat
       ? { kind: 'points', points: map.map(({ point }) => point) }
       : !isTapered
         ? centre
-        : { kind: 'edge-taper', centre, edge, width: ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND },
+        : { kind: 'edge-taper', centre, edge, width: taken(ask, `${plate}.edge-width`) },
     grain: taken(ask, `${plate}.grain-angle`),
     ...domeOf(ask, plate, parameters),
   };

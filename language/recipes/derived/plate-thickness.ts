@@ -1,12 +1,7 @@
 /** How thick a plate is, where: even, thinned towards its edge, or as its map says. */
-import {
-  mappedPlate,
-  type MappedPoint,
-  taperedPlate,
-  type TaperedPlate,
-  USUAL_BAND,
-} from '../../mechanics/wood/uneven-plate.js';
+import { mappedPlate, type MappedPoint, taperedPlate, type TaperedPlate } from '../../mechanics/wood/uneven-plate.js';
 import type { Ask } from '../evaluation/evaluation.js';
+import { taken } from './taken.js';
 import { bodyOf } from './layout/outline.js';
 
 /** Its mean thicknesses; the outline is needed only where it is not even. */
@@ -20,9 +15,7 @@ export function thicknessesOf(ask: Ask, plate: 'top' | 'back'): TaperedPlate {
     );
   const edge = ask.numberIf(`${plate}.edge-thickness`);
   if (edge === undefined || edge === centre) return { volume: 0, mean: centre, stiff: centre };
-  const band =
-    ask.numberIf(`${plate}.edge-width`) ??
-    assumed(ask, USUAL_BAND, `the ${plate} is taken to be thinned over the outer 60 mm`);
+  const band = taken(ask, `${plate}.edge-width`);
   return taperedPlate({ centre, edge, band }, ask.number('body.top-area'), ask.number('body.perimeter'));
 }
 
@@ -45,9 +38,4 @@ export function thicknessMap(
   const middle = [bodyOf(ask).outline.length / 2, 0] as const;
   const own = { path: `${plate}.thickness`, point: { at: middle, thickness: ask.number(`${plate}.thickness`) } };
   return [own, ...named];
-}
-
-function assumed(ask: Ask, value: number, note: string): number {
-  ask.assume(note);
-  return value;
 }

@@ -3,6 +3,7 @@
  * plates is taken as it is; everything else is asked for by path, and noted, so that one number at a time can be moved.
  */
 import { takenAs } from '../../catalogue/taken-as.js';
+import { taken } from './taken.js';
 import { airDensity, airSoundSpeed } from '../../mechanics/body/air.js';
 import {
   type Fingerboard,
@@ -32,7 +33,8 @@ interface VoiceWithInputs extends Voice {
 /** A number by its path, whether there or not. */
 interface Numbers {
   number(path: string): number;
-  numberIf(path: string): number | undefined;
+  /** As the catalogue takes it where nobody says anything. */
+  taken(path: string): number;
   /** A number that has no path. */
   own(name: string, si: number): number;
 }
@@ -43,8 +45,6 @@ interface Plates {
   readonly back: VoicePlate;
 }
 
-/** 1/Q that a plate gives to rim, joints and finish: what is left of that of measured main resonances. */
-const USUAL_RIM_LOSS = 0.015;
 /** 1/Q of the air in the hole: its walls and edges. Within a factor of two. */
 const AIR_LOSS = 0.015;
 
@@ -68,10 +68,6 @@ function makeVoice(ask: Ask): VoiceWithInputs {
   };
   ask.assume('the string is drawn straight up with 5 N, 120 mm from the saddle');
   ask.assume('the air in the hole is taken to lose 1/Q 0.015 by itself');
-  for (const plate of ['top', 'back']) {
-    if (ask.numberIf(`${plate}.rim-loss`) !== undefined) continue;
-    ask.assume(`rim, joints and finish of the ${plate} are taken to cost it 1/Q 0.015`);
-  }
   const numbers = new Map<string, number>();
   const board = boardOf(plates, noting(ask, numbers));
   return { ...summed(board), numbers, plates };
@@ -92,18 +88,16 @@ function noting(ask: Ask, numbers: Map<string, number>): Numbers {
   };
   return {
     number: (path) => noted(path, ask.number(path)),
-    numberIf: (path) => {
+    taken: (path) => {
       const si = ask.numberIf(path);
-      const usual = si === undefined ? takenAs(path)?.assumption : undefined;
-      if (usual !== undefined) ask.assume(usual);
-      return si === undefined ? undefined : noted(path, si);
+      return si === undefined ? taken(ask, path) : noted(path, si);
     },
     own: noted,
   };
 }
 
 function boardOf(plates: Plates, numbers: Numbers): Fingerboard {
-  const celsius = (numbers.numberIf('shop.climate.temperature') ?? takenAs('shop.climate.temperature')!.si) - 273.15;
+  const celsius = numbers.taken('shop.climate.temperature') - 273.15;
   const strings = Array.from({ length: plates.strings }, (_, s) => soundingString(numbers, s));
   const body = {
     modes: [
@@ -131,7 +125,7 @@ function stringOf(path: string): number | undefined {
 }
 
 function plateModes(plate: PlateName, { main, modes }: VoicePlate, numbers: Numbers): readonly PartMode[] {
-  const rimLoss = numbers.numberIf(`${plate}.rim-loss`) ?? USUAL_RIM_LOSS;
+  const rimLoss = numbers.taken(`${plate}.rim-loss`);
   return modes.flatMap((mode, k): readonly PartMode[] => {
     const isMain = k === main;
     // The strings reach the back through the air alone, and the air its main mode.
@@ -209,9 +203,9 @@ function makeMoved(ask: Ask): Moved {
     const step = Math.abs(si) * STEP;
     const read: Numbers = {
       number: (asked) => numbers.get(asked)! + (asked === path ? step : 0),
-      numberIf: (asked) => {
+      taken: (asked) => {
         const known = numbers.get(asked);
-        return known === undefined ? undefined : known + (asked === path ? step : 0);
+        return known === undefined ? takenAs(asked)!.si : known + (asked === path ? step : 0);
       },
       own: (asked, known) => known + (asked === path ? step : 0),
     };

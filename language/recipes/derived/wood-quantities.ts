@@ -358,8 +358,8 @@ function shopMoisture(ask: Ask): number {
 }
 
 export function shopClimate(ask: Ask): Climate {
-  const humidity = ask.numberOr('shop.climate.humidity', 0.45, 'the shop is taken to be at 45 %RH');
-  const kelvin = ask.numberOr('shop.climate.temperature', 293.15, 'the shop is taken to be at 20 °C');
+  const humidity = taken(ask, 'shop.climate.humidity');
+  const kelvin = taken(ask, 'shop.climate.temperature');
   return { humidity, celsius: kelvin - 273.15 };
 }
 
@@ -374,13 +374,18 @@ function sinceHandbook(ask: Ask): number {
 }
 
 /** Green wood is about four fifths as stiff as at 12 %: the mean of the handbook's guitar woods, where the species is silent. */
-export const USUAL_GREEN_SHARE = 0.8;
-/** Where the species has no modulus only the share matters. */
-export const UNIT_OF_SHARE = 1;
+const USUAL_GREEN_SHARE = 0.8;
+
+/** Bending stiffness of the species at 12 %MC and green; only their ratio matters. `species`: the path to it. */
+export function whenGreen(ask: Ask, species = 'species'): readonly [at12: number, green: number] {
+  const [at12, green] = [ask.numberIf(`${species}.bending-modulus`), ask.numberIf(`${species}.green-bending-modulus`)];
+  return at12 === undefined || green === undefined
+    ? [1, assumed(ask, USUAL_GREEN_SHARE, 'green wood is taken to be four fifths as stiff as at 12 %MC')]
+    : [at12, green];
+}
 
 function stiffening(ask: Ask, from: number): number {
-  const at12 = ask.numberIf('species.bending-modulus') ?? UNIT_OF_SHARE;
-  const green = ask.numberIf('species.green-bending-modulus') ?? at12 * USUAL_GREEN_SHARE;
+  const [at12, green] = whenGreen(ask);
   return moistureFactor(at12, green, from, ask.number('moisture-in-shop'), ask.numberIf('species.turning-point'));
 }
 

@@ -1,4 +1,5 @@
 /** What the shop has settled once for all its instruments. */
+import { takenAs } from '../../catalogue/taken-as.js';
 import type { Definition } from '../../facts/facts.js';
 import type { Held } from './instrument.js';
 import { type Tolerances, tolerancesOf } from './tolerances.js';
@@ -8,13 +9,15 @@ export interface ShopSettings {
   /** The system sizes are printed in; metric where the shop is silent. */
   readonly units: 'metric' | 'inch';
   readonly tolerances: Tolerances;
-  /** Fraction, and kelvin; 45 % and 20 °C (common practice) where the shop is silent. */
-  readonly humidity: number;
-  readonly temperature: number;
-  readonly climateAssumed: boolean;
+  /** Kelvin: as the catalogue takes it where the shop is silent; undefined where what it says cannot be used. */
+  readonly temperature: number | undefined;
+  /** Fraction; undefined where the shop does not say. */
+  readonly humidity: number | undefined;
   /** Changes an instrument may make. One, unless the shop says otherwise. */
   readonly varyAtMost: number;
 }
+
+const TEMPERATURE = 'shop.climate.temperature';
 
 /** How many changes a recipe may make, and who says so. */
 export interface Limit {
@@ -32,16 +35,13 @@ export function settingsOf(shop: Definition | undefined, stated: ReadonlyMap<str
   };
   const title = value('title');
   const units = value('units');
-  const humidity = number('climate.humidity');
-  const temperature = number('climate.temperature');
   const vary = shop?.statements.find((statement) => statement.kind === 'vary');
   return {
     title: title?.kind === 'text' ? title.text : undefined,
     units: units?.kind === 'name' && units.name === 'inch' ? 'inch' : 'metric',
     tolerances: tolerancesOf(value),
-    humidity: humidity ?? 0.45,
-    temperature: temperature ?? 293.15,
-    climateAssumed: humidity === undefined || temperature === undefined,
+    humidity: number('climate.humidity'),
+    temperature: stated.has('climate.temperature') ? number('climate.temperature') : takenAs(TEMPERATURE)!.si,
     varyAtMost: vary?.count ?? 1,
   };
 }

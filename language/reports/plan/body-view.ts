@@ -1,6 +1,7 @@
 /** The box in the plan: outline, centre line, linings, blocks, soundhole and rosette. */
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
-import { holeDrawn, inMm, inMmIf, outlineRing } from './drawn-from.js';
+import { taken } from '../../recipes/derived/taken.js';
+import { holeDrawn, inMm, outlineRing } from './drawn-from.js';
 import { inset } from './geometry.js';
 import type { Point, Shape } from './plan.js';
 import { rectangle } from './shapes.js';
@@ -39,13 +40,13 @@ export function sideShapes(ask: Ask): readonly Shape[] {
 
 /** Blocks stand within the sides at the two ends of the centre line. */
 export function neckBlock(ask: Ask): readonly Shape[] {
-  const top = inMm(ask, 'body.length') - (inMmIf(ask, 'sides.thickness') ?? 0);
+  const top = inMm(ask, 'body.length') - inMm(ask, 'sides.thickness');
   const [long, wide] = [inMm(ask, 'neck-block.length'), inMm(ask, 'neck-block.width')];
   return [rectangle('rim', 'hidden', 'neck-block', [0, top - long / 2], wide, long)];
 }
 
 export function tailBlock(ask: Ask): readonly Shape[] {
-  const bottom = inMmIf(ask, 'sides.thickness') ?? 0;
+  const bottom = inMm(ask, 'sides.thickness');
   const [thick, wide] = [inMm(ask, 'tail-block.thickness'), inMm(ask, 'tail-block.width')];
   return [rectangle('rim', 'hidden', 'tail-block', [0, bottom + thick / 2], wide, thick)];
 }
@@ -97,7 +98,7 @@ function cross([x, y]: Point, radius: number): readonly Shape[] {
 
 /** The way the grain runs: a double arrow beside the centre line, turned as the recipe says. */
 export function grainShapes(ask: Ask, plate: 'top' | 'back'): readonly Shape[] {
-  const angle = ask.numberIf(`${plate}.grain-angle`) ?? 0;
+  const angle = taken(ask, `${plate}.grain-angle`);
   const y = inMm(ask, 'body.length') * 0.16;
   const [long, head] = [30, 5];
   const turn = ([x, up]: Point): Point => [

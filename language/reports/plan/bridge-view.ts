@@ -1,6 +1,7 @@
 /** The bridge in the plan, the saddle with its slant, the pins, and the plate under it all. */
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
-import { bridgeDrawn, bridgePlateDrawn, inMm, inMmIf, stringEnds } from './drawn-from.js';
+import { taken } from '../../recipes/derived/taken.js';
+import { bridgeDrawn, bridgePlateDrawn, inMm, inMmIf, mmOf, stringEnds } from './drawn-from.js';
 import { between, direction } from './geometry.js';
 import type { Point, Shape } from './plan.js';
 import { corners, rectangle, stroke } from './shapes.js';
@@ -42,8 +43,8 @@ export function saddleLine(ask: Ask): SaddleLine {
   if (bass !== undefined && treble !== undefined) {
     return { bass: [-half, saddle - bass], treble: [half, saddle - treble], middleSetback: (bass + treble) / 2 };
   }
-  const middle = inMmIf(ask, 'setup.compensation.middle') ?? 0;
-  const slant = half * Math.tan(ask.numberIf('saddle.angle') ?? 0);
+  const middle = mmOf(taken(ask, 'setup.compensation.middle'));
+  const slant = half * Math.tan(taken(ask, 'saddle.angle'));
   return {
     bass: [-half, saddle - middle - slant],
     treble: [half, saddle - middle + slant],

@@ -6,6 +6,7 @@ import { braceOf } from '../../recipes/derived/brace-quantities.js';
 import { bridgeMiddle } from '../../recipes/derived/layout/bridge-place.js';
 import { braceLineOf } from '../../recipes/derived/layout/brace-line.js';
 import { bodyOf } from '../../recipes/derived/layout/outline.js';
+import { taken } from '../../recipes/derived/taken.js';
 import { soundholeOf } from '../../recipes/derived/layout/soundhole.js';
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import type { Point } from './plan.js';
@@ -105,7 +106,7 @@ export function holeDrawn(ask: Ask): DrawnHole {
 export function bridgeDrawn(ask: Ask): { readonly middle: Point; readonly across: number; readonly along: number } {
   const width = ask.number('bridge.width');
   return {
-    middle: placed([bridgeMiddle(ask, width), ask.numberIf('bridge.offset') ?? 0]),
+    middle: placed([bridgeMiddle(ask, width), taken(ask, 'bridge.offset')]),
     across: inMm(ask, 'bridge.length'),
     along: mmOf(width),
   };
@@ -113,9 +114,8 @@ export function bridgeDrawn(ask: Ask): { readonly middle: Point; readonly across
 
 export function bridgePlateDrawn(ask: Ask): ReturnType<typeof bridgeDrawn> {
   const stated = inMmIf(ask, 'bridge.plate.station');
-  const bridge = stated === undefined ? bridgeDrawn(ask) : undefined;
   return {
-    middle: [bridge?.middle[0] ?? 0, stated ?? bridge!.middle[1]],
+    middle: [mmOf(taken(ask, 'bridge.offset')), stated ?? bridgeDrawn(ask).middle[1]],
     across: inMm(ask, 'bridge.plate.length'),
     along: inMm(ask, 'bridge.plate.width'),
   };

@@ -75,7 +75,7 @@ export function fretEnds(ask: Ask, { nut, half }: Board, fret: number): readonly
   const { scale } = stringEnds(ask);
   const [bass, treble] = [inMmIf(ask, 'scale-bass'), inMmIf(ask, 'scale-treble')];
   const isFanned = bass !== undefined && treble !== undefined && ask.word('frets.fanned') !== 'no';
-  const square = isFanned ? (ask.numberIf('frets.perpendicular') ?? 0) : 0;
+  const square = isFanned ? ask.number('frets.perpendicular') : 0;
   const line = nut - mmOf(fretPlace(scale / 1000, square));
   const on = (length: number) => line + mmOf(fretPlace(length / 1000, square)) - mmOf(fretPlace(length / 1000, fret));
   const [yb, yt] = isFanned ? [on(bass), on(treble)] : [on(scale), on(scale)];
@@ -104,7 +104,7 @@ export function nutShapes(ask: Ask): readonly Shape[] {
 export function headShapes(ask: Ask): readonly Shape[] {
   const { nut, half } = boardOf(ask);
   const [long, wide] = [inMm(ask, 'headstock.length'), inMm(ask, 'headstock.width')];
-  const foot = nut + (inMmIf(ask, 'nut.thickness') ?? 0);
+  const foot = nut + inMm(ask, 'nut.thickness');
   const top = nut + long;
   const shoulder = foot + long * 0.16;
   const head: Shape = {
@@ -129,11 +129,14 @@ export function headShapes(ask: Ask): readonly Shape[] {
 /** mm: a usual slot of a slotted head. (common practice) */
 const SLOT = 13;
 
+/** mm of the nut beside the outer strings, where their spread is not told. (common practice) */
+const BESIDE_STRINGS = 3.5;
+
 /** From nut to saddle; the outer two as wide apart as they are spread, those between evenly. */
 export function stringShapes(ask: Ask): readonly Shape[] {
   const { nut, half } = boardOf(ask);
   const { bass, treble } = saddleLine(ask);
-  const spread = (inMmIf(ask, 'nut.string-spread') ?? 2 * half(nut) - 7) / 2;
+  const spread = (inMmIf(ask, 'nut.string-spread') ?? 2 * (half(nut) - BESIDE_STRINGS)) / 2;
   const count = Math.round(ask.number('strings.count'));
   return Array.from({ length: count }, (_, i): Shape => {
     const share = count === 1 ? 0.5 : i / (count - 1);

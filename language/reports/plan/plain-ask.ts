@@ -23,11 +23,20 @@ export class PlainAsk implements Ask {
   }
 
   numberIf(path: string): number | undefined {
-    return this.evaluation.number(path);
+    const si = this.evaluation.number(path);
+    return si === undefined && this.isSpoilt(path) ? this.missing(path) : si;
   }
 
   numberOr(path: string, fallback: number): number {
-    return this.evaluation.number(path) ?? fallback;
+    const si = this.numberIf(path);
+    return si === undefined ? fallback : si;
+  }
+
+  /** Written so that it cannot be used is not the same as left out: nothing is taken in its place. */
+  private isSpoilt(path: string): boolean {
+    const derived = this.evaluation.derived(path);
+    const absent = derived && !derived.known ? derived.missing : [path];
+    return absent.some((each) => this.evaluation.isSaid(each));
   }
 
   word(path: string): string | undefined {
@@ -77,8 +86,16 @@ export class GatheringAsk extends PlainAsk {
   readonly absent = new Set<string>();
 
   override number(path: string): number {
+    return this.gathered(() => super.number(path));
+  }
+
+  override numberIf(path: string): number | undefined {
+    return this.gathered(() => super.numberIf(path));
+  }
+
+  private gathered<T>(ask: () => T): T | number {
     try {
-      return super.number(path);
+      return ask();
     } catch (error) {
       if (!(error instanceof NotKnown)) throw error;
       for (const each of error.paths) this.absent.add(each);

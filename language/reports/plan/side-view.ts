@@ -59,7 +59,7 @@ export function bridgeFromSide(ask: Ask): readonly Shape[] {
 /** The fingerboard on the neck, leaning back by the neck's angle about the edge of the body. */
 export function neckFromSide(ask: Ask): readonly Shape[] {
   const { nut, end } = boardOf(ask);
-  const angle = ask.numberIf('neck.angle') ?? 0;
+  const angle = ask.number('neck.angle');
   const joint = inMm(ask, 'body.length');
   const board = inMm(ask, 'fingerboard.thickness');
   const depths = ['fret-1', 'fret-3', 'fret-9', 'fret-10', 'fret-12'].flatMap(

@@ -1,5 +1,5 @@
 /** How thick a plate is, and where, as far as the recipe says. */
-import { USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
+import { takenAs } from '../../catalogue/taken-as.js';
 import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
 import { type Held, isWithin } from '../../recipes/instrument/instrument.js';
 import type { Value } from '../../facts/facts.js';
@@ -34,14 +34,14 @@ export function thicknessOf(
   if (centre === undefined || evaluation.number(`${plate}.thickness`) === undefined) return {};
   const edge = written(`${plate}.edge-thickness`);
   const stated = evaluation.number(`${plate}.edge-width`);
-  const band = stated ?? USUAL_BAND;
-  const width = lengthOnPaper(band, settings);
+  const isUsualBand = !evaluation.isSaid(`${plate}.edge-width`);
+  const band = isUsualBand ? takenAs(`${plate}.edge-width`)!.si : stated;
   const isTapered = edge !== undefined && evaluation.number(`${plate}.edge-thickness`) !== undefined && edge !== centre;
   return {
     thickness: {
       centre,
-      ...(isTapered
-        ? { edge: { value: edge, band: millimetres(band), width, isUsualBand: stated === undefined } }
+      ...(isTapered && band !== undefined
+        ? { edge: { value: edge, band: millimetres(band), width: lengthOnPaper(band, settings), isUsualBand } }
         : {}),
       points: pointsOf(values, `${plate}.map`, settings),
     },

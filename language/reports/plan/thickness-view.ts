@@ -1,6 +1,7 @@
 /** A plate's thickness as contour lines with their figures, as a map has heights. */
 import { contours } from 'd3-contour';
-import { thicknessBetween, USUAL_BAND } from '../../mechanics/wood/uneven-plate.js';
+import { taken } from '../../recipes/derived/taken.js';
+import { thicknessBetween } from '../../mechanics/wood/uneven-plate.js';
 import { thicknessMap } from '../../recipes/derived/plate-thickness.js';
 import type { Ask } from '../../recipes/evaluation/evaluation.js';
 import { inMm, mmOf, outlineRing } from './drawn-from.js';
@@ -67,7 +68,7 @@ function thicknessAt(ask: Ask, plate: 'top' | 'back'): ((p: Point, away: number)
   const centre = inMm(ask, `${plate}.thickness`);
   const edge = ask.numberIf(`${plate}.edge-thickness`);
   if (edge === undefined || Math.abs(mmOf(edge) - centre) < 1e-6) return undefined;
-  const band = mmOf(ask.numberIf(`${plate}.edge-width`) ?? USUAL_BAND);
+  const band = mmOf(taken(ask, `${plate}.edge-width`));
   return (_, away) => mmOf(edge) + (centre - mmOf(edge)) * Math.max(0, Math.min(1, away / band));
 }
 

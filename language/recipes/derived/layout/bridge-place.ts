@@ -5,9 +5,6 @@ import { acrossCentre, type PlanPoint } from '../../../mechanics/body/plan.js';
 import type { Ask } from '../../evaluation/derived-quantity.js';
 import type { SharedPart } from '../../evaluation/shared-part.js';
 
-/** Where the front edge of a bridge usually lies before the saddle: 10 mm. (common practice) */
-const USUAL_SADDLE_DISTANCE = 0.01;
-
 /** The station at which scale, fret at the body and length of the body put the saddle, before compensation. */
 export const SADDLE_BY_SCALE: SharedPart<number> = { key: 'saddle by the scale', make: saddleByScale };
 
@@ -37,7 +34,7 @@ export function saddleStation(ask: Ask): number {
 
 /** The station of the middle of a bridge of this width. */
 export function bridgeMiddle(ask: Ask, width: number): number {
-  const ahead = ask.numberIf('bridge.saddle-distance') ?? USUAL_SADDLE_DISTANCE;
+  const ahead = taken(ask, 'bridge.saddle-distance');
   return saddleStation(ask) + ahead - width / 2;
 }
 
