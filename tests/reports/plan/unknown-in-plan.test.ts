@@ -45,9 +45,9 @@ describe('a part of a drawing whose number cannot be read', () => {
   });
 
   it('names what a block stands against where nobody says it', () => {
-    const { workshop, put } = bracedShop('');
-    put(`model bare { body.length: 489 mm  neck-block { length: 60 mm  width: 80 mm } }\nrecipe b-1 for bare { }`);
-    const missing = planOf(workshop, 'b-1')!.missing.find(({ part }) => part === 'neck-block');
+    const shop = bracedShop('');
+    shop.put(`model bare { body.length: 489 mm  neck-block { length: 60 mm  width: 80 mm } }\nrecipe b-1 for bare { }`);
+    const missing = planOf(shop.workshop, 'b-1')!.missing.find(({ part }) => part === 'neck-block');
     expect(missing?.paths).toContain('sides.thickness');
   });
 });
