@@ -200,6 +200,11 @@ export class Workshop extends Foundation implements Questions {
     return model && this.model(model.name.text);
   }
 
+  /** What a recipe starts from, known as fully as the recipe itself: what is compared with it is solved where it is. */
+  startEvaluation(recipe: string): Evaluation | undefined {
+    return this.instruments.start(recipe);
+  }
+
   /**
    * What a recipe that is not on the shelf would make of `start`, its holds not solved. `appointments` are those it may
    * take up that are not on the shelf either.

@@ -8,7 +8,8 @@ import { cancelledDoubt, uncertaintyOfDifference } from '../../language/recipes/
 import { uncertaintyOfHold } from '../../language/recipes/instrument/hold-doubt.js';
 import { check, codesOf } from '../checks/marked-text.js';
 import { readTable } from '../published/table.js';
-import { bracedShop } from './braced-shop.js';
+import { inlayHints } from '../../language/editing/hints/inlay-hints.js';
+import { bracedShop, OWN } from './braced-shop.js';
 import { shopOf, TOPS, VENNICK } from './shop-of.js';
 
 const whole = ({ common, own }: { readonly common: number; readonly own: number }) => Math.hypot(common, own);
@@ -183,6 +184,45 @@ recipe v-2 from v-1 { because "Next."  change top.wood: a-1 -> a-2  ${hold} }`;
     // D ∝ E·h³: u(h)/h = ⅓ √(u(E₁)² + u(E₂)² + 9 u(h₁)²) relative, half-widths of a rectangular distribution by √3.
     const relative = Math.hypot(0.3 / 10.8, 0.3 / 11.6, (3 * 0.05) / 2.8) / Math.sqrt(3) / 3;
     expect(found / (relative * workshop.evaluation('v-2')!.number('top.thickness')!)).toBeCloseTo(1, 2);
+  });
+
+  const RESONANCE = 'recipe v-2 from v-1 { change bridge.mass: by 5 g  hold resonance.top by bracing.x-bass.height }';
+
+  it('of a resonance has the errors cancel that both instruments are computed with, whoever looks at the parent', () => {
+    const { workshop } = bracedShop(RESONANCE);
+    const hold = workshop.instrument('v-2')!.solvedHolds[0]!;
+    const [now, parent] = [workshop.evaluation('v-2')!, workshop.startEvaluation('v-2')!];
+    const found = uncertaintyOfHold(hold, now, parent)!;
+    const slope = now.gradient('resonance.top').get('bracing.x-bass.height')!;
+    // Rim, coupled body and plate err by 1, 0.3 and 0.3 % of each instrument's own, and by ten times as much of what both have.
+    const apart = (found * slope) / now.number('resonance.top')!;
+    expect(apart).toBeGreaterThan(0.008);
+    expect(apart).toBeLessThan(0.02);
+    expect(now.uncertainty('resonance.top') / now.number('resonance.top')!).toBeGreaterThan(0.06);
+    expect(found).toBeLessThan(2e-3);
+    // Nobody has asked for the parent's resonance by itself: without its slopes nothing is said.
+    expect(uncertaintyOfHold(hold, now, workshop.evaluation('v-1'))).toBeUndefined();
+  });
+
+  it('of a resonance is shown with what cancels left out', () => {
+    const { shelf, workshop, checks } = bracedShop(RESONANCE);
+    const all = inlayHints({ shelf, workshop, checks, text: () => undefined }, OWN, {
+      start: { line: 0, character: 0 },
+      end: { line: 9, character: 0 },
+    });
+    expect(all.map(({ text }) => text)).toContainEqual(expect.stringMatching(/^= 1\d\.\d+ mm ± 1 mm, was 15\.9 mm$/));
+  });
+
+  it('of a resonance that is wished for too near to the parent’s is told so too', () => {
+    const at = (wish: number) =>
+      bracedShop(`recipe v-2 from v-1 { hold resonance.top at ${wish} Hz by bracing.x-bass.height }`);
+    const codes = (wish: number) =>
+      at(wish)
+        .checks.file(OWN)
+        .map(({ code }) => code);
+    const old = Math.round(bracedShop(RESONANCE).workshop.inFull('v-1')!.number('resonance.top')!);
+    expect(codes(old + 1)).toContain('hold-closer-than-known');
+    expect(codes(old - 9)).not.toContain('hold-closer-than-known');
   });
 
   it('of a wish too near to tell is told so', () => {

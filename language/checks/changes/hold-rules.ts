@@ -205,7 +205,7 @@ export const HOLD_CLOSER_THAN_KNOWN: Rule = {
   check(definition, workshop, report) {
     const { say } = workshop.wording;
     const parent = workshop.parentOf(definition.name.text);
-    const before = parent === undefined ? undefined : workshop.evaluation(parent);
+    const before = parent === undefined ? undefined : workshop.startEvaluation(definition.name.text);
     const now = workshop.evaluation(definition.name.text);
     if (!before || !now) return;
     for (const { request, outcome } of holdsOf(definition, workshop, 'solved')) {

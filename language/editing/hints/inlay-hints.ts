@@ -71,10 +71,7 @@ function hintsOf(desk: Desk, definition: Definition): readonly InlayHint[] {
 /** Standard uncertainty of what a hold solved, SI. */
 function knownTo({ workshop }: Desk, recipe: string, hold: SolvedHold): number | undefined {
   const evaluation = workshop.evaluation(recipe);
-  const parent = workshop.parentOf(recipe);
-  return (
-    evaluation && uncertaintyOfHold(hold, evaluation, parent === undefined ? undefined : workshop.evaluation(parent))
-  );
+  return evaluation && uncertaintyOfHold(hold, evaluation, workshop.startEvaluation(recipe));
 }
 
 function holdHint(

@@ -5,8 +5,9 @@ import type { SolvedHold } from './hold.js';
 
 /**
  * SI, of the size that is adjusted. What is kept equal to the parent's is known as well as their difference is: what both lean
- * on alike cancels. The tolerance of the size itself is none of it, since it is what is chosen. Undefined for a hold that
- * is not solved, or where it is not known how the quantity goes with the size.
+ * on alike, the wood and what one formula gives for both, cancels. A value that is asked for (`at`) is known as well as the
+ * quantity is. The tolerance of the size itself is none of it, since it is what is chosen. Undefined for a hold that
+ * is not solved, or where it is not known how the quantity goes with the size or what the parent's leans on.
  */
 export function uncertaintyOfHold(
   { request, outcome }: SolvedHold,
@@ -18,7 +19,13 @@ export function uncertaintyOfHold(
   const leaf = now.ground.leaf(by);
   const slope = leaf && now.gradient(quantity).get(leaf.id);
   if (!leaf || !slope) return undefined;
-  const whole = statement.at || !parent ? now.uncertainty(quantity) : uncertaintyOfDifference(quantity, parent, now);
+  const whole = statement.at ? now.uncertainty(quantity) : ofDifference(quantity, parent, now);
+  if (whole === undefined) return undefined;
   const rest = whole ** 2 - (slope * leaf.sigma) ** 2;
   return Math.sqrt(Math.max(0, rest)) / Math.abs(slope);
+}
+
+/** Without the parent's slopes nothing would cancel, and nothing of the parent's own would be in it. */
+function ofDifference(quantity: string, parent: Evaluation | undefined, now: Evaluation): number | undefined {
+  return parent && parent.gradient(quantity).size > 0 ? uncertaintyOfDifference(quantity, parent, now) : undefined;
 }

@@ -154,6 +154,12 @@ export function instrumentQueries(workshop: Questions) {
     return workshop.needsModes(recipe) ? workshop.inFull(name.text) : workshop.evaluation(name.text);
   }
 
+  /** Likewise by its name; undefined for what starts from nothing. */
+  function start(recipe: string): Evaluation | undefined {
+    const from = workshop.startOf(recipe);
+    return from && beside(recipe, from);
+  }
+
   function solve(unsolved: Instrument, start: Instrument | undefined) {
     return solveHolds(unsolved, {
       parent: start && beside(unsolved.name, start),
@@ -162,7 +168,7 @@ export function instrumentQueries(workshop: Questions) {
     });
   }
 
-  return { context, lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations, solve };
+  return { context, lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations, solve, start };
 }
 
 const NOTHING_COUNTED: Count = { variables: [], total: 0 };
