@@ -66,6 +66,14 @@ test('a rim that turns freely is a hinged one', () => {
   hinged.forEach((value, i) => expect(Math.abs(soft[i]! / value - 1)).toBeLessThan(1e-6));
 });
 
+test.each(tops)('$name: a rim that does not turn at all is a clamp, within 0.5 %', ({ model }) => {
+  const [stiff, clamped] = [
+    answers({ ...model, edge: { kind: 'elastic', inPlane: 'held', rotation: 1e7 } }),
+    answers({ ...model, edge: { kind: 'clamped' } }),
+  ];
+  clamped.forEach((value, i) => expect(Math.abs(stiff[i]! / value - 1)).toBeLessThan(5e-3));
+});
+
 test('a brace over the soundhole is told, and how far', () => {
   const through = FIVE_TOPS[1]!;
   const { problems } = new TopSolver().solve(through.make(through.base), { modes: 0 });

@@ -3,13 +3,17 @@
  * stiffness along the edge (E. Reissner, J. Appl. Mech. 12, 1945, A69–A77). For a strip of width b this takes 2ℓ off b, which
  * gives Saint-Venant's torsion constant b h³/3 (1 − 0.63 h/b). In spruce, with its low rolling shear, ℓ is more than the
  * thickness, yet far less than an element. Linear elements of width H find ℓ/√(1 + H²/12ℓ²) of it by themselves; the rest is
- * taken off the twisting stiffness of the elements on the rim here.
+ * taken off the twisting stiffness of the elements on the rim here. Where springs of k per length hold the edge's turning, the
+ * layer gives way only by ℓ/D66/(1 + kℓ/D66) for each twisting moment: nothing is left of it at a clamp.
  */
 import { addEdgeForm, dot3, edgeRows, momentOf, stiffnessOf } from './edge-frame.js';
 import { AT_SHEAR, LAMINATE_SIZE } from './laminate.js';
 import type { TopMesh } from '../mesh/mesh.js';
 
-/** Softens `rows` (each quadrilateral on the rim has a row of its own) along the sides listed as quadrilateral and side number. */
+/**
+ * Softens `rows` (each quadrilateral on the rim has a row of its own) along the sides listed as quadrilateral and side number.
+ * `spring`: N·m/rad per m of edge, what holds the edge against turning.
+ */
 export function softenRim(
   mesh: TopMesh,
   x: Float64Array,
@@ -17,6 +21,7 @@ export function softenRim(
   sides: Int32Array,
   laminateOf: Int32Array,
   rows: Float64Array,
+  spring: number,
 ): void {
   for (let e = 0; e < sides.length; e += 2) {
     const quad = sides[e]!;
@@ -34,7 +39,8 @@ export function softenRim(
     // A side that turns evenly feels (1 + φ)/φ of the shear stiffness in this element.
     const phi = (12 * stiffnessOf(rows, at, along)) / (shear * length * length);
     const felt = (shear * (1 + phi)) / phi;
-    const missing = 1 / Math.sqrt(stiffness * shear) - 1 / Math.sqrt(stiffness * felt + (width * felt) ** 2 / 12);
+    const gives = (stiff: number): number => 1 / (stiff + spring);
+    const missing = gives(Math.sqrt(stiffness * shear)) - gives(Math.sqrt(stiffness * felt + (width * felt) ** 2 / 12));
     addEdgeForm(rows, at, moment, -Math.min(Math.max(0, missing / width), 0.9 / full));
   }
 }

@@ -16,6 +16,7 @@ import {
 } from '../element/plate-parts.js';
 import { ribStiffness } from '../element/rib-element.js';
 import type { Unknowns } from '../solve/degrees-of-freedom.js';
+import { rimSprings, sameSprings } from '../solve/rim-springs.js';
 
 export interface ElementChanges {
   /** Y += (K′ − K) X for a block of four vectors in the order of elimination. */
@@ -69,14 +70,31 @@ export function elementChanges(
     for (let k = 0; k < 144; k++) ribMatrices[144 * i + k] = one[k]! - other[k]!;
     ribPlacesOf(unknowns, mesh.ribs.subarray(2 * r, 2 * r + 2), r, ribPlaces, 12 * i);
   }
+  const springs = springChanges(before, after, unknowns);
   addMassOf(after, before, elements, unknowns, mass);
   return {
     mass,
     apply: (x, y) => {
       for (let i = 0; i < terms; i++) addPlateProduct(rows, PARTS * i, places, 20 * i, x, y, room);
       for (let i = 0; i < pieces.length; i++) addRibProduct(ribMatrices, 144 * i, ribPlaces, 12 * i, x, y);
+      for (const { place, more } of springs) for (let k = 4 * place; k < 4 * place + 4; k++) y[k]! += more * x[k]!;
     },
   };
+}
+
+/** What the rim holds more of the sections of braces that have become wider. */
+function springChanges(
+  before: DiscreteTop,
+  after: DiscreteTop,
+  { ribSlot, pattern }: Unknowns,
+): readonly { readonly place: number; readonly more: number }[] {
+  if (sameSprings(before, after)) return [];
+  const old = rimSprings(before).braces;
+  return rimSprings(after).braces.flatMap(({ end, spring }, i) =>
+    ribSlot[end]! < 0 || spring === old[i]!.spring
+      ? []
+      : [{ place: pattern.first[after.mesh.ribs[end]!]! + ribSlot[end]!, more: spring - old[i]!.spring }],
+  );
 }
 
 /** By what the stiffness in the plane has been multiplied as a whole, where the corners are the same and nothing couples it to bending. */

@@ -25,6 +25,8 @@ import {
 } from '../element/row-slopes.js';
 import { ribStiffness } from '../element/rib-element.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
+import { rimSprings, sameSprings, type RimSprings } from '../solve/rim-springs.js';
+import type { TopMesh } from '../mesh/mesh.js';
 import type { SolvedState, TopSolution } from '../solution.js';
 
 export interface Sensitivity {
@@ -379,28 +381,24 @@ class ElementEnergies {
     }
   }
 
-  /** The rim's spring: ½ k (β·n)², half of each side at each end. */
+  /** What holds the edge, firmer or softer than before. */
   private addRim(top: DiscreteTop, total: Float64Array): void {
-    const more = top.rimSpring - this.state.top.rimSpring;
-    if (more === 0) return;
-    const { mesh, x, y } = top;
-    const two = new Float64Array(10);
-    const turned = (vector: Float64Array, e: number): readonly [number, number] => {
-      const [a, b] = [mesh.rim[e]!, mesh.rim[e + 1]!];
-      const length = Math.hypot(x[b]! - x[a]!, y[b]! - y[a]!);
-      const n = [(y[b]! - y[a]!) / length, -(x[b]! - x[a]!) / length] as const;
-      this.gather(vector, mesh.rim.subarray(e, e + 2), two);
-      return [two[3]! * n[0] + two[4]! * n[1], two[8]! * n[0] + two[9]! * n[1]];
-    };
-    for (let e = 0; e < mesh.rim.length; e += 2) {
-      const half =
-        (more * Math.hypot(x[mesh.rim[e + 1]!]! - x[mesh.rim[e]!]!, y[mesh.rim[e + 1]!]! - y[mesh.rim[e]!]!)) / 2;
-      const ends = this.vectors.map((vector) => turned(vector, e));
+    if (sameSprings(this.state.top, top)) return;
+    this.addSprings(rimSprings(top), top.mesh, 1, total);
+    this.addSprings(rimSprings(this.state.top), top.mesh, -1, total);
+  }
+
+  private addSprings({ nodes, braces }: RimSprings, { ribs }: TopMesh, sign: number, total: Float64Array): void {
+    const { slot, ribSlot, pattern } = this.state.unknowns;
+    const add = (node: number, at: number, spring: number): void => {
+      if (at < 0) return;
+      const place = pattern.first[node]! + at;
       this.pairs.forEach(({ left, right, stiffness }, k) => {
-        const [a, b] = [ends[left]!, ends[right]!];
-        total[k]! += stiffness * half * (a[0] * b[0] + a[1] * b[1]);
+        total[k]! += sign * stiffness * spring * this.vectors[left]![place]! * this.vectors[right]![place]!;
       });
-    }
+    };
+    for (const { node, spring } of nodes) for (const d of [3, 4]) add(node, slot[5 * node + d]!, spring);
+    for (const { end, spring } of braces) add(ribs[end]!, ribSlot[end]!, spring);
   }
 }
 

@@ -6,6 +6,7 @@ import { PARTS, SCALAR_MASS } from '../element/plate-parts.js';
 import { ribStiffness } from '../element/rib-element.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
 import type { Unknowns } from './degrees-of-freedom.js';
+import { rimSprings } from './rim-springs.js';
 
 /** Mass by node pairs: m0 on u, v, w; m1 between u and βx, v and βy; m2 on βx, βy. Three numbers per entry of the node graph. */
 export type NodalMass = Float64Array;
@@ -220,25 +221,18 @@ function inertia(ribs: Float64Array, row: number, a: number, b: number): number 
   return Math.abs(a - b) === 3 && Math.min(a, b) < 2 && Math.max(a, b) < 5 ? ribs[row + 1]! : 0;
 }
 
-/** Turning about the rim: ½ k (β·n)² along each side, half at each of its ends. */
-function addRimSpring({ mesh, x, y, rimSpring }: DiscreteTop, { pattern, slot }: Unknowns, panels: Float64Array): void {
-  if (!(rimSpring > 0)) return;
-  for (let e = 0; e < mesh.rim.length; e += 2) {
-    const dx = x[mesh.rim[e + 1]!]! - x[mesh.rim[e]!]!;
-    const dy = y[mesh.rim[e + 1]!]! - y[mesh.rim[e]!]!;
-    const length = Math.hypot(dx, dy);
-    const normal = [dy / length, -dx / length];
-    for (const node of [mesh.rim[e]!, mesh.rim[e + 1]!]) {
-      for (let a = 0; a < 2; a++) {
-        for (let b = 0; b < 2; b++) {
-          const sa = slot[5 * node + 3 + a]!;
-          const sb = slot[5 * node + 3 + b]!;
-          if (sa < 0 || sb < 0) continue;
-          panels[diagonalAt(pattern, node, sa, sb)]! += (rimSpring * length * normal[a]! * normal[b]!) / 2;
-        }
-      }
-    }
-  }
+/**
+ * The rim holds the edge's turning both about it and across it, ½ k |β|² along each side, half at each of its ends; and the
+ * section of a brace that ends there, over the brace's width. Without end it is a clamp.
+ */
+function addRimSpring(top: DiscreteTop, { pattern, slot, ribSlot }: Unknowns, panels: Float64Array): void {
+  if (!(top.rimSpring > 0)) return;
+  const add = (node: number, at: number, spring: number): void => {
+    if (at >= 0) panels[diagonalAt(pattern, node, at, at)]! += spring;
+  };
+  const springs = rimSprings(top);
+  springs.nodes.forEach(({ node, spring }) => [3, 4].forEach((d) => add(node, slot[5 * node + d]!, spring)));
+  springs.braces.forEach(({ end, spring }) => add(top.mesh.ribs[end]!, ribSlot[end]!, spring));
 }
 
 function diagonalAt(pattern: Unknowns['pattern'], node: number, a: number, b: number): number {

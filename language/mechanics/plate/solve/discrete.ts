@@ -45,13 +45,17 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
   const known = new Map<number, Map<number, number>>();
   const shares = massShares(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
-  const softened = [model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, mesh.holeSides];
+  const rimSpring = model.edge.kind === 'elastic' ? model.edge.rotation : 0;
+  const softened = [
+    { sides: model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, spring: rimSpring },
+    { sides: mesh.holeSides, spring: 0 },
+  ];
   const widths = (model.braces ?? []).map(({ width }) => width);
   const isAlike = like?.x === x && like.widths.every((width, i) => width === widths[i]);
   const holds = isAlike ? like.holds : endHolds(model, mesh, x, y);
   const own = new Uint8Array(quads);
   for (const { quad } of holds) own[quad] = 1;
-  for (const sides of softened) for (let i = 0; i < sides.length; i += 2) own[sides[i]!] = 1;
+  for (const { sides } of softened) for (let i = 0; i < sides.length; i += 2) own[sides[i]!] = 1;
   for (const quad of mesh.ribSides) if (quad >= 0) own[quad] = 1;
   for (let q = 0; q < quads; q++) {
     let h = 0;
@@ -76,7 +80,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
     laminateOf[q] = index;
   }
   const laminates = Float64Array.from(rows);
-  for (const sides of softened) softenRim(mesh, x, y, sides, laminateOf, laminates);
+  for (const { sides, spring } of softened) softenRim(mesh, x, y, sides, laminateOf, laminates, spring);
   for (let r = 0; r < mesh.ribBrace.length; r++) {
     const brace = model.braces![mesh.ribBrace[r]!]!;
     const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];
@@ -96,7 +100,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
     laminateOf,
     ribs: ribRows(model, mesh, x, y, thickness),
     riding: ridingOn(model, mesh, x, y),
-    rimSpring: model.edge.kind === 'elastic' ? model.edge.rotation : 0,
+    rimSpring,
   };
 }
 
