@@ -64,7 +64,7 @@ function platePropertiesOf(
         also: ['edge-stiffness', 'rim-spring'],
         ranges: [
           range('N', 0, 300, 3000, 'worked out from the other ranges', {
-            note: 'a hinge at 0; from some 3000 N on as good as clamped',
+            note: 'a hinge at 0; by some 3000 N nine tenths of the way to a clamp',
           }),
         ],
       },

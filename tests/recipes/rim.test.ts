@@ -15,13 +15,16 @@ describe('the rim’s stiffness against turning', () => {
   });
 
   it('raises the main top the more the stiffer it is, up to the clamped plate', () => {
-    const heard = ['50 N', '400 N', '3000 N', '100 kN', '200 kN'].map((stiffness) => resonance(stiffness));
+    const heard = ['50 N', '400 N', '3000 N', '100 kN', '10000 kN', '20000 kN'].map((stiffness) => resonance(stiffness));
+    expect(heard.every(Number.isFinite)).toBe(true);
     expect([hinged, ...heard]).toEqual([hinged, ...heard].toSorted((a, b) => a - b));
-    // Close to its limit twice as stiff makes no difference any more; a clamped braced top is some 36 % above a hinged
-    // one by an independent finite-element calculation of another top.
-    expect(heard[4]! / heard[3]!).toBeLessThan(1.002);
-    expect(heard[4]! / hinged).toBeGreaterThan(1.2);
-    expect(heard[4]! / hinged).toBeLessThan(1.5);
+    // Close to its limit twice as stiff makes no difference any more. A spring along the edge holds of a brace that is let into
+    // the rim no more than its width, so that this limit is at meganewtons; `sameness.test.ts` holds it against the clamp.
+    expect(heard[5]! / heard[4]!).toBeLessThan(1.002);
+    // Where rims are, a clamped plate whose braces stop short of it is some 36 % above a hinged one by an independent
+    // finite-element calculation of another top.
+    expect(heard[2]! / hinged).toBeGreaterThan(1.2);
+    expect(heard[2]! / hinged).toBeLessThan(1.5);
   });
 
   it('lets the bridge turn less', () => {

@@ -66,7 +66,20 @@ test('a rim that turns freely is a hinged one', () => {
   hinged.forEach((value, i) => expect(Math.abs(soft[i]! / value - 1)).toBeLessThan(1e-6));
 });
 
-test.each(tops)('$name: a rim that does not turn at all is a clamp, within 0.5 %', ({ model }) => {
+/** Braces let into the rim: the first two go on beyond the edge. */
+const letIn = tops.slice(0, 1).map(({ name, model }) => ({
+  name: `${name}, let into the rim`,
+  model: { ...model, braces: model.braces!.map((brace, i) => (i < 2 ? longer(brace) : brace)) },
+}));
+
+function longer(brace: Brace): Brace {
+  const [[ax, ay], [bx, by]] = brace.axis as readonly [Point, Point];
+  const share = 0.04 / Math.hypot(bx - ax, by - ay);
+  const beyond = ([x, y]: Point, sign: number): Point => [x + sign * share * (bx - ax), y + sign * share * (by - ay)];
+  return { ...brace, axis: [beyond([ax, ay], -1), beyond([bx, by], 1)] };
+}
+
+test.each([...tops, ...letIn])('$name: a rim that does not turn at all is a clamp, within 0.5 %', ({ model }) => {
   const [stiff, clamped] = [
     answers({ ...model, edge: { kind: 'elastic', inPlane: 'held', rotation: 1e7 } }),
     answers({ ...model, edge: { kind: 'clamped' } }),
