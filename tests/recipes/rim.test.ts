@@ -15,7 +15,9 @@ describe('the rim’s stiffness against turning', () => {
   });
 
   it('raises the main top the more the stiffer it is, up to the clamped plate', () => {
-    const heard = ['50 N', '400 N', '3000 N', '100 kN', '10000 kN', '20000 kN'].map((stiffness) => resonance(stiffness));
+    const heard = ['50 N', '400 N', '3000 N', '100 kN', '10000 kN', '20000 kN'].map((stiffness) =>
+      resonance(stiffness),
+    );
     expect(heard.every(Number.isFinite)).toBe(true);
     expect([hinged, ...heard]).toEqual([hinged, ...heard].toSorted((a, b) => a - b));
     // Close to its limit twice as stiff makes no difference any more. A spring along the edge holds of a brace that is let into
