@@ -87,4 +87,11 @@ export type DrawingWords = Words<
   | 'movement'
   | 'modesLegend'
   | 'modeDrawn'
+  | 'seenAs'
+  | 'flat'
+  | 'relief'
+  | 'reliefOf'
+  | 'reliefHint'
+  | 'moving'
+  | 'littleMotion'
 >;

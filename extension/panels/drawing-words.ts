@@ -62,5 +62,14 @@ export function drawingWords(): DrawingWords {
       '+ moves out while − moves in; the heavy lines stand still. Each thin line is a fifth of the largest movement.',
     ),
     modeDrawn: l10n.t('Mode {0}, {1}: {2}.'),
+    seenAs: l10n.t('Seen'),
+    flat: l10n.t('flat'),
+    relief: l10n.t('as a relief'),
+    reliefOf: l10n.t('The mode of {0} of {1} as a relief; the table says the same.'),
+    reliefHint: l10n.t(
+      'Drag it, or use the arrow keys, to look from elsewhere. Heights are far larger than in earnest.',
+    ),
+    moving: l10n.t('moving slowly'),
+    littleMotion: l10n.t('still: your system asks for little motion'),
   };
 }

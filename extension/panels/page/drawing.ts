@@ -4,6 +4,8 @@ import { choice } from './choice.js';
 import './drawing.css';
 import ownStyles from './drawing.css?raw';
 import { braceTable } from './drawing/brace-table.js';
+import { drawnMode } from './drawing/mode-field.js';
+import { modeRelief, reliefChoice } from './drawing/mode-relief.js';
 import { modeChoice, modeTable } from './drawing/modes.js';
 import { notDrawn } from './drawing/not-drawn.js';
 import { otherParts } from './drawing/other-parts.js';
@@ -21,14 +23,15 @@ import { handOver, printedPage } from './printed.js';
 openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction>(
   {
     ...{ mode: 0, pointed: '', zoom: 1, whole: false, middle: null, hidden: [], layers: false },
-    ...{ measure: false, from: null, at: null },
+    ...{ measure: false, from: null, at: null, relief: false, moving: false },
   },
   (shown) => {
-    const { subject, content, words, act } = shown;
+    const { subject, content, words, view, act } = shown;
     const { drawing, modes } = content;
     if (!drawing) return html`<p>${fill(words.gone, subject.name)}</p>`;
     const { plate } = subject;
     const board: Board = { ...shown, drawing, plate, modes: subject.modes ? modes : null };
+    const isRelief = view.relief && drawnMode(board) !== undefined;
     return html`
       <h1>${drawing.name}</h1>
       <p class="quiet">
@@ -58,11 +61,15 @@ openPage<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingActio
         <button class="link screen-only" @click=${() => print(board)}>${words.print}</button>
         <button class="link screen-only" @click=${() => act({ kind: 'save' })}>${words.save}</button>
       </div>
-      ${modeChoice(board)} ${layerChoice(board)}
+      ${modeChoice(board)} ${reliefChoice(board)} ${isRelief ? nothing : layerChoice(board)}
       <div class="board">
         <div class="plans">
-          <div class="plan-and-side">${plan(board)} ${subject.modes ? nothing : sidePlan(board)}</div>
-          ${zoomButtons(board)} ${measured(board)} ${pointedAt(board)}
+          ${
+            isRelief
+              ? modeRelief(board)
+              : html`<div class="plan-and-side">${plan(board)} ${subject.modes ? nothing : sidePlan(board)}</div>
+                  ${zoomButtons(board)} ${measured(board)} ${pointedAt(board)}`
+          }
         </div>
         <div class="beside">
           ${changedHere(board)} ${subject.modes ? modeTable(board) : thicknessLegend(board)} ${notDrawn(board)}

@@ -18,3 +18,4 @@ export { fitDeflection, type DeflectionFit, type DeflectionTest } from './fit/de
 export { labelledModes, type ModeLabel } from './solve/mode-labels.js';
 export { valueAt } from './solve/sampling.js';
 export { gridWeights, onGrid, type Grid, type GridWeights } from './solve/grid-sampling.js';
+export { bentOnGrid, type Bent } from './solve/bent-grid.js';

@@ -22,6 +22,8 @@ export interface TopMode {
   readonly frequency: number;
   /** Movement of each node, up, scaled to unit modal mass: ∫ φ² dm = 1, 1/√kg. */
   readonly shape: Float64Array;
+  /** Its slope along x and along y at each node, from the rotations; shear apart, which is little in a thin plate. 1/(m √kg). */
+  readonly slopes: readonly [alongX: Float64Array, alongY: Float64Array];
   /** ∫ φ dA for that scale, m²/√kg. */
   readonly volumeDisplacement: number;
   /** Absent without a loaded patch, or when the bridge hardly moves in the mode. */

@@ -72,6 +72,8 @@ export interface PlateDrawing {
   readonly y: Float64Array;
   readonly quads: Int32Array;
   readonly shapes: readonly Float32Array[];
+  /** How each shape slopes at the nodes, along x and along y. */
+  readonly slopes: readonly (readonly [alongX: Float32Array, alongY: Float32Array])[];
 }
 
 /** A piece of wood whose moduli are to be fitted to what was read on it. */

@@ -134,7 +134,11 @@ function figuresOf(solution: TopSolution): Figures {
       modes,
       main,
       statics: statics && { rotation, dip, belly },
-      drawing: { ...mesh, shapes: solution.modes.map(({ shape }) => Float32Array.from(shape)) },
+      drawing: {
+        ...mesh,
+        shapes: solution.modes.map(({ shape }) => Float32Array.from(shape)),
+        slopes: solution.modes.map(({ slopes: [x, y] }) => [Float32Array.from(x), Float32Array.from(y)] as const),
+      },
     },
   };
 }

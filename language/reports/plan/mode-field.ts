@@ -1,5 +1,5 @@
 /** The movement of a plate on a grid, and the areas that move together. */
-import { type Grid, type GridWeights, gridWeights, onGrid } from '../../mechanics/plate/index.js';
+import { bentOnGrid, type Grid, type GridWeights, gridWeights } from '../../mechanics/plate/index.js';
 import { contains } from '../../mechanics/plate/mesh/polygon.js';
 import type { PlateDrawing } from '../../recipes/evaluation/analyst.js';
 import { areasOf, type MovingArea } from './moving-areas.js';
@@ -40,7 +40,8 @@ export class ModeField {
 
   /** Movement in per mille of the largest, which is up, and the areas that move one way. */
   of(mode: number): { readonly movement: readonly number[]; readonly areas: readonly MovingArea[] } {
-    const field = onGrid(this.weights, this.drawing.shapes[mode]!);
+    const { shapes, slopes } = this.drawing;
+    const field = bentOnGrid(this.weights, this.drawing, { w: shapes[mode]!, slopes: slopes[mode]! });
     const largest = field.reduce((most, value) => (Math.abs(value) > Math.abs(most) ? value : most), 0);
     const scaled = field.map((value) => (largest === 0 ? 0 : (1000 * value) / largest));
     const areas = areasOf(this.grid, scaled);

@@ -84,6 +84,38 @@ journey('a mode shape is worked out when it is asked for, and drawn', async (pag
   await picture(page, 'mode-shape');
 });
 
+journey('a mode swings as a relief, quickly enough to look like motion, and is turned', async (page) => {
+  const frame = await drawingOf(page, 'vennick-40');
+  await frame.getByLabel('mode shapes').check();
+  await frame.getByLabel('as a relief').check({ timeout: 60_000 });
+  const relief = frame.locator('plate-relief');
+  await relief.waitFor();
+  const drawn = () => relief.evaluate((element) => (element as HTMLElement & { readonly drawn: number }).drawn);
+  await expect.poll(drawn, { timeout: 10_000 }).toBeGreaterThan(0);
+  // Still, it is not drawn again and again.
+  await page.waitForTimeout(300);
+  const still = await drawn();
+  await page.waitForTimeout(700);
+  expect((await drawn()) - still).toBeLessThan(2);
+  await frame.getByLabel('moving slowly').check();
+  const [begun, from] = [Date.now(), await drawn()];
+  await page.waitForTimeout(3000);
+  const perSecond = ((await drawn()) - from) / ((Date.now() - begun) / 1000);
+  console.log(`  the relief was drawn ${perSecond.toFixed(0)} times a second`);
+  expect(perSecond).toBeGreaterThan(15);
+  await frame.getByLabel('moving slowly').uncheck();
+  const picturesOf = () => relief.evaluate((element) => element.querySelector('canvas')!.toDataURL());
+  await relief.focus();
+  await page.waitForTimeout(300);
+  const before = await picturesOf();
+  await relief.press('ArrowLeft');
+  await expect.poll(picturesOf).not.toBe(before);
+  await picture(page, 'mode-relief');
+  expect(await faultsIn(frame)).toEqual([]);
+  await frame.getByLabel('flat').check();
+  await frame.locator('svg.plan').first().waitFor();
+});
+
 journey('the drawing is printed as a document that needs nothing but itself', async (page) => {
   const frame = await drawingOf(page, 'vennick-40');
   const [download] = await Promise.all([

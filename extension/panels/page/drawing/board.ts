@@ -22,6 +22,10 @@ export interface DrawingView {
   readonly measure: boolean;
   readonly from: readonly [number, number] | null;
   readonly at: readonly [number, number] | null;
+  /** Modes as a relief instead of flat. */
+  readonly relief: boolean;
+  /** Whether the relief swings. */
+  readonly moving: boolean;
 }
 
 export interface Board extends Shown<DrawingSubject, DrawingContent, DrawingWords, DrawingView, DrawingAction> {

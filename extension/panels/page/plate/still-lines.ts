@@ -16,6 +16,8 @@ const MOVES = 40;
 const REACH = 6;
 /** The share of a line that must lie between such areas; the rest of it is drawn as well, so that no line ends in mid-plate. */
 const LEAST = 0.25;
+/** Points: what is shorter only cuts off a corner at the edge, where hardly anything moves. */
+const SHORTEST = 8;
 /** Points by which the movement is carried on past the edge, so that a line meets the edge where it runs. */
 const PAST = 4;
 
@@ -37,6 +39,7 @@ export function stillLines(field: Field): readonly (readonly Point[])[] {
   return rings
     .flatMap((ring) => stretches(ring, isOn))
     .filter((line) => {
+      if (lengthOf(line) < SHORTEST) return false;
       const telling = line.filter((point) => dividesMovement(field, point)).length;
       return telling >= LEAST * line.length;
     });
@@ -107,6 +110,10 @@ function stretches(ring: readonly Point[], holds: (point: Point) => boolean): re
     else found.push((open = [ring[i]!]));
   }
   return found.filter((stretch) => stretch.length > 1);
+}
+
+function lengthOf(line: readonly Point[]): number {
+  return line.slice(1).reduce((sum, [x, y], i) => sum + Math.hypot(x - line[i]![0], y - line[i]![1]), 0);
 }
 
 function dividesMovement({ rows, columns, movement }: Field, [x, y]: Point): boolean {

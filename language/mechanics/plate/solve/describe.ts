@@ -62,14 +62,19 @@ export function dot(a: Float64Array, b: Float64Array): number {
 }
 
 /** w of each node. */
-export function heightsOf({ unknowns, top }: SolvedState, vector: Float64Array): Float64Array {
+export function heightsOf(state: SolvedState, vector: Float64Array): Float64Array {
+  return ofEachNode(state, vector, 2);
+}
+
+/** Unknown `which` of each node: u, v, w, βx, βy; 0 where it is held. */
+function ofEachNode({ unknowns, top }: SolvedState, vector: Float64Array, which: number): Float64Array {
   const { slot, pattern } = unknowns;
-  const heights = new Float64Array(top.x.length);
-  for (let node = 0; node < heights.length; node++) {
-    const s = slot[5 * node + 2]!;
-    if (s >= 0) heights[node] = vector[pattern.first[node]! + s]!;
+  const values = new Float64Array(top.x.length);
+  for (let node = 0; node < values.length; node++) {
+    const s = slot[5 * node + which]!;
+    if (s >= 0) values[node] = vector[pattern.first[node]! + s]!;
   }
-  return heights;
+  return values;
 }
 
 function modeOf(
@@ -85,6 +90,8 @@ function modeOf(
   return {
     frequency,
     shape,
+    // A line square to the plate turns by β, and stays nearly square to it: w falls as β turns.
+    slopes: [ofEachNode(state, vector, 3).map((b) => -b), ofEachNode(state, vector, 4).map((b) => -b)],
     volumeDisplacement,
     bridge: bridge && motionOf(bridge, shape, square, volumeDisplacement),
   };
