@@ -5,7 +5,7 @@ import { sameValue } from '../recipes/instrument/values.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { leftToTakeOff } from '../reports/left-to-take-off.js';
 import { lengthOnPaper, unitOnPaper, writeOnPaper } from '../reports/on-paper.js';
-import { nameInWords, valueInWords } from '../reports/part-words.js';
+import { nameInWords, partInWords, valueInWords } from '../reports/part-words.js';
 import { english } from '../wording/wording.js';
 import { benchTolerance } from './bench-tolerances.js';
 import { type SheetCell, type SheetSection, WRITE } from './sheet.js';
@@ -90,6 +90,9 @@ export function onPaper({ path, value }: Held, workshop: Workshop): string {
   if (value.kind === 'text') return value.text;
   if (value.kind === 'name' && workshop.catalogue.property(path)?.kind === 'choice') {
     return nameInWords(value.name, workshop.wording);
+  }
+  if (value.kind === 'name' && workshop.catalogue.property(path)?.kind === 'part') {
+    return partInWords(value.name, workshop.wording);
   }
   return writeOnPaper(path, value, workshop.settings());
 }

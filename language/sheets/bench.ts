@@ -76,7 +76,7 @@ function stageSection(
   stage: Stage,
   made: readonly Held[],
 ): readonly SheetSection[] {
-  const { text } = workshop.wording;
+  const { say, text } = workshop.wording;
   const targets = made.filter((held) => !isOfBrace(held)).map((held) => targetRow(workshop, subject, held));
   const readings = (READ_AT.get(stage) ?? []).map((path) => readingRow(workshop, subject, path));
   const braces = stage === 'bracing' ? braceSections(workshop, subject, plan) : [];
@@ -99,7 +99,9 @@ function stageSection(
     },
     ...braces,
     ...frets,
-    ...(PHOTOGRAPHED.has(stage) ? [{ title: text('Photograph'), photo: stageTitle(stage, workshop.wording) }] : []),
+    ...(PHOTOGRAPHED.has(stage)
+      ? [{ title: text('Photograph'), photo: say`${stageTitle(stage, workshop.wording)}, on` }]
+      : []),
   ];
 }
 

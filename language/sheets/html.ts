@@ -46,7 +46,10 @@ const WHOLE = 12;
 function sectionAsHtml(section: SheetSection): string {
   const { title, text = [], figure, columns, rows, boxes = [], ownPage, photo, photos = [] } = section;
   // A short table stays on one page.
-  const kinds = [...(ownPage ? ['page'] : []), ...(rows && rows.length <= WHOLE && !figure ? ['whole'] : [])];
+  const kinds = [
+    ...(ownPage ? ['page'] : []),
+    ...(photo !== undefined || (rows && rows.length <= WHOLE && !figure) ? ['whole'] : []),
+  ];
   return `<section${kinds.length > 0 ? ` class="${kinds.join(' ')}"` : ''}>
 <div class="head">
 <h2>${escaped(title)}</h2>
@@ -77,7 +80,8 @@ function tableAsHtml(columns: readonly string[] | undefined, rows: readonly (rea
     const further = rows.slice(i + 1).findIndex(([next]) => next !== '');
     const rowspan = 1 + (further < 0 ? rows.length - i - 1 : further);
     const over = rowspan > 1 ? ` rowspan="${rowspan}"` : '';
-    const head = first === '' ? `<td${over}></td>` : `<th scope="row"${over}>${contentOf(first)}</th>`;
+    const kind = typeof first === 'string' && isFigure(first) ? ' class="figure"' : '';
+    const head = first === '' ? `<td${over}></td>` : `<th scope="row"${kind}${over}>${contentOf(first)}</th>`;
     return `<tr>${head}${cells}</tr>`;
   });
   return `<table>${head}<tbody>\n${body.join('\n')}\n</tbody></table>`;

@@ -42,9 +42,18 @@ function requestRow(workshop: Workshop, order: Definition, request: RequestState
     askedFor(workshop, order, request).join('; '),
     answered === undefined ? said : `${said}, ${answered}`,
     of('extra') ?? '',
-    of('delay') ?? '',
+    delayInWords(propertyOf(request, 'delay'), workshop) ?? of('delay') ?? '',
   ];
 }
+
+/** `7 days` in the reader's language. */
+function delayInWords(delay: Value | undefined, { wording: { say, text } }: Workshop): string | undefined {
+  if (delay?.kind !== 'quantity') return undefined;
+  const days = Math.round(delay.quantity.si / SECONDS_A_DAY);
+  return days === 1 ? text('1 day') : say`${String(days)} days`;
+}
+
+const SECONDS_A_DAY = 86_400;
 
 function propertyOf({ statements }: RequestStatement, path: string): Value | undefined {
   for (const { statement } of propertiesOf(statements)) if (statement.path.text === path) return statement.value;

@@ -92,17 +92,18 @@ describe('open orders', () => {
 });
 
 describe('no sheet', () => {
-  const FOLDER = 'examples/hollin-reach';
+  const example = (name: string) =>
+    deskOf(...readdirSync(`examples/${name}`).map((file) => readFileSync(join('examples', name, file), 'utf8')));
   const shops = [
-    {
-      desk: deskOf(...readdirSync(FOLDER).map((name) => readFileSync(join(FOLDER, name), 'utf8'))),
-      of: ['vennick-38', 'no-38', 'vennick-42'],
-    },
+    { desk: example('hollin-reach'), of: ['vennick-38', 'no-38', 'vennick-42'] },
+    { desk: example('wick-lane'), of: ['c-07', 'c-08', 'no-7', 'lark-3'] },
     { desk: deskOf(ORDER, SHOP), of: ['c-07', 'v-31'] },
   ];
   // A path of the language: two known words with a point between them.
   const heads = new Set(catalogue.all.filter(({ path }) => path.includes('.')).map(({ path }) => path.split('.')[0]!));
-  const isPath = (word: string) => heads.has(word.split('.')[0]!) && /^[a-z][a-z-]*\.[a-z][a-z0-9.-]*$/.test(word);
+  const whole = new Set(catalogue.all.map(({ path }) => path).filter((path) => path.includes('-')));
+  const isPath = (word: string) =>
+    whole.has(word) || (heads.has(word.split('.')[0]!) && /^[a-z][a-z-]*\.[a-z][a-z0-9.-]*$/.test(word));
 
   for (const { desk, of } of shops) {
     for (const name of of) {

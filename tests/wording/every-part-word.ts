@@ -19,6 +19,7 @@ export function partWords(table: Translations): readonly string[] {
   const members = BRACE_ROLES.flatMap(({ root, names }) => names.map((name) => `${root}.${name}`));
   for (const member of members) partInWords(member, wording);
   for (const property of catalogue.all) {
+    if (property.where.includes('order')) for (const word of property.choices ?? []) nameInWords(word, wording);
     if (!property.where.includes('recipe')) continue;
     const [first = ''] = members.filter((member) => member.startsWith(property.path.split('.*')[0]!));
     valueInWords(property.path.replace(/^(?:back-)?bracing\.\*/, first).replace('*', '1'), partOf, wording);

@@ -24,8 +24,8 @@ export interface Stand {
 /** Where a point lands on the page, and how near it is to whoever looks; mm, y downwards. */
 export type Seen = readonly [x: number, y: number, near: number];
 
-const ROWS = 60;
-const COLUMNS = 30;
+const ROWS = 54;
+const COLUMNS = 27;
 
 /** How high the largest movement stands, as a share of the length: much more than in earnest. */
 const HEIGHT = 0.1;
