@@ -5,6 +5,9 @@ import type { Part, PlausibleRange, Property } from './property.js';
 
 const fitted = entries({ where: OPTIONAL, class: 'option', freeze: PICKUP_FREEZE });
 
+/** Parts that devices are mostly fixed to. (common practice) */
+const CARRIERS = ['bridge-plate', 'top', 'sides', 'neck-block', 'tail-block', 'back'];
+
 function devicePropertiesOf(path: string, name: string, masses: readonly PlausibleRange[]): readonly Property[] {
   return [
     fitted.text(path, `The ${name}, in words.`),
@@ -12,6 +15,7 @@ function devicePropertiesOf(path: string, name: string, masses: readonly Plausib
     fitted.quantity(`${path}.mass`, 'g', `Mass of the ${name} with its leads.`, { also: ['weight'], ranges: masses }),
     fitted.name(`${path}.on`, 'part', `The part the ${name} is fixed to, which carries its mass.`, {
       also: ['at', 'place', 'fixed-to'],
+      words: CARRIERS,
     }),
   ];
 }
@@ -29,7 +33,7 @@ export const ELECTRONICS_PROPERTIES: readonly Property[] = [
   fitted.quantity('electronics.jack-mass', 'g', 'Mass of the jack.', {
     ranges: [range('g', 5, 30, 60, 'from memory')],
   }),
-  fitted.name('electronics.jack-on', 'part', 'The part the jack is fixed to.'),
+  fitted.name('electronics.jack-on', 'part', 'The part the jack is fixed to.', { words: CARRIERS }),
   fitted.text('electronics.controls', 'Which controls there are, and where.'),
 ];
 
