@@ -6,6 +6,7 @@ import type { Fault } from '../recipes/shelf/barrier.js';
 import { faultProblem } from '../recipes/shelf/fault-problem.js';
 import { LIMITS } from '../facts/limits.js';
 import type { AcceptStatement, Definition, Position, Problem, Span } from '../facts/facts.js';
+import { concretePaths } from '../recipes/evaluation/effects.js';
 import type { Query } from '../recipes/shelf/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { type Finding, type Place, SEVERITIES, type Severity } from './finding.js';
@@ -52,6 +53,39 @@ export class Checks {
   definition(definition: Definition): readonly Finding[] {
     return this.ofDefinition.get(definition);
   }
+
+  /** The work that leads to the findings of a definition, in steps between which somebody else can be served. */
+  *towards(definition: Definition): Generator<void> {
+    if (definition.kind === 'recipe') {
+      for (const part of partsOfWork(definition.name.text, this.workshop)) {
+        try {
+          part();
+        } catch {
+          // Whoever checks the definition meets it too, and tells it.
+        }
+        yield;
+      }
+    }
+    this.ofDefinition.get(definition);
+    yield;
+  }
+}
+
+/** Quantities of one step: some milliseconds, even with sixty braces. */
+const AT_ONCE = 16;
+
+function* partsOfWork(recipe: string, workshop: Workshop): Iterable<() => void> {
+  let paths: readonly string[] = [];
+  yield () => {
+    const evaluation = workshop.evaluation(recipe);
+    paths = evaluation ? concretePaths(evaluation.derivations.all, evaluation) : [];
+  };
+  for (let from = 0; from < paths.length; from += AT_ONCE) {
+    yield () => {
+      for (const path of paths.slice(from, from + AT_ONCE)) workshop.evaluation(recipe)?.derived(path);
+    };
+  }
+  yield () => void workshop.count(recipe);
 }
 
 /** Whatever is thrown, there are findings: at the least, that something was. */

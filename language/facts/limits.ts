@@ -6,9 +6,9 @@
 export const LIMITS = {
   /** Characters of a file; a notebook of a life's work has some two million. */
   fileCharacters: 5_000_000,
-  /** Definitions of a file, and words and signs in all of them: some fifty times a well-filled notebook. */
+  /** Definitions of a file, and words and signs in all of them: some twenty-five times a well-filled notebook. */
   definitions: 2000,
-  fileWords: 200_000,
+  fileWords: 100_000,
   /** Words and signs of one definition; a long recipe has some 800. */
   words: 10_000,
   /** Characters of a path: the longest of the catalogue has 40. */

@@ -17,7 +17,7 @@ import type { Wording } from '../wording/wording.js';
 /** Makes a handler of `work`; `otherwise` is the answer when the work meets a fault of its own. */
 export type Answer = <P, R>(
   otherwise: R,
-  work: (params: P) => R | ResponseError,
+  work: (params: P, token?: CancellationToken) => R | ResponseError,
 ) => (params: P, token?: CancellationToken) => R | ResponseError;
 
 export interface Answers {
@@ -40,7 +40,7 @@ export function answering(
   const told = new Set<string>();
   const guard = (work: () => unknown, token: CancellationToken | undefined, failed: (fault: unknown) => unknown) => {
     asked?.();
-    if (token?.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, 'withdrawn');
+    if (token?.isCancellationRequested) return withdrawn();
     const guarded = (fault: unknown) => {
       connection.console.error(inFull(fault));
       return failed(fault);
@@ -59,7 +59,7 @@ export function answering(
   };
   const answer: Answer = (otherwise, work) => (params, token) =>
     guard(
-      () => work(params),
+      () => work(params, token),
       token,
       (fault) => {
         const words = sentence(fault);
@@ -72,11 +72,15 @@ export function answering(
     ) as ReturnType<typeof work>;
   const answerOrSay: Answer = (_, work) => (params, token) =>
     guard(
-      () => work(params),
+      () => work(params, token),
       token,
       (fault) => new ResponseError(LSPErrorCodes.RequestFailed, sentence(fault)),
     ) as ReturnType<typeof work>;
   return { answer, answerOrSay };
+}
+
+export function withdrawn(): ResponseError {
+  return new ResponseError(LSPErrorCodes.RequestCancelled, 'withdrawn');
 }
 
 /** More faults than this in one session are in the log alone. */

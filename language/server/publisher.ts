@@ -58,11 +58,17 @@ export class Publisher {
     }
     const waiting = session.staleFiles();
     let next = 0;
+    let steps: Iterator<void> | undefined;
     const portion = () => {
       if (round !== this.round || session.isLoading) return;
       const start = performance.now();
       while (next < waiting.length && performance.now() - start < PORTION) {
-        const uri = waiting[next++]!;
+        const uri = waiting[next]!;
+        // A large file takes many portions; told is all of it at once.
+        steps ??= session.towardsFindings(uri);
+        if (this.isUnderWay(steps)) continue;
+        steps = undefined;
+        next++;
         if (session.isKnown(uri)) this.wholly.add(uri);
         else this.wholly.delete(uri);
         this.tell(uri, () => session.diagnostics(uri));
@@ -77,6 +83,15 @@ export class Publisher {
   stop(): void {
     this.isOver = true;
     this.round++;
+  }
+
+  private isUnderWay(steps: Iterator<void>): boolean {
+    try {
+      return steps.next().done !== true;
+    } catch (fault) {
+      this.ports.log?.(fault);
+      return false;
+    }
   }
 
   private tell(uri: string, ask: () => readonly Diagnostic[]): void {

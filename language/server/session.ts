@@ -42,6 +42,8 @@ export class Session {
   /** Closed in the editor, and not yet read from the disk. */
   private readonly closing = new Set<string>();
   private loading = 0;
+  /** How often the shelf has changed. */
+  edits = 0;
 
   /** With a worker, resonances are worked out in the background; `delivered` is called whenever some have come. */
   constructor(
@@ -125,6 +127,7 @@ export class Session {
       }
       // What was changed or opened meanwhile is on the shelf already, as it is now.
       const lasting = read.filter(({ text, facts: { uri } }) => !this.typed.has(uri) && this.stored.get(uri) === text);
+      this.edits++;
       shelf.put(...lasting.map(({ facts }) => facts));
       for (const { facts } of lasting) this.stale.add(facts.uri);
       for (const uri of this.stored.leftOut()) this.stale.add(uri);
@@ -196,6 +199,12 @@ export class Session {
     return this.isKnown(uri) ? this.open().diagnostics.get(uri) : this.leftOut(uri);
   }
 
+  /** The work that leads to the findings of a file, in small steps; asked for afterwards, they are there at once. */
+  *towardsFindings(uri: string): Generator<void> {
+    const { shelf, checks } = this.desk;
+    for (const { definition } of shelf.file(uri)?.definitions ?? []) yield* checks.towards(definition);
+  }
+
   /** Of a file that has no text here: why not, where that is worth knowing. */
   private leftOut(uri: string): readonly Diagnostic[] {
     const trouble = this.stored.trouble(uri);
@@ -223,6 +232,7 @@ export class Session {
   }
 
   private put(uri: string, text: string): void {
+    this.edits++;
     this.stale.add(uri);
     this.workshop.shelf.put(this.read(uri, text, this.workshop.shelf.file(uri)));
   }
@@ -233,6 +243,7 @@ export class Session {
   }
 
   private remove(...uris: readonly string[]): void {
+    this.edits++;
     const { shelf } = this.workshop;
     shelf.remove(...uris);
     shelf.memo.forget(uris);

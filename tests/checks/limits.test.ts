@@ -20,7 +20,7 @@ const BEYOND: readonly (readonly [keyof typeof LIMITS | keyof typeof PLATE_LIMIT
   [
     'fileWords',
     many(50, (i) => `model m-${i} { ${'note "a" '.repeat(LIMITS.words / 2 - 10)} }`),
-    'more than 200000 words',
+    'more than 100000 words',
   ],
   ['words', `model m { ${'note "a" '.repeat(LIMITS.words / 2)} }`, 'more than 10000 words'],
   ['pathCharacters', `model m { ${'a.'.repeat(50_000)}b: 3 mm }`, 'more than 200 are not read'],

@@ -83,7 +83,7 @@ interface Overlap {
 
 function findOverlaps(laid: LaidOut): readonly Overlap[] {
   const plate = laid.made(BRIDGE_PLATE);
-  return plate ? laid.evaluation.ground.members('bracing').flatMap((member) => overlap(laid, plate, member)) : [];
+  return plate ? laid.braces('bracing').flatMap((member) => overlap(laid, plate, member)) : [];
 }
 
 function overlap(laid: LaidOut, plate: readonly PlanPoint[], member: string): readonly Overlap[] {

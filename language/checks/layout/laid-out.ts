@@ -1,5 +1,6 @@
 /** What a model or recipe lays out, and which of it is written in the definition under check. */
 import type { Definition, Span } from '../../facts/facts.js';
+import { PLATE_LIMITS } from '../../mechanics/plate/index.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import { writeQuantity } from '../../quantities/write.js';
 import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
@@ -32,6 +33,11 @@ export class LaidOut {
       if (held?.from.definition === this.definition) return held;
     }
     return undefined;
+  }
+
+  /** As many braces as are looked at; those beyond have a finding (`too-many-parts`). */
+  braces(root: 'bracing' | 'back-bracing'): readonly string[] {
+    return this.evaluation.ground.members(root).slice(0, PLATE_LIMITS.braces);
   }
 
   /** A length somebody wrote or the engine knows, m. */

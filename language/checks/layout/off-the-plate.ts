@@ -41,7 +41,7 @@ export const OFF_THE_PLATE: Rule = {
     if (!laid || !body) return;
     const plan = new Plan(laid, body, workshop, report);
     for (const root of ['bracing', 'back-bracing'] as const) {
-      for (const member of laid.evaluation.ground.members(root)) brace(plan, root, member);
+      for (const member of laid.braces(root)) brace(plan, root, member);
     }
     const hole = laid.made(SOUNDHOLE);
     if (hole) holeOff(plan, hole);

@@ -56,7 +56,7 @@ function bracesOver(laid: LaidOut, hole: Soundhole, report: Report, wording: Wor
   const { say, and } = wording;
   const { definition } = laid;
   const holeLine = laid.own(HOLE);
-  if (!holeLine && !laid.evaluation.ground.members('bracing').some((member) => laid.own(placesOf(member)))) return;
+  if (!holeLine && !laid.braces('bracing').some((member) => laid.own(placesOf(member)))) return;
   const over = findBraces(laid);
   if (over.length === 0 || !laid.isNew(over, findBraces)) return;
   const isRound = hole.along === hole.across;
@@ -87,7 +87,7 @@ function findBraces(laid: LaidOut): readonly Over[] {
   const hole = laid.made(SOUNDHOLE);
   if (!hole) return [];
   const edge = soundholeEdge(hole, 180);
-  return laid.evaluation.ground.members('bracing').flatMap((member): readonly Over[] => {
+  return laid.braces('bracing').flatMap((member): readonly Over[] => {
     const line = laid.made(braceLine('bracing', member));
     const width = laid.number(`bracing.${member}.width`);
     if (!line || width === undefined) return [];

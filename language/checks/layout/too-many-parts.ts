@@ -17,13 +17,13 @@ const COUNTED: readonly Counted[] = [
     part: 'bracing',
     most: braces,
     told: (count, { say }) =>
-      say`The top has ${count} braces; with more than ${braces} its resonances, and what is worked out with them, are not known.`,
+      say`The top has ${count} braces. Where those after the first ${braces} lie is not checked, and its resonances are not known.`,
   },
   {
     part: 'back-bracing',
     most: braces,
     told: (count, { say }) =>
-      say`The back has ${count} braces; with more than ${braces} its resonances, and what is worked out with them, are not known.`,
+      say`The back has ${count} braces. Where those after the first ${braces} lie is not checked, and its resonances are not known.`,
   },
   {
     part: 'top.map',

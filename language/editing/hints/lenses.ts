@@ -20,23 +20,30 @@ export interface Lens {
 }
 
 export function lensesOf(desk: Desk, uri: string): readonly Lens[] {
-  return (desk.shelf.file(uri)?.definitions ?? []).flatMap(({ definition, line }): readonly Lens[] => {
-    const name = definition.name.text;
-    // Of two of the same name only the first is in force; the other has a finding instead.
-    if (name === '' || desk.shelf.find(definition.kind, name) !== definition) return [];
-    const range = shifted(definition.head, line);
-    if (definition.kind === 'model') {
-      const isBuilt = familyOf(desk, definition).builds > 0;
-      return [{ range, text: modelText(desk, definition), ...(isBuilt ? { effects: name } : {}) }];
-    }
-    if (definition.kind === 'order' && isPrintable(desk, definition)) {
-      return [{ range, text: desk.workshop.wording.text('Print a sheet'), sheets: name }];
-    }
-    if (definition.kind !== 'recipe') return [];
-    const parent = desk.workshop.parentOf(name);
-    const text = recipeText(desk.workshop, definition);
-    return [{ range, text, ...(parent === undefined ? {} : { compare: [parent, name] as const }) }];
-  });
+  return [...lensesByDefinition(desk, uri)].flat();
+}
+
+/** The same, definition by definition, for whoever serves others in between. */
+export function* lensesByDefinition(desk: Desk, uri: string): Iterable<readonly Lens[]> {
+  for (const { definition, line } of desk.shelf.file(uri)?.definitions ?? []) yield lensesAt(desk, definition, line);
+}
+
+function lensesAt(desk: Desk, definition: Definition, line: number): readonly Lens[] {
+  const name = definition.name.text;
+  // Of two of the same name only the first is in force; the other has a finding instead.
+  if (name === '' || desk.shelf.find(definition.kind, name) !== definition) return [];
+  const range = shifted(definition.head, line);
+  if (definition.kind === 'model') {
+    const isBuilt = familyOf(desk, definition).builds > 0;
+    return [{ range, text: modelText(desk, definition), ...(isBuilt ? { effects: name } : {}) }];
+  }
+  if (definition.kind === 'order' && isPrintable(desk, definition)) {
+    return [{ range, text: desk.workshop.wording.text('Print a sheet'), sheets: name }];
+  }
+  if (definition.kind !== 'recipe') return [];
+  const parent = desk.workshop.parentOf(name);
+  const text = recipeText(desk.workshop, definition);
+  return [{ range, text, ...(parent === undefined ? {} : { compare: [parent, name] as const }) }];
 }
 
 const EFFECTS_SHOWN = 3;

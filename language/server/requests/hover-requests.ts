@@ -1,5 +1,11 @@
 /** Requests that say something about the text without changing it: hover, inlay hints, lenses, links. */
-import type { CodeLensParams, DocumentLinkParams, HoverParams, InlayHintParams } from 'vscode-languageserver';
+import type {
+  CodeLensParams,
+  DocumentLinkParams,
+  HoverParams,
+  InlayHintParams,
+  ResponseError,
+} from 'vscode-languageserver';
 import {
   type CodeLens,
   type DocumentLink,
@@ -9,10 +15,12 @@ import {
 } from 'vscode-languageserver-types';
 import { hoverAt } from '../../editing/hover/hover.js';
 import { inlayHints } from '../../editing/hints/inlay-hints.js';
-import { type Lens, lensesOf } from '../../editing/hints/lenses.js';
+import { type Lens, lensesByDefinition } from '../../editing/hints/lenses.js';
 import { linksIn } from '../../editing/navigation/links.js';
 import { COMMANDS } from '../protocol.js';
 import type { Serving } from '../serving.js';
+import { withdrawn } from '../answering.js';
+import { inSlices } from '../slices.js';
 
 export function serveHover({ connection, session, answer }: Serving): void {
   const { desk } = session;
@@ -36,7 +44,14 @@ export function serveHover({ connection, session, answer }: Serving): void {
   );
 
   connection.onCodeLens(
-    answer<CodeLensParams, CodeLens[]>([], ({ textDocument }) => lensesOf(desk, textDocument.uri).map(toCodeLens)),
+    answer<CodeLensParams, CodeLens[] | Promise<CodeLens[] | ResponseError>>([], async ({ textDocument }, token) => {
+      const made = await inSlices(
+        () => lensesByDefinition(desk, textDocument.uri),
+        () => session.edits,
+        () => token?.isCancellationRequested === true,
+      );
+      return made?.flat().map(toCodeLens) ?? withdrawn();
+    }),
   );
 
   connection.onDocumentLinks(
