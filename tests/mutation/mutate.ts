@@ -79,7 +79,8 @@ function sample(target: Target, file: string): readonly Outcome[] {
 /** Of what is mutated and all that judges it. */
 function fingerprint({ files, tests }: Target): string {
   const hash = createHash('sha256');
-  for (const file of [...files, ...tests.filter((each) => existsSync(each)), 'tests/mutation/vitest.config.mts']) hash.update(readFileSync(file));
+  for (const file of [...files, ...tests.filter((each) => existsSync(each)), 'tests/mutation/vitest.config.mts'])
+    hash.update(readFileSync(file));
   return hash.digest('hex').slice(0, 12);
 }
 
