@@ -1,6 +1,6 @@
 /** `bookmatch sheet`: a sheet of a recipe, a build or an order, to print. */
 import { sheetAsHtml } from '../sheets/html.js';
-import type { SheetKind } from '../sheets/sheet.js';
+import type { PrintedKind } from '../sheets/sheet.js';
 import { ordersSheet } from '../sheets/orders.js';
 import { sheetOf } from '../sheets/sheets.js';
 import { finished, forJson } from './border.js';
@@ -11,7 +11,7 @@ import { Opener } from './open-shop.js';
 export const SHEET_FORMATS = ['html', 'json'] as const;
 
 export interface SheetOptions {
-  readonly kind: SheetKind | 'orders';
+  readonly kind: PrintedKind;
   readonly format: (typeof SHEET_FORMATS)[number];
   readonly in: string;
 }

@@ -20,7 +20,7 @@ import type { ResolvedText } from '../reports/resolved-text.js';
 import type { StarterAnswers, StarterFile } from '../editing/starter/starter-shop.js';
 import type { ValuesList } from '../reports/values-list.js';
 import type { WoodChoice } from '../reports/wood-choice.js';
-import type { SheetKind } from '../sheets/sheet.js';
+import type { PrintedKind } from '../sheets/sheet.js';
 
 // Answers that are plain data already go over the wire as they are.
 export type {
@@ -297,7 +297,9 @@ export interface PrintedSheet {
 }
 
 /** `null` when there is no recipe, build or order of that name. */
-export const GetSheet = new RequestType<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null, void>(
-  'bookmatch/sheet',
-);
-export type { SheetKind } from '../sheets/sheet.js';
+export const GetSheet = new RequestType<
+  { readonly name: string; readonly kind: PrintedKind },
+  PrintedSheet | null,
+  void
+>('bookmatch/sheet');
+export type { PrintedKind } from '../sheets/sheet.js';

@@ -3,10 +3,12 @@ import type { Caution } from '../catalogue/cautions.js';
 
 export const SHEET_KINDS = ['bench', 'client', 'care', 'papers'] as const;
 export type SheetKind = (typeof SHEET_KINDS)[number];
+/** Of one instrument, or of the shop. */
+export type PrintedKind = SheetKind | 'orders';
 
 export interface Sheet {
   /** `orders`: of the whole shop. */
-  readonly kind: SheetKind | 'orders';
+  readonly kind: PrintedKind;
   /** BCP 47. */
   readonly language: string;
   readonly title: string;

@@ -170,6 +170,17 @@ describe('wood', () => {
   });
 });
 
+describe('a photograph', () => {
+  it('is shown where a build names it, and nothing elsewhere is fetched', () => {
+    const of = (address: string) => hover(`build no-32 of v-31 { pho|to: "${address}" }`);
+    expect(of('pictures/braced (1).jpg')).toMatch(
+      /^!\[pictures\/braced \\?\(1\\?\)\.jpg\|width=360\]\(file:\/\/.*pictures\/braced%20%281%29\.jpg\)$/,
+    );
+    expect(of('https://example.org/a.jpg')).not.toContain('![');
+    expect(of('in the blue folder')).not.toContain('![');
+  });
+});
+
 describe('names, units, words', () => {
   it('shows a recipe with its line, reason, changes and builds', () => {
     const recipe = hover(`

@@ -26,7 +26,6 @@ import {
   ListInstruments,
   ListLineage,
   ListParents,
-  type SheetKind,
 } from '../../language/server/protocol.js';
 import { SHEET_KINDS } from '../../language/sheets/sheet.js';
 import type { Translations } from '../../language/wording/wording.js';
@@ -110,8 +109,9 @@ export async function saidInEditor(files: Texts, translations: Translations, str
     await ask(name, ListParents, { recipe: name });
     await ask(name, GetModelEffects, { model: name });
     if (parent !== undefined) await ask(name, GetComparison, { a: parent, b: name });
-    for (const kind of SHEET_KINDS as readonly SheetKind[]) await ask(`${kind} ${name}`, GetSheet, { name, kind });
+    for (const kind of SHEET_KINDS) await ask(`${kind} ${name}`, GetSheet, { name, kind });
   }
+  await ask('orders', GetSheet, { name: '', kind: 'orders' });
   await ask('', ListExpectations);
   await ask('', ListLineage);
   for (const code of CODES) await ask(code, GetLibraryText, { uri: `${LIBRARY_SCHEME}:/findings/${code}.md` });

@@ -11,6 +11,7 @@ import { inBoth, propertyHover } from './hover-property.js';
 import { quantityHover } from './hover-quantity.js';
 import { unitHover } from './hover-unit.js';
 import { woodHover } from './hover-wood.js';
+import { photographsHover } from './hover-photo.js';
 import { paragraphs, plain } from '../markdown.js';
 import { namedAt } from '../navigation/references.js';
 import { type Spot, spotAt } from '../navigation/spot.js';
@@ -71,6 +72,9 @@ function pathHover(desk: Desk, spot: Spot, path: string): string | undefined {
   const subject = subjectOf(desk, spot.definition);
   const statement = spot.statements.at(-1);
   const property = propertyAt(desk, spot.definition, path);
+  const uri = path === 'photo' ? desk.shelf.placement(spot.definition)?.uri : undefined;
+  const photographs = uri === undefined ? undefined : photographsHover(spot, uri);
+  if (photographs) return photographs;
   const quantity = desk.workshop.derivations(spot.definition.kind).find(path)?.quantity;
   const isHolding = statement?.kind === 'hold' && statement.by?.text !== undefined && isOn(spot, statement.by.span);
   const asked = statement?.kind === 'expect' || (statement?.kind === 'hold' && !isHolding);

@@ -4,7 +4,8 @@ import { printablesOf } from '../../reports/printables.js';
 import { modelEffectsTable } from '../../reports/effects/model-effects-table.js';
 import { valuesOf } from '../../reports/values-list.js';
 import { sheetAsHtml } from '../../sheets/html.js';
-import type { SheetKind } from '../../sheets/sheet.js';
+import { ordersSheet } from '../../sheets/orders.js';
+import type { PrintedKind } from '../../sheets/sheet.js';
 import { sheetOf } from '../../sheets/sheets.js';
 import {
   type ChangeCount,
@@ -44,8 +45,8 @@ export function serveOneInstrument({ connection, session, answerOrSay }: Serving
   connection.onRequest(ListPrintables, (token) => printables(undefined, token));
   connection.onRequest(
     GetSheet,
-    answerOrSay<{ readonly name: string; readonly kind: SheetKind }, PrintedSheet | null>(null, ({ name, kind }) => {
-      const sheet = sheetOf(desk.workshop, name, kind);
+    answerOrSay<{ readonly name: string; readonly kind: PrintedKind }, PrintedSheet | null>(null, ({ name, kind }) => {
+      const sheet = kind === 'orders' ? ordersSheet(desk.workshop) : sheetOf(desk.workshop, name, kind);
       return sheet ? { title: sheet.title, html: sheetAsHtml(sheet) } : null;
     }),
   );
