@@ -1,9 +1,17 @@
 /** What is cut into the box or off it: soundhole, cutaway, ports, bevels. */
 import { entries, INSTRUMENT, OPTIONAL, part, range } from './entry.js';
-import { BEVEL_FREEZE, CUTAWAY_FREEZE, HOLE_FREEZE, PORT_FREEZE, ROSETTE_FREEZE } from './freeze.js';
+import {
+  BEVEL_FREEZE,
+  BRACE_PLACE_FREEZE,
+  CUTAWAY_FREEZE,
+  HOLE_FREEZE,
+  PORT_FREEZE,
+  ROSETTE_FREEZE,
+} from './freeze.js';
 import type { Part, Property } from './property.js';
 
 const hole = entries({ where: INSTRUMENT, class: 'voicing', freeze: HOLE_FREEZE });
+const patch = entries({ where: INSTRUMENT, class: 'voicing', freeze: BRACE_PLACE_FREEZE });
 const cutaway = entries({ where: OPTIONAL, class: 'body', freeze: CUTAWAY_FREEZE });
 const port = entries({ where: OPTIONAL, class: 'body', freeze: PORT_FREEZE });
 const bevel = entries({ where: OPTIONAL, class: 'body', freeze: BEVEL_FREEZE });
@@ -50,6 +58,17 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
       ranges: [range('mm', 2, 3, 7, 'from memory')],
     },
   ),
+
+  patch.name('soundhole.patch.wood', 'wood', 'The wood of the patch around the soundhole, inside.'),
+  patch.quantity('soundhole.patch.width', 'mm', 'How far the patch reaches from the edge of the soundhole.', {
+    ranges: [range('mm', 8, 20, 45, 'from memory')],
+  }),
+  patch.quantity('soundhole.patch.thickness', 'mm', 'Thickness of the patch around the soundhole.', {
+    ranges: [range('mm', 0.8, 2, 3.5, 'from memory')],
+  }),
+  patch.quantity('soundhole.patch.grain-angle', 'deg', 'Angle between the patch’s grain and the centre line.', {
+    ranges: [range('deg', -90, 0, 90, 'common practice')],
+  }),
 
   cutaway.choice(
     'cutaway.kind',
@@ -112,9 +131,14 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
   bevel.quantity('arm-bevel.length', 'mm', 'Length of the bevel along the edge.', {
     ranges: [range('mm', 120, 220, 320, 'from memory')],
   }),
-  bevel.quantity('arm-bevel.mass', 'g', 'Mass the bevel’s block adds to the rim.', {
-    ranges: [range('g', 15, 50, 120, 'from memory')],
-  }),
+  bevel.quantity(
+    'arm-bevel.mass',
+    'g',
+    'Mass the bevel’s block adds to the rim; worked out from its size where it was not weighed.',
+    {
+      ranges: [range('g', 15, 50, 120, 'from memory')],
+    },
+  ),
   bevel.name('arm-bevel.wood', 'wood', 'The wood of the bevel’s veneer or block.', { class: 'appointment' }),
   bevel.quantity('rib-bevel.depth', 'mm', 'How far a bevel on the back’s edge reaches down the side.', {
     ranges: [range('mm', 8, 15, 30, 'from memory')],
@@ -126,6 +150,7 @@ export const BODY_OPENING_PROPERTIES: readonly Property[] = [
 
 export const BODY_OPENING_PARTS: readonly Part[] = [
   part('soundhole', 'The hole in the top.', ['sound-hole', 'hole', 'mouth', 'boca', 'schallloch', 'schalloch']),
+  part('soundhole.patch', 'The wood glued inside around the soundhole.', ['soundhole-patch', 'rosette-patch']),
   part('cutaway', 'A bay in the upper bout that opens the way to the high frets.', ['cut', 'cut-away']),
   part('port', 'An opening in the side that faces the player.', [
     'sound-port',

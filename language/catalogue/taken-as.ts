@@ -45,6 +45,8 @@ const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['saddle.angle', NONE],
   ['setup.compensation.middle', NONE],
   ['soundhole.offset', NONE],
+  ['soundhole.patch.grain-angle', NONE],
+  ['soundhole.patch.thickness', NONE],
   ['port.count', { si: 1 }],
   ['rosette.width', NONE],
   ['rosette.channel-depth', NONE],
@@ -53,6 +55,7 @@ const TABLE: ReadonlyMap<string, TakenAs> = new Map([
   ['bridge.plate.mass', NONE],
   ['electronics.*.mass', NONE],
   ['rim.added-mass', NONE],
+  ['nut.mass', NONE],
   ['deflection.rig.at', { si: 0, word: 'middle' }],
 ]);
 

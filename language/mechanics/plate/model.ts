@@ -71,6 +71,18 @@ export interface Patch {
   readonly side: 'over' | 'under';
 }
 
+/** A flat ring glued under the plate around a hole, from its edge outwards. */
+export interface HoleRing {
+  readonly name: string;
+  /** Index of the hole. */
+  readonly hole: number;
+  /** m */
+  readonly width: number;
+  readonly wood: OrthotropicWood;
+  readonly thickness: number;
+  readonly grain: number;
+}
+
 /** Something small that rides on the plate without stiffening it: a pickup, a preamp, a weight of a test. */
 export interface RidingMass {
   readonly name?: string;
@@ -123,6 +135,7 @@ export interface TopModel {
   readonly plate: Plate;
   readonly braces?: readonly Brace[];
   readonly patches?: readonly Patch[];
+  readonly rings?: readonly HoleRing[];
   readonly masses?: readonly RidingMass[];
   readonly film?: Film;
   readonly edge: Edge;

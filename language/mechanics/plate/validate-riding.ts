@@ -1,8 +1,8 @@
-/** Checks of what rides on the plate: small masses and the coat. */
+/** Checks of what rides on the plate or is glued around its holes: rings, small masses and the coat. */
 import { onPlate, holeOutline, withoutRepeats } from '../plate/mesh/mesh-lines.js';
 import { closedCurve } from '../plate/mesh/curve.js';
 import type { TopModel } from '../plate/model.js';
-import { above, finitePoints, type Findings } from '../plate/validate-parts.js';
+import { above, finitePoints, type Findings, validateWood } from '../plate/validate-parts.js';
 
 export function validateRiding(found: Findings, { outline, holes = [], masses = [], film }: TopModel): void {
   if (film && !(film.massPerArea >= 0 && film.massPerArea < 50)) {
@@ -27,5 +27,17 @@ export function validateRiding(found: Findings, { outline, holes = [], masses = 
     } else if (!onPlate(x, y, rim, gaps)) {
       found.warning(path, `The ${what} lies off the top: what of it rests on no wood is not counted there.`);
     }
+  });
+}
+
+export function validateRings(found: Findings, { holes = [], rings = [] }: TopModel): void {
+  rings.forEach(({ name, hole, width, wood, thickness, grain }, i) => {
+    const path = `rings.${i}`;
+    if (!holes[hole]) found.error(`${path}.hole`, `There is no hole for the ${name} to lie around.`);
+    validateWood(found, `${path}.wood`, name, wood);
+    if (!Number.isFinite(grain))
+      found.error(`${path}.grain`, `The direction of the grain of the ${name} is not a number.`);
+    above(found, `${path}.thickness`, `thickness of the ${name}`, thickness);
+    above(found, `${path}.width`, `width of the ${name}`, width);
   });
 }

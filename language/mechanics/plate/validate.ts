@@ -5,7 +5,7 @@ import { PLATE_LIMITS } from './limits.js';
 import type { Patch, Point, ThicknessMap, TopModel, TopProblem } from './model.js';
 import { contains, crossesItself, crossing, distanceToRim, signedArea } from './mesh/polygon.js';
 import { validateBrace, validateBraceLines } from './validate-braces.js';
-import { validateRiding } from './validate-riding.js';
+import { validateRiding, validateRings } from './validate-riding.js';
 import { above, Findings, finitePoints, validateWood } from './validate-parts.js';
 
 const MOST_POINTS = 4000;
@@ -52,6 +52,7 @@ export function validateSizes(model: TopModel): readonly TopProblem[] {
   validatePlate(found, model);
   (model.braces ?? []).forEach((brace, i) => validateBrace(found, brace, `braces.${i}`));
   (model.patches ?? []).forEach((patch, i) => validatePatch(found, patch, `patches.${i}`));
+  validateRings(found, model);
   validateRiding(found, model);
   validateEdge(found, model);
   validateLoad(found, model);

@@ -3,7 +3,16 @@ import { taken } from './taken.js';
 import { finishMass, sidesArea } from '../../mechanics/wood/finish-film.js';
 import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
-import { AT_BRIDGE } from './option-masses.js';
+import {
+  backStripMass,
+  bevelMass,
+  hasBackStrip,
+  hasHolePatch,
+  holePatchMass,
+  massIfThere,
+  rosetteRing,
+} from './glued-parts.js';
+import { weighedAtBridge } from './option-masses.js';
 
 export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
   {
@@ -46,6 +55,43 @@ export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
     formula: 'Σ m of what is known',
     source: 'sum',
     compute: movingMass,
+  },
+  {
+    path: 'soundhole.patch.mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass of the patch around the soundhole, inside.',
+    formula: 'ρ × (girth of the hole × width + π × width²) × thickness',
+    source: 'geometry and density; a ring of even width (Steiner)',
+    compute: holePatchMass,
+  },
+  {
+    path: 'back.reinforcement.mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass of the strip inside over the back’s centre joint.',
+    formula: 'ρ × length of the body × width × thickness',
+    source: 'geometry and density',
+    compute: backStripMass,
+  },
+  {
+    path: 'rosette.added-mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'What the rosette weighs beyond the wood it takes the place of.',
+    formula: 'm − ρ × area of the channel × its depth',
+    source: 'geometry and density',
+    compute: (ask) => rosetteRing(ask)?.more ?? ask.number('rosette.mass'),
+  },
+  {
+    path: 'arm-bevel.mass',
+    dimension: DIMENSION.mass,
+    unit: 'g',
+    sentence: 'Mass the arm bevel adds to the rim, where it was not weighed.',
+    formula: 'ρ × depth × width × length / 2',
+    source:
+      'geometry: the block behind the bevel; what it takes off top and side its veneer brings back: common practice',
+    compute: bevelMass,
   },
   {
     path: 'sides.mass',
@@ -96,18 +142,25 @@ export const MASS_QUANTITIES: readonly DerivedQuantity[] = [
     dimension: DIMENSION.mass,
     unit: 'g',
     sentence: 'Mass of the top with its braces and bridge plate, before the bridge.',
-    formula: 'top + braces + bridge plate',
+    formula: 'top + braces + bridge plate + patch around the soundhole',
     source: 'sum',
-    compute: (ask) => ask.number('top.mass') + ask.number('bracing.mass') + taken(ask, 'bridge.plate.mass'),
+    compute: (ask) =>
+      ask.number('top.mass') +
+      ask.number('bracing.mass') +
+      taken(ask, 'bridge.plate.mass') +
+      massIfThere(ask, 'soundhole.patch', hasHolePatch(ask)),
   },
   {
     path: 'back.braced-mass',
     dimension: DIMENSION.mass,
     unit: 'g',
-    sentence: 'Mass of the back with its braces.',
-    formula: 'back + braces',
+    sentence: 'Mass of the back with its braces and the strip over its joint.',
+    formula: 'back + braces + strip over the joint',
     source: 'sum',
-    compute: (ask) => ask.number('back.mass') + ask.number('back-bracing.mass'),
+    compute: (ask) =>
+      ask.number('back.mass') +
+      ask.number('back-bracing.mass') +
+      massIfThere(ask, 'back.reinforcement', hasBackStrip(ask)),
   },
 ];
 
@@ -117,9 +170,6 @@ const BRIDGE_FILL = 0.65;
 function movingMass(ask: Ask): number {
   let sum = ask.number('bridge.mass');
   for (const path of ['saddle.mass', 'bridge.pins.mass', 'bridge.plate.mass']) sum += taken(ask, path);
-  for (const device of ask.members('electronics')) {
-    if (!AT_BRIDGE.includes(ask.word(`electronics.${device}.on`) ?? '')) continue;
-    sum += taken(ask, `electronics.${device}.mass`);
-  }
+  for (const path of weighedAtBridge(ask)) sum += taken(ask, path);
   return sum;
 }

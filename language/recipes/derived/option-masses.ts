@@ -47,6 +47,16 @@ export function optionMasses(ask: Ask): readonly OptionMass[] {
   }));
 }
 
+/** Paths of the masses of the devices that are fixed at the bridge; what is not weighed there is not asked for. */
+export function weighedAtBridge(ask: Ask): readonly string[] {
+  return OPTIONS.filter(({ path, mass }) => isThere(ask, path, mass)).flatMap(({ path, mass, on, usual }) => {
+    const said = on === '' ? undefined : ask.word(on);
+    if (!AT_BRIDGE.includes(said ?? usual)) return [];
+    if (said === undefined) ask.assume('a pickup is taken to sit on the bridge plate');
+    return path.startsWith('electronics.') ? [mass] : [];
+  });
+}
+
 function isThere(ask: Ask, path: string, mass: string): boolean {
   if (saysNone(ask.value(path)) || saysNone(ask.value(`${path}.kind`))) return false;
   return SAYS_SO.some((word) => ask.value(`${path}${word}`) !== undefined) || ask.value(mass) !== undefined;

@@ -10,6 +10,7 @@ import { bodyRing } from '../../mechanics/body/cutaway-outline.js';
 import { soundholeEdge } from '../../mechanics/body/soundhole.js';
 import type {
   Brace,
+  HoleRing,
   OrthotropicWood,
   Patch,
   Plate,
@@ -22,6 +23,7 @@ import type { PlateParameter, PlateTask } from '../evaluation/analyst.js';
 import type { Ask } from '../evaluation/evaluation.js';
 import { braceOf, woodPath } from './brace-quantities.js';
 import { BRIDGE, BRIDGE_PLATE } from './layout/bridge-place.js';
+import { hasHolePatch } from './glued-parts.js';
 import { braceLineOf } from './layout/brace-line.js';
 import { bodyOf } from './layout/outline.js';
 import { soundholeIfAny } from './layout/soundhole.js';
@@ -45,6 +47,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
   const parameters: PlateParameter[] = [];
   const root = plate === 'top' ? 'bracing' : 'back-bracing';
   const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
+  const rings = plate === 'top' && hasHolePatch(ask) ? [holePatch(ask, parameters)] : [];
   const riding = ridingOn(ask, plate);
   parameters.push(...riding.parameters);
   const outline = outlineOf(ask);
@@ -54,6 +57,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
     plate: plateOf(ask, plate, parameters),
     braces: ask.members(root).map((member, i) => braceIn(ask, outline, root, plate, member, i, parameters)),
     patches,
+    ...(rings.length > 0 ? { rings } : {}),
     ...(riding.masses.length > 0 ? { masses: riding.masses } : {}),
     ...(riding.film ? { film: riding.film } : {}),
     edge: edgeOf(ask, plate, parameters),
@@ -234,6 +238,22 @@ function patchesOf(ask: Ask, parameters: PlateParameter[]): Patch[] {
     side: 'under',
   };
   return [bridge, under];
+}
+
+function holePatch(ask: Ask, parameters: PlateParameter[]): HoleRing {
+  parameters.push(
+    { path: 'soundhole.patch.thickness', parameter: { part: 'ring', index: 0, quantity: 'thickness' } },
+    { path: 'soundhole.patch.width', parameter: { part: 'ring', index: 0, quantity: 'width' } },
+    ...woodParameters('soundhole.patch.wood', (quantity) => ({ part: 'ring', index: 0, quantity })),
+  );
+  return {
+    name: 'patch around the soundhole',
+    hole: 0,
+    width: ask.number('soundhole.patch.width'),
+    wood: woodOf(ask, 'soundhole.patch.wood'),
+    thickness: ask.number('soundhole.patch.thickness'),
+    grain: taken(ask, 'soundhole.patch.grain-angle'),
+  };
 }
 
 function loadOf(ask: Ask, parameters: PlateParameter[]): TopModel['load'] {

@@ -5,8 +5,8 @@ import type { PlateParameter } from '../evaluation/analyst.js';
 import type { Ask } from '../evaluation/evaluation.js';
 import { bodyOf } from './layout/outline.js';
 import { soundholeIfAny } from './layout/soundhole.js';
+import { hasBackStrip, massIfThere, rosetteRing } from './glued-parts.js';
 import { type OptionMass, optionMasses } from './option-masses.js';
-import { taken } from './taken.js';
 
 export interface Riding {
   readonly masses: readonly RidingMass[];
@@ -24,7 +24,11 @@ export function ridingOn(ask: Ask, plate: 'top' | 'back'): Riding {
     masses.push(placed(ask, plate, option));
   }
   const film = filmOn(ask, plate, parameters);
-  return { masses: [...masses, ...(plate === 'top' ? rosette(ask) : [])], ...(film ? { film } : {}), parameters };
+  return {
+    masses: [...masses, ...(plate === 'top' ? rosette(ask) : backStrip(ask))],
+    ...(film ? { film } : {}),
+    parameters,
+  };
 }
 
 /** A guard lies on the treble side of the hole; what is only said to sit on a plate is taken to sit where it moves little: at its upper bout. */
@@ -48,21 +52,28 @@ const AROUND = 12;
 
 /** What a rosette weighs beyond the wood it takes the place of, around the hole; nothing where it is not weighed. */
 function rosette(ask: Ask): readonly RidingMass[] {
-  const mass = ask.numberIf('rosette.mass');
+  const ring = rosetteRing(ask);
   const hole = soundholeIfAny(ask);
-  if (mass === undefined || !hole) return [];
-  const width = taken(ask, 'rosette.width');
-  const inner = ask.numberIf('rosette.inner-diameter') ?? Math.max(hole.along, hole.across) + width;
-  const radius = inner / 2 + width / 2;
-  const channel = Math.PI * ((inner / 2 + width) ** 2 - (inner / 2) ** 2) * taken(ask, 'rosette.channel-depth');
-  const more = mass - ask.number('top.wood.density') * channel;
-  if (!(more > 0)) return [];
+  if (!ring || !hole || !(ring.more > 0)) return [];
+  const { radius, more } = ring;
   return Array.from({ length: AROUND }, (_, i): RidingMass => {
     const angle = (2 * Math.PI * (i + 0.5)) / AROUND;
     const [x, y] = [hole.centre[0] + radius * Math.cos(angle), hole.centre[1] + radius * Math.sin(angle)];
     return { name: 'rosette', x, y, mass: more / AROUND };
   });
 }
+
+/** The strip over the back's joint, as points along the centre line: across the joint it carries hardly more than the plate does. */
+function backStrip(ask: Ask): readonly RidingMass[] {
+  const mass = massIfThere(ask, 'back.reinforcement', hasBackStrip(ask));
+  if (mass === 0) return [];
+  const step = ask.number('body.length') / ALONG;
+  return Array.from({ length: ALONG }, (_, i): RidingMass => {
+    return { name: 'strip over the joint', x: (i + 0.5) * step, y: 0, mass: mass / ALONG };
+  });
+}
+
+const ALONG = 24;
 
 /** Poisson's ratio of a cured coat: 0.35 to 0.4 for glassy polymers. (common handbook value, from memory) */
 const FILM_POISSON = 0.35;

@@ -7,6 +7,7 @@ import { DIMENSION } from '../../quantities/dimension.js';
 import type { Ask, DerivedQuantity } from '../evaluation/evaluation.js';
 import { AT_BRIDGE, type OptionMass, optionMasses } from './option-masses.js';
 import { saddleStation } from './layout/bridge-place.js';
+import { soundholeIfAny } from './layout/soundhole.js';
 import { bodyOf } from './layout/outline.js';
 
 export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
@@ -32,12 +33,14 @@ export const WHOLE_QUANTITIES: readonly DerivedQuantity[] = [
     dimension: DIMENSION.mass,
     unit: 'g',
     sentence: 'Mass of the finished instrument, without strings.',
-    formula: 'box + neck + tuners + what the top carries at the bridge + options elsewhere + finish',
+    formula: 'box + neck, nut and tuners + what the top carries at the bridge + rosette + options elsewhere + finish',
     source: 'sum',
     compute: (ask) =>
       ask.number('mass.box') +
       ask.number('neck.mass') +
       ask.number('tuners.mass') +
+      taken(ask, 'nut.mass') +
+      laidIn(ask) +
       atBridge(ask) +
       elsewhere(ask).reduce((sum, { mass }) => sum + mass, 0) +
       ask.number('finish.mass'),
@@ -73,9 +76,21 @@ function balancePoint(ask: Ask): number {
     { mass: ask.number('mass.box') + ask.number('finish.mass'), station: outlineCentroid(bodyOf(ask).outline) },
     { mass: ask.number('neck.mass'), station: (length + nut) / 2 },
     { mass: ask.number('tuners.mass'), station: nut + 0.1 },
+    { mass: taken(ask, 'nut.mass'), station: nut },
+    ...rosetteAt(ask),
     { mass: atBridge(ask), station: saddleStation(ask) },
     ...elsewhere(ask).map(({ mass, on }) => ({ mass, station: stationOn(ask, on) })),
   ]).station;
+}
+
+/** What the rosette adds to the wood it is laid in; nothing where nobody weighed it. */
+function laidIn(ask: Ask): number {
+  return ask.numberIf('rosette.mass') === undefined ? 0 : ask.number('rosette.added-mass');
+}
+
+function rosetteAt(ask: Ask): readonly { readonly mass: number; readonly station: number }[] {
+  const hole = soundholeIfAny(ask);
+  return hole ? [{ mass: laidIn(ask), station: hole.centre[0] }] : [];
 }
 
 /** Options that are not weighed with the bridge already. */

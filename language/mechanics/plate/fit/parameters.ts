@@ -1,5 +1,5 @@
 /** The sizes and wood constants of a model, each as something that can be changed a little. */
-import type { Brace, OrthotropicWood, Patch, Plate, ThicknessMap, TopModel } from '../model.js';
+import type { Brace, HoleRing, OrthotropicWood, Patch, Plate, ThicknessMap, TopModel } from '../model.js';
 
 export type WoodConstant = keyof OrthotropicWood;
 
@@ -18,6 +18,7 @@ export type TopParameter =
   | { readonly part: 'plate'; readonly quantity: 'thickness' | 'dome' | WoodConstant }
   | { readonly part: 'brace'; readonly index: number; readonly quantity: 'width' | 'height' | WoodConstant }
   | { readonly part: 'patch'; readonly index: number; readonly quantity: 'thickness' | WoodConstant }
+  | { readonly part: 'ring'; readonly index: number; readonly quantity: 'thickness' | 'width' | WoodConstant }
   | { readonly part: 'film'; readonly quantity: 'massPerArea' | 'stiffness' }
   | { readonly part: 'riding'; readonly index: number; readonly quantity: 'mass' }
   | { readonly part: 'edge'; readonly quantity: 'rotation' }
@@ -33,6 +34,9 @@ export function parametersOf(model: TopModel, wood = true): readonly TopParamete
   );
   model.patches?.forEach((_, index) =>
     (['thickness', ...constants] as const).forEach((quantity) => list.push({ part: 'patch', index, quantity })),
+  );
+  model.rings?.forEach((_, index) =>
+    (['thickness', 'width', ...constants] as const).forEach((quantity) => list.push({ part: 'ring', index, quantity })),
   );
   if (model.edge.kind === 'elastic') list.push({ part: 'edge', quantity: 'rotation' });
   return list;
@@ -63,6 +67,11 @@ export function valueOf(model: TopModel, parameter: TopParameter): number {
     case 'patch': {
       const patch = model.patches![parameter.index]!;
       return parameter.quantity === 'thickness' ? patch.thickness : patch.wood[parameter.quantity];
+    }
+    case 'ring': {
+      const ring = model.rings![parameter.index]!;
+      if (parameter.quantity === 'width') return ring.width;
+      return parameter.quantity === 'thickness' ? ring.thickness : ring.wood[parameter.quantity];
     }
   }
 }
@@ -102,14 +111,25 @@ export function changed(model: TopModel, parameter: TopParameter, change: number
     }
     case 'patch': {
       const patches = [...model.patches!];
-      const patch: Patch = patches[parameter.index]!;
-      patches[parameter.index] =
-        parameter.quantity === 'thickness'
-          ? { ...patch, thickness: patch.thickness + change }
-          : { ...patch, wood: otherWood(patch.wood, parameter.quantity, change) };
+      patches[parameter.index] = otherGlued(patches[parameter.index]!, parameter.quantity, change);
       return { ...model, patches };
     }
+    case 'ring': {
+      const rings = [...model.rings!];
+      const ring = rings[parameter.index]!;
+      rings[parameter.index] =
+        parameter.quantity === 'width'
+          ? { ...ring, width: ring.width + change }
+          : otherGlued(ring, parameter.quantity, change);
+      return { ...model, rings };
+    }
   }
+}
+
+function otherGlued<T extends Patch | HoleRing>(glued: T, quantity: 'thickness' | WoodConstant, change: number): T {
+  return quantity === 'thickness'
+    ? { ...glued, thickness: glued.thickness + change }
+    : { ...glued, wood: otherWood(glued.wood, quantity, change) };
 }
 
 function otherPlate(plate: Plate, quantity: 'thickness' | 'dome' | WoodConstant, change: number): Plate {

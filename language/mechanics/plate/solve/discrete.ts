@@ -7,6 +7,7 @@ import type { TopMesh } from '../mesh/mesh.js';
 import type { Brace, Point, TopModel } from '../model.js';
 import { counterClockwise, crossing, signedArea } from '../mesh/polygon.js';
 import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from '../element/rib-section.js';
+import { ringCovers, type RingCover, sameRings, thinned } from './hole-rings.js';
 import { ridingOn, type Riding } from './riding.js';
 import { softenRim } from '../element/rim-twist.js';
 import { stiffenBeside } from '../element/under-brace.js';
@@ -30,6 +31,8 @@ export interface DiscreteTop {
   /** What the square ends of braces hold, and the widths of the braces for which that is so. */
   readonly holds: readonly EndHold[];
   readonly widths: readonly number[];
+  /** What of each quadrilateral the rings around holes cover. */
+  readonly covers: readonly RingCover[];
   /** N·m/rad per m along the rim */
   readonly rimSpring: number;
 }
@@ -44,6 +47,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
   /** Row by the patches above and below, then by thickness. */
   const known = new Map<number, Map<number, number>>();
   const shares = massShares(model, mesh, x, y);
+  const covers = like?.x === x && sameRings(like.covers, model) ? like.covers : ringCovers(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
   const rimSpring = model.edge.kind === 'elastic' ? model.edge.rotation : 0;
   const softened = [
@@ -61,17 +65,19 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
     let h = 0;
     for (let k = 0; k < 4; k++) h += thickness[mesh.quads[4 * q + k]!]! / 4;
     const bits = mesh.patchesOf[q]!;
+    const ringed = covers.some((cover) => cover.shares[q]! > 0);
     const alike = known.get(bits) ?? new Map<number, number>();
-    let index = alike.get(h);
+    let index = ringed ? undefined : alike.get(h);
     if (index === undefined) {
       index = rows.length / LAMINATE_SIZE;
       const layers = layersOf(model, bits, h, shares);
+      if (ringed) addRings(model, covers, q, layers);
       const bare = !(model.patches ?? []).some(({ side }, i) => side === 'over' && bits & (1 << i));
       laminate(layers, model.plate.grain, row, 0, bare ? model.film : undefined);
       for (const value of row) rows.push(value);
-      known.set(bits, alike.set(h, index));
+      if (!ringed) known.set(bits, alike.set(h, index));
     }
-    if (own[q]) {
+    if (own[q] && !ringed) {
       // On the rim, beside a brace or ahead of its end it has a row of its own, to be changed in that direction.
       const from = index * LAMINATE_SIZE;
       index = rows.length / LAMINATE_SIZE;
@@ -94,6 +100,7 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
     y,
     z: domed(model, x, y),
     holds,
+    covers,
     widths,
     thickness,
     laminates,
@@ -161,6 +168,17 @@ function layersOf(model: TopModel, bits: number, h: number, shares: readonly num
     }
   });
   return layers;
+}
+
+/** Under whatever is glued there already. */
+function addRings({ rings = [] }: TopModel, covers: readonly RingCover[], q: number, layers: WoodLayer[]): void {
+  rings.forEach(({ wood, grain, thickness }, i) => {
+    const { shares, massShare } = covers[i]!;
+    const share = shares[q]!;
+    if (share === 0) return;
+    const { from } = layers[0]!;
+    layers.unshift({ wood: thinned(wood, share), grain, massShare, from: from - thickness, to: from });
+  });
 }
 
 /** Glued area over stiff area of each patch, so that its whole mass is counted. */

@@ -146,11 +146,14 @@ function unknownsIn(plan: Plan, mesh: TopMesh, support: Support): Unknowns {
   return unknowns;
 }
 
-function supportOf({ edge, plate, braces, patches, film }: TopModel): Support {
+function supportOf({ edge, plate, braces, patches, rings, film }: TopModel): Support {
   return {
     edge: edge.kind,
     inPlaneHeld: edge.kind === 'clamped' || (edge.kind !== 'free' && edge.inPlane === 'held'),
-    inPlane: plate.dome !== undefined || (braces?.length ?? 0) + (patches?.length ?? 0) > 0 || Boolean(film?.stiffness),
+    inPlane:
+      plate.dome !== undefined ||
+      [braces, patches, rings].some((glued) => glued !== undefined && glued.length > 0) ||
+      Boolean(film?.stiffness),
   };
 }
 

@@ -1,6 +1,7 @@
 /** The soundhole: one shape for its area, the solver, the drawings and the rules. */
 import { taken } from '../taken.js';
-import { type Soundhole, soundholeArea } from '../../../mechanics/body/soundhole.js';
+import { type Soundhole, soundholeArea, soundholeEdge } from '../../../mechanics/body/soundhole.js';
+import { polylineLength } from '../../../mechanics/body/half-widths.js';
 import type { Ask } from '../../evaluation/derived-quantity.js';
 import type { SharedPart } from '../../evaluation/shared-part.js';
 
@@ -21,6 +22,15 @@ export function areaOfSoundhole(ask: Ask): number {
 export function soundholeOf(ask: Ask): Soundhole {
   return ask.shared(SOUNDHOLE.key, SOUNDHOLE.make);
 }
+
+/** m², of a patch of even width around the hole, inside; its place need not be known. Steiner’s formula: the hole is nowhere hollow. */
+export function areaOfPatch(ask: Ask): number {
+  const width = ask.number('soundhole.patch.width');
+  const edge = soundholeEdge({ ...ask.shared(OPENING.key, OPENING.make), centre: [0, 0] }, POINTS_OF_EDGE);
+  return polylineLength([...edge, edge[0]!].map(([x, y]) => ({ x, y }))) * width + Math.PI * width ** 2;
+}
+
+const POINTS_OF_EDGE = 240;
 
 /** Undefined where the recipe says nothing of the size of a hole. */
 export function soundholeIfAny(ask: Ask): Soundhole | undefined {
