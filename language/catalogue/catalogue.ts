@@ -17,6 +17,7 @@ import { FINGERBOARD_PARTS, FINGERBOARD_PROPERTIES } from './fingerboard.js';
 import { FINISH_PARTS, FINISH_PROPERTIES } from './finish-entries.js';
 import { INSTRUMENT_PROPERTIES } from './instrument-entries.js';
 import { NECK_PARTS, NECK_PROPERTIES } from './neck.js';
+import { otherWords } from './other-words.js';
 import { ORDER_PROPERTIES } from './order.js';
 import { PLATE_PARTS, PLATE_PROPERTIES } from './plates.js';
 import type { Part, Property } from './property.js';
@@ -95,4 +96,8 @@ const USUAL_KINDS: readonly DefinitionKind[] = [
   'shop',
 ];
 
-export const catalogue = new Catalogue(PARTS, PROPERTIES, USUAL_KINDS);
+export const catalogue = new Catalogue(
+  PARTS.map((part) => ({ ...part, synonyms: otherWords(part) })),
+  PROPERTIES.map((property) => ({ ...property, synonyms: otherWords(property) })),
+  USUAL_KINDS,
+);

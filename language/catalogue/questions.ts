@@ -66,7 +66,7 @@ export class Catalogue {
     const low = word.toLowerCase();
     for (const wanted of this.kindsFor(kind)) {
       for (const branch of branchesAt(this.root, within === '' ? [] : within.split('.'))) {
-        const child = childCalled(branch, low, wanted);
+        const child = childCalled(branch, word, wanted);
         if (child) return within === '' ? child.word : `${within}.${child.word}`;
       }
     }
@@ -158,12 +158,15 @@ export class Catalogue {
   }
 }
 
-function childCalled(branch: Branch, word: string, kind: DefinitionKind): Branch | undefined {
+function childCalled(branch: Branch, written: string, kind: DefinitionKind): Branch | undefined {
+  const word = written.toLowerCase();
   for (const child of branch.children.values()) {
     if (child.word === '*' || !child.kinds.has(kind)) continue;
-    if (child.part?.synonyms.includes(word) && hasBelow(child, kind)) return child;
+    // `Thickness`: its own word, with a capital.
+    const own = child.word === word && word !== written;
+    if ((own || child.part?.synonyms.includes(word)) && hasBelow(child, kind)) return child;
     const named = child.properties.some(
-      (property) => property.where.includes(kind) && property.synonyms.includes(word),
+      (property) => property.where.includes(kind) && (own || property.synonyms.includes(word)),
     );
     if (named) return child;
   }

@@ -9,7 +9,7 @@ import type { AcceptStatement, Definition, Position, Problem, Span } from '../fa
 import { concretePaths } from '../recipes/evaluation/effects.js';
 import type { Query } from '../recipes/shelf/memo.js';
 import type { Workshop } from '../recipes/workshop.js';
-import { type Finding, type Place, SEVERITIES, type Severity } from './finding.js';
+import { type Finding, type Fix, type Place, SEVERITIES, type Severity } from './finding.js';
 import { oneOfEachSlip } from './layout/one-slip.js';
 import { run } from './rule.js';
 import { CODES, PROBLEM_RULES, RULES, STALE_ACCEPTANCE } from './rules.js';
@@ -122,7 +122,13 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
 }
 
 /** Told of words of which nothing is to be made. */
-const UNREAD: ReadonlySet<Problem['code']> = new Set(['unreadable-line', 'too-long']);
+const UNREAD: ReadonlySet<Problem['code']> = new Set([
+  'unreadable-line',
+  'too-long',
+  'bad-number',
+  'bad-date',
+  'unknown-unit',
+]);
 
 /** One finding for all that was thrown about a definition, at its head. */
 function ofFaults(faults: readonly Fault[], definition: Definition, wording: Wording): Finding {
@@ -187,10 +193,29 @@ function ofProblem(problem: Problem, place: Place, { say }: Pick<Wording, 'say'>
     message: problem.message,
     place,
     related: [],
-    fixes: problem.suggestions.map((text, i) => ({
-      title: text === '' ? say`Remove it` : say`Write ${text}`,
-      edits: [{ place, text }],
-      preferred: i === 0,
-    })),
+    fixes: [
+      ...closing(problem, place, say),
+      ...problem.suggestions.map((text, i) => ({
+        title: text === '' ? say`Remove it` : say`Write ${text}`,
+        edits: [{ place, text }],
+        preferred: i === 0,
+      })),
+    ],
   };
+}
+
+/** A block that is never closed ends, as it is read, where its definition does. */
+function closing({ code }: Problem, place: Place, say: Wording['say']): readonly Fix[] {
+  if (code !== 'unclosed-block' || !('definition' in place)) return [];
+  const { definition } = place;
+  const { end } = definition.span;
+  const isOneLine = definition.span.start.line === end.line;
+  const text = isOneLine ? ' }' : '\n}';
+  return [
+    {
+      title: say`Close it at the end`,
+      edits: [{ place: { definition, span: { start: end, end } }, text }],
+      preferred: true,
+    },
+  ];
 }

@@ -28,6 +28,7 @@ import { ODD_READING_RULE } from './builds/odd-reading-rule.js';
 import * as readings from './builds/reading-rules.js';
 import * as requests from './builds/request-rules.js';
 import type { Rule } from './rule.js';
+import { SET_TWICE } from './names/set-twice.js';
 import { PROBLEM_RULES } from './text/text-rules.js';
 import { UNKNOWN_PART } from './names/unknown-part.js';
 import * as units from './values/unit-rules.js';
@@ -58,7 +59,7 @@ export const RULES: readonly Rule[] = [
   paths.DERIVED_SET,
   paths.DERIVED_BY,
   paths.CHANGE_OUT_OF_PLACE,
-  paths.SET_TWICE,
+  SET_TWICE,
   paths.SYNONYM,
   units.MISSING_UNIT,
   units.FRACTION_NEEDS_UNIT,

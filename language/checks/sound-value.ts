@@ -1,7 +1,8 @@
 /** Whether a value can be used at all. What is wrong with one that cannot is told once, where it stands. */
 import type { Property } from '../catalogue/property.js';
 import { isNumber, sameDimension } from '../quantities/dimension.js';
-import type { Value } from '../facts/facts.js';
+import type { NameValue, TextValue, Value } from '../facts/facts.js';
+import { notesIn } from '../quantities/note-runs.js';
 import { KINDS_OF_VALUE } from '../recipes/shelf/mentions.js';
 import type { Workshop } from '../recipes/workshop.js';
 import { numbersIn } from './amounts.js';
@@ -16,6 +17,11 @@ export function isSound(value: Value, property: Property | undefined, workshop: 
   const kinds = KINDS_OF_VALUE[property.kind];
   if (!kinds || value.kind !== 'name' || property.words?.includes(value.name)) return true;
   return kinds.some((kind) => workshop.shelf.find(kind, value.name));
+}
+
+/** `EADGBE`, `"E4 B3 G3"`: several notes in one word or text. */
+function isTuning(value: NameValue | TextValue): boolean {
+  return (notesIn(value.kind === 'name' ? value.name : value.text)?.length ?? 0) > 1;
 }
 
 /** Whether a value is of the sort a property takes, whatever its unit. */
@@ -35,7 +41,7 @@ export function fits(value: Value, property: Property): boolean {
     case 'list':
       return property.dimension
         ? value.kind === 'list' || value.kind === 'quantity' || value.kind === 'point'
-        : value.kind === 'list' || value.kind === 'name' || value.kind === 'text';
+        : value.kind === 'list' || ((value.kind === 'name' || value.kind === 'text') && !isTuning(value));
     case 'text':
       return value.kind === 'text' || value.kind === 'name';
     case 'choice':

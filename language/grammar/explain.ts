@@ -1,5 +1,6 @@
 /** What is wrong with a line, in the words of the bench and with an example of how it is written. */
 import { didYouMean } from '../quantities/suggest.js';
+import { KIND_WORDS } from '../facts/kind-words.js';
 import { EXAMPLES } from './statement-examples.js';
 import { DEFINITION_WORDS, JOINING_WORDS, type Token, isText, isWord, itemAt, kindOf } from './token.js';
 import type { Wording } from '../wording/wording.js';
@@ -34,7 +35,17 @@ export function explain(
 export function didYouMeanKind(words: readonly Token[], { say, text }: Wording): Explanation {
   const first = words[0]?.image ?? '';
   const opensBlock = words.some((token) => kindOf(token) === '{');
-  const near = opensBlock || isWord(words[1]) ? didYouMean(first, [...DEFINITION_WORDS]) : [];
+  // `recipe: tarn-2 …`: the right word with a colon.
+  const [, colon, name] = words;
+  if (opensBlock && DEFINITION_WORDS.has(first) && kindOf(colon) === ':' && isWord(name) && colon && words[0])
+    return {
+      message: say`A definition starts like \`recipe tarn-2 from tarn-1 {\`.`,
+      suggestions: [first],
+      of: [words[0], colon],
+    };
+  const other = opensBlock ? KIND_WORDS.get(first.toLowerCase()) : undefined;
+  const near =
+    other !== undefined ? [other] : opensBlock || isWord(words[1]) ? didYouMean(first, [...DEFINITION_WORDS]) : [];
   if (near.length > 0) {
     return {
       message: say`\`${short(first)}\` starts no definition: did you mean ${near.join(` ${text('or')} `)}?`,

@@ -195,7 +195,11 @@ class Cutter implements Segments {
       this.problems.push({
         code: 'unreadable-line',
         message: kind.message,
-        place: kind.suggestions.length > 0 ? placeOf(first, first) : placeOf(first, last),
+        place: kind.of
+          ? placeOf(...kind.of)
+          : kind.suggestions.length > 0
+            ? placeOf(first, first)
+            : placeOf(first, last),
         suggestions: kind.suggestions,
       });
     }

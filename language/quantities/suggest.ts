@@ -1,5 +1,6 @@
 /** "Did you mean": near matches for a mistyped unit, name or dotted path. */
 import { distance } from 'fastest-levenshtein';
+import { typedDistance } from './typed-distance.js';
 
 /** Longer words are not worth comparing: nobody mistypes a sentence. */
 const LONGEST = 80;
@@ -51,24 +52,17 @@ function costOf(wanted: string, candidate: string): number | undefined {
   return possible.length === 0 ? undefined : Math.min(...possible);
 }
 
-/** Number of slips that turn one word into the other, or undefined when there are too many for words so short. */
+/** What it costs to turn one word into the other, or undefined when that is too much for words so short. */
 function slipCost(a: string, b: string): number | undefined {
   if (stem(a) === stem(b)) return 0.4;
   if (withoutDoubles(a) === withoutDoubles(b)) return 0.25 * distance(a, b);
   const shorter = Math.min(a.length, b.length);
-  const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : shorter <= 8 ? 2 : 3;
-  if (Math.abs(a.length - b.length) > allowed) return undefined;
-  const slips = isOneSwap(a, b) ? 0.9 : distance(a, b);
+  const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : Math.min(shorter <= 8 ? 2 : 3, 0.36 * shorter);
+  if (Math.abs(a.length - b.length) > Math.ceil(allowed)) return undefined;
+  const slips = typedDistance(a, b);
   if (slips > allowed) return undefined;
   // The first letter is the one people rarely get wrong.
   return a[0] === b[0] ? slips : slips + 0.3;
-}
-
-function isOneSwap(a: string, b: string): boolean {
-  if (a.length !== b.length) return false;
-  let i = 0;
-  while (i < a.length && a[i] === b[i]) i++;
-  return a[i] === b[i + 1] && a[i + 1] === b[i] && a.slice(i + 2) === b.slice(i + 2);
 }
 
 function stem(word: string): string {

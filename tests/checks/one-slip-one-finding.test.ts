@@ -110,7 +110,7 @@ describe('names of woods', () => {
     expect(meant('western-red-cedar')).toEqual(['Write western-redcedar']);
     expect(meant('honduran-mahogany')).toEqual(['Write true-mahogany']);
     expect(meant('Sitka')).toEqual(['Write sitka-spruce']);
-    expect(meant('rosewood')).toEqual(['Write brazilian-rosewood', 'Write indian-rosewood']);
+    expect(meant('rosewood')).toEqual(['Write indian-rosewood', 'Write brazilian-rosewood', 'Write cocobolo']);
     expect(meant('e-1')).toEqual([]);
   });
 });

@@ -8,7 +8,7 @@ model tarn {
   top { thicknes: 2.8 mm }
   //    ^^^^^^^^ unknown-path: There is no property top.thicknes. Did you mean top.thickness?
     tpo.thickness: 2.8 mm
-  //^^^^^^^^^^^^^ unknown-path: Did you mean top.thickness or
+  //^^^^^^^^^^^^^ unknown-path: Did you mean top.thickness?
 }
 `);
   });

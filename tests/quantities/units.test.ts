@@ -159,7 +159,10 @@ describe('did you mean, for units', () => {
     ['RH', ['%RH']],
     ['%rh', ['%RH']],
     ['lb-in', ['lbf·in']],
-    ['month', ['weeks', 'days']],
+    // Another unit would be another length of time.
+    ['month', []],
+    ['gr', ['g']],
+    ['Zoll', ['in']],
   ])('%s', (written, meant) => {
     expect(suggestUnits(written)).toEqual(meant);
   });

@@ -84,10 +84,10 @@ function vocabulary(): readonly string[] {
   const paths = [...catalogue.all, ...catalogue.parts, ...quantities].map(({ path }) => path);
   const choices = catalogue.all.flatMap((property) => property.choices ?? []);
   const roles = [...BRACE_ROLES].flatMap(({ tag, names }) => [tag, ...names]);
-  return [...paths.flatMap((path) => path.split('.')), ...choices, ...roles, ...unitWords(), ...CODES].concat([
-    ...KEYWORDS.map(({ word }) => word),
-    ...PROGRAM,
-  ]);
+  const woods = [...species.matchAll(/^species (\S+)/gm)].map(([, name]) => name!);
+  return [...woods, ...paths.flatMap((path) => path.split('.')), ...choices, ...roles, ...unitWords(), ...CODES].concat(
+    [...KEYWORDS.map(({ word }) => word), ...PROGRAM],
+  );
 }
 
 function unitWords(): readonly string[] {

@@ -6,7 +6,8 @@ import { discernibleDifference } from '../../recipes/evaluation/effects.js';
 import type { HoldOutcome, SolvedHold } from '../../recipes/instrument/hold.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { recipeOf } from '../in-force.js';
-import { insertAt } from '../mending.js';
+import { didYouMean } from '../../quantities/suggest.js';
+import { insertAt, replace } from '../mending.js';
 import { whatIsMissing, whyUnknown } from '../values/missing.js';
 import { percent, shown } from '../phrases.js';
 import type { Rule } from '../rule.js';
@@ -145,6 +146,13 @@ export const HOLD_NOT_POSSIBLE: Rule = {
         report(
           request.statement.quantity.span,
           say`${request.quantity} is not a quantity that is computed, such as top.stiffness.along or top.mass.`,
+          {
+            fixes: computedNear(request.quantity, workshop).map((path, i) => ({
+              title: say`Write ${path}`,
+              edits: [replace(definition, request.statement.quantity.span, path)],
+              preferred: i === 0,
+            })),
+          },
         );
       } else if (workshop.catalogue.property(request.by, 'recipe')?.kind === 'quantity') {
         report(
@@ -155,6 +163,16 @@ export const HOLD_NOT_POSSIBLE: Rule = {
     }
   },
 };
+
+/** Computed quantities below a path, `top.stiffness`, or nearly of its name. */
+function computedNear(path: string, workshop: Workshop): readonly string[] {
+  const known = workshop
+    .derivations('recipe')
+    .all.map((quantity) => quantity.path)
+    .filter((one) => !one.includes('*'));
+  const below = known.filter((one) => one.startsWith(`${path}.`));
+  return (below.length > 0 ? below : didYouMean(path, known)).slice(0, 3);
+}
 
 export const HOLD_WITHOUT_BY: Rule = {
   code: 'hold-without-by',

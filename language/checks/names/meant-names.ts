@@ -1,5 +1,6 @@
 /** What a name nobody has may stand for: a slip of the pen, or one of the other names a wood goes by. */
 import { didYouMean } from '../../quantities/suggest.js';
+import { plainWoodName as plain, speciesCalled, woodWords } from '../../catalogue/wood-words.js';
 import type { Definition, DefinitionKind } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 
@@ -15,27 +16,40 @@ export function meantNames(
     .filter((other) => !kinds.includes(asking.kind) || other !== asking.name.text);
   const wanted = plain(name);
   const woods = kinds.includes('species') ? workshop.shelf.names('species') : [];
-  const same = [...known.filter((other) => plain(other) === wanted), ...woods.filter((wood) => goesBy(wood, wanted))];
+  const same = known.filter((other) => plain(other) === wanted || unmarked(other) === unmarked(wanted));
   if (same.length > 0) return [...new Set(same)].slice(0, MOST);
+  if (woods.length === 0) return didYouMean(wanted, known);
+  const called = [...speciesCalled(wanted).filter((wood) => woods.includes(wood)), ...woods.filter(goesByName)];
+  // `rosewood`, `hollin-spruce`: every species with that word in its name.
+  const inside = woods.filter((wood) => wood.split('-').includes(wanted));
+  if (called.length + inside.length > 0) return [...new Set([...called, ...inside])].slice(0, MOST);
   const near = didYouMean(wanted, known);
   if (near.length > 0) return near;
-  // `rosewood`: every species with that word in its name.
-  return woods.filter((wood) => wood.split('-').includes(wanted)).slice(0, MOST);
+  const words = new Map([
+    ...woods.flatMap((wood) => [...also(wood), ...wood.split('-')].map((word) => [word, wood] as const)),
+    ...woodWords().map((word) => [word, speciesCalled(word)[0] ?? ''] as const),
+  ]);
+  const heard = didYouMean(wanted, [...words.keys()]).flatMap((word) =>
+    speciesCalled(word).length > 0 ? speciesCalled(word) : (words.get(word) ?? []),
+  );
+  return [...new Set(heard)].filter((wood) => woods.includes(wood)).slice(0, MOST);
 
-  function goesBy(wood: string, word: string): boolean {
+  function goesByName(wood: string): boolean {
+    return also(wood).includes(wanted);
+  }
+
+  function also(wood: string): readonly string[] {
     const definition = workshop.shelf.find('species', wood);
-    const also = definition && workshop.stated(definition).get('also')?.value;
-    const names = also?.kind === 'list' ? also.items : also ? [also] : [];
-    return names.some((one) => one.kind === 'text' && plain(one.text) === word);
+    const stated = definition && workshop.stated(definition);
+    const [names, latin] = [stated?.get('also')?.value, stated?.get('latin')?.value];
+    const all = [...(names?.kind === 'list' ? names.items : names ? [names] : []), ...(latin ? [latin] : [])];
+    return all.flatMap((one) => (one.kind === 'text' ? [plain(one.text)] : []));
   }
 }
 
 const MOST = 4;
 
-/** `Western red cedar` and `western-red-cedar` are one name. */
-function plain(name: string): string {
-  return name
-    .trim()
-    .toLowerCase()
-    .replace(/[\s_]+/g, '-');
+/** `s1`, `s_1` and `S-1` are one name to the ear. */
+function unmarked(name: string): string {
+  return name.toLowerCase().replace(/[-_.\s]+/g, '');
 }

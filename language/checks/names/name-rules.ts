@@ -88,6 +88,13 @@ recipe tarn-1 for tarn { }`,
       report(
         span,
         say`${name} is ${aKind(other, workshop.wording)}; ${or(kinds.map((kind) => aKind(kind, workshop.wording)))} is needed here.`,
+        {
+          fixes: recipesFor(name, kinds, workshop).map((recipe, i) => ({
+            title: say`Write ${recipe}`,
+            edits: [replace(definition, span, recipe)],
+            preferred: i === 0,
+          })),
+        },
       );
     }
   },
@@ -193,6 +200,15 @@ function freeName(name: string, kind: DefinitionKind, workshop: Workshop): strin
 
 function otherKinds(name: string, kinds: readonly DefinitionKind[], workshop: Workshop): readonly DefinitionKind[] {
   return workshop.shelf.kindsOf(name).filter((kind) => !kinds.includes(kind));
+}
+
+/** Where a recipe is wanted and a model is named: the recipes for it. */
+function recipesFor(model: string, kinds: readonly DefinitionKind[], { shelf }: Workshop): readonly string[] {
+  if (!kinds.includes('recipe') || !shelf.find('model', model)) return [];
+  return shelf
+    .names('recipe')
+    .filter((name) => shelf.find('recipe', name)?.relation?.target.text === model)
+    .slice(0, 3);
 }
 
 function relationFix(definition: Definition, word: string, { say }: Wording) {

@@ -3,10 +3,10 @@ import type { Definition, DefinitionKind, Span } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import type { Written } from '../../recipes/instrument/written.js';
 import type { Fix } from '../finding.js';
-import { remove, replace, textAt } from '../mending.js';
-import { asWritten, nearPaths, whatThereIs } from './near-paths.js';
+import { replace, textAt } from '../mending.js';
+import { type Near, asWritten, nearPaths, whatThereIs } from './near-paths.js';
 import { unheardMode } from '../values/plate-modes.js';
-import { aKind, writeValue, suggestion } from '../phrases.js';
+import { aKind, suggestion } from '../phrases.js';
 import { EVERY_KIND, type Rule } from '../rule.js';
 import { sentences } from '../../wording/wording.js';
 
@@ -21,19 +21,28 @@ export const UNKNOWN_PATH: Rule = {
   of: EVERY_KIND,
   check(definition, workshop, report) {
     const { say } = workshop.wording;
+    const told: string[] = [];
     for (const written of workshop.written(definition)) {
       if (written.role === 'quantity' || isKnown(written, definition, workshop)) continue;
       if (workshop.catalogue.property(written.canonical)) continue; // misplaced
+      // What stands inside a part nobody knows is told with the part.
+      if (told.some((part) => written.within === part || written.within.startsWith(`${part}.`))) continue;
       if (reachesInto(written, workshop) || (definition.kind === 'wood' && unheardMode(written))) continue;
       const { statement } = written;
-      if (statement.kind === 'property' && /^(?:because|note)$/.test(asWritten(written))) {
+      if (statement.kind === 'property' && /^(?:because|note|with|drop|allow|accept)$/.test(asWritten(written))) {
         const gap = { start: statement.path.span.end, end: statement.value.span.start };
-        report(written.path.span, say`After \`${asWritten(written)}\` stands no colon, only a text in double quotes.`, {
+        const word = asWritten(written);
+        const isText = word === 'because' || word === 'note';
+        const message = isText
+          ? say`After \`${word}\` stands no colon, only a text in double quotes.`
+          : say`After \`${word}\` stands no colon.`;
+        report(written.path.span, message, {
           fixes: [{ title: say`Take the colon out`, edits: [replace(definition, gap, ' ')], preferred: true }],
         });
         continue;
       }
-      const near = nearPaths(written, definition, workshop);
+      if (written.role === 'part') told.push(written.canonical);
+      const near = holding(nearPaths(written, definition, workshop), written, definition, workshop);
       const none =
         written.role === 'part'
           ? say`There is no part ${written.canonical}.`
@@ -47,11 +56,17 @@ export const UNKNOWN_PATH: Rule = {
           : whatThereIs(written, definition, workshop) ||
             (written.role === 'value' ? say`What has no place of its own can be kept as a note: \`note "…"\`.` : '');
       report(written.path.span, sentences(none, hint), {
-        fixes: near.map(({ text }, i) => ({
-          title: say`Write ${text}`,
-          edits: [replace(definition, written.path.span, text)],
-          preferred: i === 0,
-        })),
+        fixes: near.flatMap(({ text }, i) =>
+          text === undefined
+            ? []
+            : [
+                {
+                  title: say`Write ${text}`,
+                  edits: [replace(definition, written.path.span, text)],
+                  preferred: i === 0,
+                },
+              ],
+        ),
       });
     }
   },
@@ -69,7 +84,7 @@ export const MISPLACED: Rule = {
     const { say } = workshop.wording;
     for (const written of workshop.written(definition)) {
       if (written.role !== 'value' || written.property) continue;
-      const reached = reachesInto(written, workshop);
+      const reached = written.derived ? undefined : reachesInto(written, workshop);
       if (reached) {
         const example = `${reached.kind} … { ${written.canonical.slice(reached.part.length + 1)}: … }`;
         report(
@@ -137,15 +152,31 @@ recipe tarn-1 for tarn { top.thickness: 2.8 mm }`,
   of: ['recipe', 'model'],
   check(definition, workshop, report) {
     const { say } = workshop.wording;
-    for (const { role, property, derived, canonical, path } of workshop.written(definition)) {
+    for (const { role, property, derived, canonical, path, statement } of workshop.written(definition)) {
       if (role !== 'by') continue;
       if (!property && derived)
-        report(path.span, say`${canonical} is computed; a hold adjusts a size such as top.thickness.`);
+        report(path.span, say`${canonical} is computed; a hold adjusts a size such as top.thickness.`, {
+          fixes: turnedRound(statement, definition, workshop),
+        });
       else if (property && property.kind !== 'quantity')
         report(path.span, say`${canonical} is not a size that can be adjusted.`);
     }
   },
 };
+
+/** `hold top.thickness by top.stiffness.along`: the two in each other's place. */
+function turnedRound(statement: Written['statement'], definition: Definition, { catalogue, wording }: Workshop) {
+  if (statement.kind !== 'hold' || !statement.by) return [];
+  const { quantity, by } = statement;
+  if (catalogue.property(catalogue.canonical(quantity.text), 'recipe')?.kind !== 'quantity') return [];
+  return [
+    {
+      title: wording.say`Write ${`hold ${by.text} by ${quantity.text}`}`,
+      edits: [replace(definition, quantity.span, by.text), replace(definition, by.span, quantity.text)],
+      preferred: true,
+    },
+  ];
+}
 
 export const SYNONYM: Rule = {
   code: 'synonym',
@@ -161,7 +192,7 @@ export const SYNONYM: Rule = {
     for (const written of workshop.written(definition)) {
       const meant = localPart(written);
       if (meant === undefined || meant === asWritten(written)) continue;
-      if (!isKnown(written, definition, workshop)) continue;
+      if (!isKnown(written, definition, workshop) || isTwice(written, workshop.written(definition))) continue;
       report(written.path.span, say`The catalogue’s word for ${asWritten(written)} is ${meant}.`, {
         fixes: [
           { title: say`Write ${meant}`, edits: [replace(definition, written.path.span, meant)], preferred: true },
@@ -171,45 +202,16 @@ export const SYNONYM: Rule = {
   },
 };
 
-export const SET_TWICE: Rule = {
-  code: 'set-twice',
-  severity: 'warning',
-  title: 'One value given twice in a definition',
-  reason: 'The last one counts and the first is forgotten. One of the two is not what was meant.',
-  bad: `model tarn {
-  top.thickness: 2.8 mm
-  top { thickness: 2.7 mm }
-}`,
-  good: `model tarn {
-  top.thickness: 2.7 mm
-}`,
-  of: EVERY_KIND,
-  check(definition, workshop, report) {
-    const { say } = workshop.wording;
-    const seen = new Map<string, Written>();
-    for (const written of workshop.written(definition)) {
-      // What reaches nothing has a finding of its own.
-      if (written.role !== 'value' || !(written.property || written.derived)) continue;
-      const key = written.occasion
-        ? `${written.occasion.span.start.line}:${written.occasion.span.start.character} ${written.canonical}`
-        : written.canonical;
-      const first = seen.get(key);
-      seen.set(key, written);
-      if (!first) continue;
-      const value = first.values[first.values.length - 1]?.value;
-      report(
-        written.path.span,
-        value
-          ? say`${written.canonical} is given twice here. This one counts, not ${writeValue(value)}.`
-          : say`${written.canonical} is given twice here. This one counts.`,
-        {
-          related: [{ place: { definition, span: first.path.span }, message: say`given here first` }],
-          fixes: [{ title: say`Take the first one out`, edits: [remove(definition, first.statement)] }],
-        },
-      );
-    }
-  },
-};
+/** Said again in the catalogue's word: that finding is the one to tell. */
+function isTwice({ canonical, path, role, occasion }: Written, all: readonly Written[]): boolean {
+  return (
+    role === 'value' &&
+    all.some(
+      (other) =>
+        other.path !== path && other.role === 'value' && other.canonical === canonical && other.occasion === occasion,
+    )
+  );
+}
 
 export const CHANGE_OUT_OF_PLACE: Rule = {
   code: 'change-out-of-place',
@@ -283,7 +285,27 @@ function reachesInto(
     const kind = catalogue.property(part)?.kind;
     if (kind === 'wood' || kind === 'strings' || kind === 'rig' || kind === 'species') return { part, kind };
   }
-  return undefined;
+  // `top.density`: what a set is, said of the plate made from it.
+  const [, part = '', last = ''] = /^(.+)\.([^.]+)$/.exec(canonical) ?? [];
+  const isOfWood =
+    catalogue.property(`${part}.wood`)?.kind === 'wood' && catalogue.property(last, 'wood') !== undefined;
+  return isOfWood && catalogue.property(canonical) === undefined ? { part, kind: 'wood' } : undefined;
+}
+
+/** Of several parts that may be meant, those that have what stands inside the block. */
+function holding(near: readonly Near[], block: Written, definition: Definition, workshop: Workshop): readonly Near[] {
+  if (block.role !== 'part' || near.length < 2) return near;
+  const inside = workshop
+    .written(definition)
+    .filter(({ within, statement }) => within === block.canonical && statement !== block.statement)
+    .map(({ canonical }) => canonical.slice(block.canonical.length));
+  const fitting = near.filter(({ path }) =>
+    inside.every((rest) => {
+      const meant = workshop.catalogue.canonical(path + rest, definition.kind);
+      return workshop.catalogue.property(meant, definition.kind) ?? workshop.catalogue.part(meant);
+    }),
+  );
+  return fitting.length > 0 ? fitting : near;
 }
 
 /** As a property, or as a part of which something may be written there. */

@@ -4,7 +4,8 @@ import type { Definition, Value } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import type { Written } from '../../recipes/instrument/written.js';
 import { numbersIn, rangeFor } from '../amounts.js';
-import { replace } from '../mending.js';
+import { remove, replace } from '../mending.js';
+import { saysNone } from '../../recipes/instrument/values.js';
 import { suggestion } from '../phrases.js';
 import { EVERY_KIND, type Rule } from '../rule.js';
 import { isSound } from '../sound-value.js';
@@ -29,6 +30,12 @@ export const VALUE_ON_PART: Rule = {
         .properties.filter((one) => !one.path.endsWith('*'));
       if (below.length === 0) continue;
       const value = values[values.length - 1]?.value;
+      if (saysNone(value)) {
+        report(path.span, say`What an instrument does not have is left unwritten: take the line out, or write \`drop ${canonical}\` where the parent has it.`, {
+          fixes: [{ title: say`Take the line out`, edits: [remove(definition, written.statement)] }],
+        });
+        continue;
+      }
       const sound = value ? below.filter((one) => couldBe(value, one, written, definition, workshop)) : [];
       // A name nobody knows is most often that of a wood not yet written down.
       const isWood = value?.kind === 'name' && value.name !== 'yes' && value.name !== 'no';

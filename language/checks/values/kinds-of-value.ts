@@ -1,4 +1,5 @@
 /** Values of the wrong sort: text where a number belongs, a word that is not a choice, a note for a frequency. */
+import { choiceCalled } from '../../catalogue/choice-words.js';
 import type { Property } from '../../catalogue/property.js';
 import { DIMENSION, sameDimension } from '../../quantities/dimension.js';
 import { readNote } from '../../quantities/pitch.js';
@@ -16,6 +17,7 @@ import { EVERY_KIND, type Rule } from '../rule.js';
 import { english, sentences } from '../../wording/wording.js';
 import { suggestion } from '../phrases.js';
 import { fits } from '../sound-value.js';
+import { asItsSort } from './other-sort.js';
 import { saysNone } from '../../recipes/instrument/values.js';
 
 export const WRONG_KIND_OF_VALUE: Rule = {
@@ -59,7 +61,7 @@ export const UNKNOWN_CHOICE: Rule = {
       if (saysNone(value) && workshop.catalogue.partWithout(canonical) !== undefined) continue;
       const choices = property.choices ?? [];
       const word = value.kind === 'text' ? value.text : textAt(definition, value.span);
-      const exact = choices.find((choice) => choice === word.toLowerCase().replace(/\s+/g, '-'));
+      const exact = choiceCalled(word, choices);
       const near = exact === undefined ? didYouMean(word, choices) : [exact];
       const begun = near.length > 0 ? near : choices.filter((choice) => sharedStart(choice, word) >= 4);
       const part = begun.length > 0 ? undefined : partBeside(word, canonical, definition, workshop);
@@ -188,11 +190,14 @@ function example(written: Written, definition: Definition, workshop: Workshop): 
 function mending(value: Value, property: Property, definition: Definition, workshop: Workshop): readonly Fix[] {
   const { say } = workshop.wording;
   const written = textAt(definition, value.span);
+  const right = asItsSort(value, written, property);
+  if (right !== undefined)
+    return [{ title: say`Write ${right}`, edits: [replace(definition, value.span, right)], preferred: true }];
   const isName = ['wood', 'species', 'strings', 'rig', 'part'].includes(property.kind);
   if (value.kind === 'text' && (isName || property.kind === 'quantity') && /^[\w.]/.test(value.text)) {
     const bare = isName ? nameFor(value.text, property, definition, workshop) : value.text.trim();
-    const right = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
-    if (right)
+    const isRight = isName || /^\d*\.?\d+\s*\D{1,4}$/.test(bare);
+    if (isRight)
       return [
         { title: say`Write ${bare} without quotes`, edits: [replace(definition, value.span, bare)], preferred: true },
       ];

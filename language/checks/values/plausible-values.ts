@@ -49,7 +49,10 @@ export const IMPLAUSIBLE: Rule = {
         ),
         {
           severity: readings.length > 0 || isFarOut(value.quantity.si, range) ? 'warning' : 'information',
-          fixes: readings.map(({ text, replacement }) => ({
+          fixes: [
+            ...readings.map(({ text, replacement }) => ({ text, replacement })),
+            ...marks(written.canonical, value.written),
+          ].map(({ text, replacement }) => ({
             title: say`Write ${text}`,
             edits: [replace(definition, value.span, replacement)],
           })),
@@ -58,6 +61,13 @@ export const IMPLAUSIBLE: Rule = {
     }
   },
 };
+
+/** `7` of what is heard: seven out of ten. */
+function marks(path: string, written: string): readonly { readonly text: string; readonly replacement: string }[] {
+  const mark = Number(written);
+  if (!path.startsWith('heard.') || !(mark > 1 && mark <= 10)) return [];
+  return [{ text: `${written}/10`, replacement: `${written}/10` }];
+}
 
 export const NEGATIVE_SIZE: Rule = {
   code: 'negative-size',

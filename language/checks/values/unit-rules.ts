@@ -3,7 +3,7 @@ import { sensibleReadings, type SensibleReading } from '../../quantities/reading
 import { type Dimension, isNumber } from '../../quantities/dimension.js';
 import { mismatch } from '../../quantities/mismatch.js';
 import { writeQuantity } from '../../quantities/write.js';
-import type { Definition, ListValue, Value } from '../../facts/facts.js';
+import type { Definition, ListValue, SizeValue, Value } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { type Amount, amountsIn, hasItsDimension, rangeFor } from '../amounts.js';
 import type { Fix } from '../finding.js';
@@ -62,9 +62,13 @@ export const WRONG_DIMENSION: Rule = {
       if (as === 'step' && isNumber(value.quantity.dimension)) continue;
       const wrong = mismatch(value.quantity, dimension, workshop.wording);
       const unit = value.unitSpan;
+      const own = written.property?.unit ?? '';
+      const suggestions = wrong.suggestions.includes(own)
+        ? [own, ...wrong.suggestions.filter((one) => one !== own)]
+        : wrong.suggestions;
       report(value.span, `${written.canonical}: ${wrong.message}`, {
         fixes: unit
-          ? wrong.suggestions.map((symbol, i) => ({
+          ? suggestions.map((symbol, i) => ({
               title: say`Write ${symbol}`,
               edits: [replace(definition, unit, symbol)],
               preferred: i === 0 && wrong.suggestions.length === 1,
@@ -102,19 +106,20 @@ function* bareNumbers(definition: Definition, workshop: Workshop): Iterable<Amou
 }
 
 interface BareList {
-  readonly list: ListValue;
+  readonly list: ListValue | SizeValue;
   readonly amounts: readonly [Amount, ...Amount[]];
 }
 
 /** Lists of plain numbers in which none has a unit: one at the end would do for all. */
 function* bareLists(definition: Definition, workshop: Workshop): Iterable<BareList> {
-  const byList = new Map<ListValue, Amount[]>();
+  const byList = new Map<ListValue | SizeValue, Amount[]>();
   for (const amount of amountsIn(definition, workshop)) {
     const list = amount.written.values.find(({ as }) => as === amount.as)?.value;
-    if (list?.kind === 'list') byList.set(list, [...(byList.get(list) ?? []), amount]);
+    if (list?.kind === 'list' || list?.kind === 'size') byList.set(list, [...(byList.get(list) ?? []), amount]);
   }
   for (const [list, [first, ...rest]] of byList) {
-    if (!first || rest.length === 0 || rest.length + 1 !== list.items.length) continue;
+    const parts = list.kind === 'list' ? list.items : list.parts;
+    if (!first || rest.length === 0 || rest.length + 1 !== parts.length) continue;
     const amounts: [Amount, ...Amount[]] = [first, ...rest];
     if (amounts.every((amount) => isBare(amount) && !isFraction(amount))) yield { list, amounts };
   }

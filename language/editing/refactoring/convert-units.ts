@@ -28,7 +28,7 @@ export function convertUnits({ desk, definition, span }: Marked): readonly Offer
     // A step between two temperatures is no temperature.
     if (isStep(meant.statement, meant.value) && (now.offset !== undefined || unit.offset !== undefined)) return [];
     const written = quantities.map(({ quantity }) => writeExactly(quantity, unit));
-    if (written.some((text) => text === undefined)) return [];
+    if (written.some((text) => text === undefined || !isWritable(text))) return [];
     return [
       {
         title:
@@ -39,6 +39,17 @@ export function convertUnits({ desk, definition, span }: Marked): readonly Offer
     ];
   });
 }
+
+/** As a maker would write it: nobody notes 0.9523969726 oz, or 27000 mg. */
+function isWritable(text: string): boolean {
+  return (text.match(/\d[\d.]*/g) ?? []).every((number) => {
+    const figures = number.replace('.', '').replace(/^0+/, '');
+    const decimals = number.split('.')[1]?.length ?? 0;
+    return figures.length <= MOST_FIGURES && decimals <= MOST_FIGURES && !/^\d{5,}$/.test(number);
+  });
+}
+
+const MOST_FIGURES = 5;
 
 /** The unit of the other system first; not the one it is in. */
 function unitsInOrder(now: Unit): readonly Unit[] {

@@ -80,7 +80,7 @@ export const STRING_QUANTITIES: readonly DerivedQuantity[] = [
       ).shear,
   },
   {
-    path: 'fret.*.place',
+    path: 'frets.*.place',
     dimension: DIMENSION.length,
     unit: 'mm',
     sentence: 'Distance from nut to fret, before compensation.',

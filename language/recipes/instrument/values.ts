@@ -21,9 +21,10 @@ export function sameValue(a: Value | undefined, b: Value | undefined): boolean {
     case 'list':
       return b.kind === 'list' && sameList(a.items, b.items);
     case 'text':
-      return b.kind === 'text' && a.text === b.text;
+      // `bone` and "bone" say the same.
+      return (b.kind === 'text' && a.text === b.text) || (b.kind === 'name' && a.text === b.name);
     case 'name':
-      return b.kind === 'name' && a.name === b.name;
+      return (b.kind === 'name' && a.name === b.name) || (b.kind === 'text' && a.name === b.text);
     case 'date':
       return b.kind === 'date' && a.date === b.date;
     case 'unknown':

@@ -16,6 +16,8 @@ import { LIMITS } from '../../facts/limits.js';
 import type { Fault } from './barrier.js';
 import { faultProblem } from './fault-problem.js';
 import { modeWord } from '../../facts/plate-mode.js';
+import { catalogue } from '../../catalogue/catalogue.js';
+import { withMeantLines } from './mending/meant-line.js';
 import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
 import { doubtfulRange } from './written-range.js';
@@ -77,12 +79,25 @@ function readDefinitions(
     if (taken) return { definition: taken, line: firstLine };
     try {
       const read = new DefinitionReader(parser.read(file, cut), around, parser.wording).definition();
-      return { definition: read, line: firstLine };
+      const problems = withMeantLines(read, (source) => problemsOf(source, parser), catalogue, parser.wording);
+      return {
+        definition: problems === read.problems ? read : { ...read, problems: [...problems].sort(byPlace) },
+        line: firstLine,
+      };
     } catch (error) {
       return { definition: unread(cut, around, note('reading', error, head)), line: firstLine };
     }
   });
   return { uri, definitions, problems: file.problems.map((problem) => problemAt(problem, 0)) };
+}
+
+/** What is wrong with one definition by itself; undefined where the text is none, or more than one. */
+function problemsOf(source: string, parser: BookmatchParser): readonly Facts.Problem[] | undefined {
+  const file = parser.cut(source);
+  const [only] = file.definitions;
+  if (!only || file.definitions.length !== 1 || file.problems.length > 0 || only.place.start.line !== 0)
+    return undefined;
+  return new DefinitionReader(parser.read(file, only), '', parser.wording).definition().problems;
 }
 
 /** What is left of a definition that we failed to read: what it calls itself, so that others still find it. */

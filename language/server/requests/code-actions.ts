@@ -29,7 +29,11 @@ export function serveCodeActions({ connection, session, versionOf, answer, clien
       if (!Object.values(KINDS).some(isWanted)) return actions;
       // What cannot be done is of interest to whoever asks for refactorings, and to nobody else.
       const why = disabled && only?.some((kind) => isWithin(kind, CodeActionKind.Refactor)) === true;
-      const offers = refactoringsAt(desk, parser, uri, range).filter(({ kind }) => isWanted(KINDS[kind]));
+      // What mends a finding and what rewrites may be one and the same, such as splitting a recipe.
+      const titles = new Set(actions.map(({ title }) => title));
+      const offers = refactoringsAt(desk, parser, uri, range).filter(
+        ({ kind, title }) => isWanted(KINDS[kind]) && !titles.has(title),
+      );
       return [...actions, ...offers.flatMap((offer) => refactoring(offer, why))];
     }),
   );

@@ -51,9 +51,11 @@ describe('convert units', () => {
   });
 
   it('the old value, a range, a size, a point, a tolerance: whole', () => {
-    expect(done('Write 1.1023', '  change top.thickness: 28 m$0m -> 27 mm')).toBe(
-      line('  change top.thickness: 1.1023622047 in -> 27 mm'),
+    expect(done('Write 1.25 in', '  change top.thickness: 31.75 m$0m -> 27 mm')).toBe(
+      line('  change top.thickness: 1.25 in -> 27 mm'),
     );
+    // Nobody notes 1.1023622047 in, or 28000 µm.
+    expect(units('  change top.thickness: 28 m$0m -> 27 mm')).toEqual(['Write 2.8 cm', 'Write 0.028 m']);
     expect(done('Write in in', '  expect top.sag: 2.54..5.08 m$0m')).toBe(line('  expect top.sag: 0.1 in..0.2 in'));
     expect(done('Write in in', '  bracing.x-bass.from: (2$054 mm, -127 mm)')).toBe(
       line('  bracing.x-bass.from: (10 in, -5 in)'),
