@@ -31,9 +31,13 @@ export const VALUE_ON_PART: Rule = {
       if (below.length === 0) continue;
       const value = values[values.length - 1]?.value;
       if (saysNone(value)) {
-        report(path.span, say`What an instrument does not have is left unwritten: take the line out, or write \`drop ${canonical}\` where the parent has it.`, {
-          fixes: [{ title: say`Take the line out`, edits: [remove(definition, written.statement)] }],
-        });
+        report(
+          path.span,
+          say`What an instrument does not have is left unwritten: take the line out, or write \`drop ${canonical}\` where the parent has it.`,
+          {
+            fixes: [{ title: say`Take the line out`, edits: [remove(definition, written.statement)] }],
+          },
+        );
         continue;
       }
       const sound = value ? below.filter((one) => couldBe(value, one, written, definition, workshop)) : [];
