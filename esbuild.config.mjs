@@ -1,9 +1,11 @@
 // node esbuild.config.mjs [--minify]        bundles into dist/ and reports their sizes
+// node esbuild.config.mjs terminal          the command by itself, as a package of npm, into dist/terminal/
 // node esbuild.config.mjs run FILE [ARG…]   bundles one script into .cache/ and runs it with this Node
 import { build } from 'esbuild';
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, resolve } from 'node:path';
+import { writeTerminalPackage } from './extension/packaging/terminal-package.mjs';
 import { billFor, noticesFor, packagesIn } from './extension/packaging/third-party.mjs';
 
 /** Langium groups with `Object.groupBy`, which Node 20 and the editors built on it lack. */
@@ -143,6 +145,39 @@ function writeTranslations() {
   }
 }
 
+/** The command by itself: one program with every language in it, its licence and those of what it carries. */
+async function bundleTerminal() {
+  const folder = 'dist/terminal';
+  const file = `${folder}/bookmatch.mjs`;
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  writeTranslations();
+  const { metafile } = await build({
+    ...{ ...options(file), plugins: [TEXTS, CARRIES_TRANSLATIONS] },
+    ...{ entryPoints: ['language/cli/main.ts'], minify: true },
+  });
+  writeFileSync(`${folder}/third-party-notices.txt`, noticesFor(packagesIn([metafile])));
+  const manifest = JSON.parse(readFileSync('package.json', 'utf8'));
+  writeTerminalPackage(folder, manifest);
+  console.log(`  ${file.padEnd(20)} ${kilobytes(metafile.outputs[file].bytes).padStart(8)}`);
+}
+
+/** Tables of translations within the program, in place of files beside it. */
+const CARRIES_TRANSLATIONS = {
+  name: 'translations',
+  setup(context) {
+    context.onResolve({ filter: /\/translation-files\.js$/ }, () => ({ path: 'translations', namespace: 'carried' }));
+    context.onLoad({ filter: /./, namespace: 'carried' }, () => {
+      const tables = { de: JSON.parse(readFileSync('dist/wording/de.json', 'utf8')) };
+      return {
+        contents: `const tables = new Map(Object.entries(${JSON.stringify(tables)}));
+export const translationsIn = () => async (language) => tables.get(language) ?? {};`,
+        loader: 'js',
+      };
+    });
+  },
+};
+
 function largest(output) {
   const byPackage = new Map();
   for (const [input, { bytesInOutput }] of Object.entries(output.inputs)) {
@@ -166,6 +201,10 @@ async function runScript(file, args) {
 try {
   const [mode, file, ...args] = process.argv.slice(2);
   if (mode === 'run') process.exit(await runScript(file, args));
+  if (mode === 'terminal') {
+    await bundleTerminal();
+    process.exit(0);
+  }
   const minify = process.argv.includes('--minify');
   await bundleAll({ minify, complete: minify });
 } catch (error) {

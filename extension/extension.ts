@@ -2,6 +2,7 @@ import type { ExtensionContext } from 'vscode';
 import { showChangeCount } from './change-count-status.js';
 import { registerCompareRecipes } from './commands/compare-recipes.js';
 import { registerCompareWithParent } from './commands/compare-with-parent.js';
+import { registerFirstSteps } from './commands/first-steps.js';
 import { registerRecordReading } from './commands/record-reading.js';
 import { registerSetOnAnotherParent } from './commands/set-on-another-parent.js';
 import { registerShowResolved } from './commands/show-resolved.js';
@@ -24,6 +25,7 @@ import { showServerState } from './server-state.js';
 import { registerStartAShop } from './start-a-shop.js';
 import { registerLineage } from './trees/lineage-view.js';
 import { registerValues } from './trees/values-view.js';
+import { tellMenus } from './when-there-are-recipes.js';
 import { registerWoods } from './trees/woods-view.js';
 
 /**
@@ -51,6 +53,8 @@ export function start(context: ExtensionContext, client: LanguageClient): void {
     registerWoods(client, inHand),
     registerExpectationTests(client, instruments),
     registerStartAShop(context, client, instruments),
+    registerFirstSteps(context, instruments),
+    tellMenus(instruments),
     registerDrawing(context, client, instruments, inHand),
     registerValues(client, inHand),
     registerSideBySide(context, client, instruments),

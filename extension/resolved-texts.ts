@@ -7,7 +7,9 @@ const SCHEME = 'bookmatch-resolved';
 
 /** Where VS Code finds an instrument written out in full, read-only. */
 export function resolvedUri(name: string): Uri {
-  return Uri.from({ scheme: SCHEME, path: `/${name}.bookmatch` });
+  // The last word of the path is what the tab says: it must not look like the file the recipe stands in.
+  const title = l10n.t('{0}, written out in full', name);
+  return Uri.from({ scheme: SCHEME, path: `/${title}.bookmatch`, query: name });
 }
 
 /** Serves the resolved texts, and has open ones read again when an edit may have changed them. */
@@ -43,5 +45,5 @@ export class ResolvedTexts implements TextDocumentContentProvider, Disposable {
 }
 
 function nameIn(uri: Uri): string {
-  return uri.path.slice(1).replace(/\.bookmatch$/, '');
+  return uri.query;
 }

@@ -61,6 +61,10 @@ export function registerDrawing(
     inHand.onDidChange((entry) => {
       if (entry && visit.leadsOn(entry.name, panel.subject?.name)) panel.follow(turnTo(entry.name));
     }),
+    commands.registerCommand('bookmatch.drawing.savePlan', () => panel.act({ kind: 'save' })),
+    commands.registerCommand('bookmatch.drawing.printSheet', () =>
+      commands.executeCommand(COMMANDS.printSheet, panel.subject?.name),
+    ),
     makerCommand(COMMANDS.showDrawing, async (name?: unknown) => {
       const entry = await chosenInstrument(instruments, typeof name === 'string' ? name : undefined);
       if (entry) panel.show(turnTo(entry.name));

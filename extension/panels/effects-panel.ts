@@ -1,4 +1,4 @@
-import { type ExtensionContext, Disposable, l10n, window } from 'vscode';
+import { type ExtensionContext, Disposable, l10n, window, commands } from 'vscode';
 import { COMMANDS, GetModelEffects, type InstrumentEntry } from '../../language/server/protocol.js';
 import { makerCommand } from '../commands/maker-command.js';
 import type { Instruments } from '../folder-instruments.js';
@@ -36,6 +36,7 @@ export function registerEffects(
   );
   return Disposable.from(
     panel,
+    commands.registerCommand('bookmatch.effects.recordReading', () => commands.executeCommand(COMMANDS.recordReading)),
     makerCommand(COMMANDS.showEffects, async (name?: unknown) => {
       const all = await instruments.all();
       const here =

@@ -76,6 +76,11 @@ export class Panel<Subject, Content, W extends Words, Action> implements Disposa
     void this.update();
   }
 
+  /** As if it had been done on the page: for buttons in the title of the panel. */
+  async act(action: Action): Promise<void> {
+    await this.hear({ kind: 'act', action });
+  }
+
   /** Ask for the content again, and send it if it says something else. */
   async update(): Promise<void> {
     const { open } = this;

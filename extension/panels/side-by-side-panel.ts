@@ -64,6 +64,8 @@ export function registerSideBySide(
       const pair = typeof a === 'string' && typeof b === 'string' ? { a, b } : await pickPair(instruments);
       if (pair) panel.show({ plate: 'top', modes: false, ...panel.subject, ...pair });
     }),
+    commands.registerCommand('bookmatch.sideBySide.swap', () => panel.act({ kind: 'swap' })),
+    commands.registerCommand('bookmatch.sideBySide.texts', () => panel.act({ kind: 'texts' })),
     commands.registerCommand('bookmatch.lineage.sideBySide', (entry?: LineageEntry) =>
       commands.executeCommand(COMMANDS.showSideBySide, entry?.parent, entry?.name),
     ),

@@ -16,6 +16,7 @@ import { COMMANDS, type LineageEntry, ListLineage } from '../../language/server/
 import type { Instruments } from '../folder-instruments.js';
 import type { RecipeInHand } from '../recipe-in-hand.js';
 import { Answered } from './answered.js';
+import { drawnBelow, drawnInLine } from './single-descent.js';
 
 /** "Lineage": models, the recipes that descend from them with their changes counted, and what was built of each. */
 export function registerLineage(client: LanguageClient, instruments: Instruments, inHand: RecipeInHand): Disposable {
@@ -51,7 +52,10 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
   readonly onDidChangeTreeData: Event<undefined> = this.changed.event;
   private readonly parts: Disposable;
   private readonly roots: Answered<readonly LineageEntry[]>;
+  /** Beneath which entry each is drawn. */
   private parents: ReadonlyMap<LineageEntry, LineageEntry> = new Map<LineageEntry, LineageEntry>();
+  /** What stands on the level of its parent, being the only one to go on from it. */
+  private continuing: ReadonlySet<LineageEntry> = new Set<LineageEntry>();
 
   constructor(
     private readonly client: LanguageClient,
@@ -63,18 +67,21 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
       this.roots,
       instruments.onDidChange(() => void this.roots.look()),
       this.roots.onDidChange(() => {
-        this.parents = new Map(this.roots.value.flatMap(withParents));
+        const first = this.roots.value.flatMap(drawnInLine);
+        this.parents = new Map(first.flatMap(withParents));
+        const heads = new Set([...this.roots.value, ...[...first, ...this.parents.keys()].flatMap(headsBelow)]);
+        this.continuing = new Set([...first, ...this.parents.keys()].filter((entry) => !heads.has(entry)));
         this.changed.fire(undefined);
       }),
     );
   }
 
   getChildren(entry?: LineageEntry): LineageEntry[] {
-    return [...(entry?.children ?? this.roots.value)];
+    return [...(entry ? drawnBelow(entry) : this.roots.value.flatMap(drawnInLine))];
   }
 
   find(kind: LineageEntry['kind'], name: string): LineageEntry | undefined {
-    const all = [...this.roots.value, ...this.parents.keys()];
+    const all = [...this.roots.value.flatMap(drawnInLine), ...this.parents.keys()];
     return all.find((entry) => entry.kind === kind && entry.name === name);
   }
 
@@ -83,15 +90,20 @@ class Lineage implements TreeDataProvider<LineageEntry>, Disposable {
   }
 
   getTreeItem(entry: LineageEntry): TreeItem {
-    const { kind, name, uri, range, children } = entry;
-    const state = children.length > 0 ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.None;
+    const { kind, name, uri, range, parent } = entry;
+    const state = drawnBelow(entry).length > 0 ? TreeItemCollapsibleState.Expanded : TreeItemCollapsibleState.None;
     const item = new TreeItem(name, state);
     // The same entry after an edit, so that it stays open or closed as it was.
     item.id = `${kind} ${name}`;
-    item.iconPath = new ThemeIcon(ICONS[kind]);
+    const continues = parent !== undefined && this.continuing.has(entry);
+    item.iconPath = new ThemeIcon(continues ? 'arrow-small-down' : ICONS[kind]);
     item.contextValue = kind === 'model' || entry.parent === undefined ? kind : `${kind}-with-parent`;
     item.description = describe(entry);
-    item.accessibilityInformation = { label: [KINDS[kind](), name, item.description].filter(Boolean).join(', ') };
+    const from = continues ? l10n.t('comes from {0}', parent) : undefined;
+    item.tooltip = from;
+    item.accessibilityInformation = {
+      label: [KINDS[kind](), name, from, item.description].filter(Boolean).join(', '),
+    };
     const place = this.client.protocol2CodeConverter;
     item.command = {
       command: 'vscode.open',
@@ -135,5 +147,11 @@ function countText({ changes, limit, substitution }: NonNullable<LineageEntry['c
 }
 
 function withParents(entry: LineageEntry): readonly (readonly [LineageEntry, LineageEntry])[] {
-  return entry.children.flatMap((child) => [[child, entry] as const, ...withParents(child)]);
+  return drawnBelow(entry).flatMap((child) => [[child, entry] as const, ...withParents(child)]);
+}
+
+/** The entries at which a level begins or forks: builds, branches, and the bases of a model. */
+function headsBelow({ kind, children }: LineageEntry): readonly LineageEntry[] {
+  const recipes = children.filter((child) => child.kind === 'recipe');
+  return kind === 'recipe' && recipes.length === 1 ? children.filter((child) => child.kind !== 'recipe') : children;
 }

@@ -5,6 +5,7 @@ import { inLine } from '../wording/visible.js';
 import type { Wording } from '../wording/wording.js';
 import type { Escaped } from './border.js';
 import { findingsForGitHub } from './github.js';
+import { isTold, type Talk } from '../checks/talk.js';
 import { whyUnread } from '../disk/troubles.js';
 import { EXIT, type Io, WrongUse } from './io.js';
 import { findingsAsJson } from './json/findings-json.js';
@@ -22,6 +23,8 @@ export interface CheckOptions {
   readonly failOn: Severity;
   readonly watch?: boolean;
   readonly in?: string;
+  /** For people, the usual when not said; a program is told everything. */
+  readonly talk?: Talk;
 }
 
 export async function check(paths: readonly string[], options: CheckOptions, io: Io): Promise<number> {
@@ -56,8 +59,8 @@ async function checkOnce(paths: readonly string[], options: CheckOptions, opener
   const findings = scopes.flatMap(({ shop, uris }) => findingsOfFiles(shop, uris));
   const files = scopes.reduce((sum, { uris }) => sum + uris.length, 0);
   const report = { findings, files };
-  if (options.format === 'text') io.print(findingsAsText(report, styleFor(io)));
-  else io.write(RENDERERS[options.format](report, io.wording));
+  if (options.format === 'text') io.print(findingsAsText(report, styleFor(io), options.talk ?? 'usual'));
+  else io.write(RENDERERS[options.format](narrowed(report, options.talk ?? 'everything'), io.wording));
   if (scopes.some(({ shop }) => shop.unread > 0)) return EXIT.wrongUse;
   return findings.some(({ severity }) => atLeast(severity, options.failOn)) ? EXIT.findings : EXIT.fine;
 }
@@ -77,4 +80,8 @@ async function foldersToWatch(paths: readonly string[], options: CheckOptions, i
     folders.add((await io.files.kindOf(full)) === 'folder' ? full : io.cwd);
   }
   return folders.size > 0 ? [...folders] : [io.cwd];
+}
+
+function narrowed({ findings, files }: CheckReport, talk: Talk): CheckReport {
+  return { findings: findings.filter(({ severity }) => isTold(severity, talk)), files };
 }

@@ -10,11 +10,16 @@ import { styleFor } from './text/style.js';
 
 const COMPARED = ['recipe', 'build', 'model'] as const;
 
-export async function compare(a: string, b: string, options: PlaceOptions, io: Io): Promise<number> {
+export interface CompareOptions extends PlaceOptions {
+  /** What is too small to tell as well. */
+  readonly all?: boolean;
+}
+
+export async function compare(a: string, b: string, options: CompareOptions, io: Io): Promise<number> {
   const shop = await new Opener(io).open(options.in);
   const comparison = io.busy(io.wording.text('Computing both'), () => shop.workshop.compare(a, b));
   if (!comparison) throw noSuchName(sideOf(shop.workshop, a) ? b : a, COMPARED, shop, io);
   if (options.format === 'json') io.write(comparisonAsJson(comparison));
-  else io.print(comparisonAsText(comparison, styleFor(io)));
+  else io.print(comparisonAsText(comparison, styleFor(io), { all: options.all }));
   return EXIT.fine;
 }

@@ -24,9 +24,15 @@ function asText(families: readonly FamilyMember[], style: Style): string {
   return `${table(rows, { indent: 0 }).join('\n')}\n`;
 }
 
+/** Steps to the right only where a line forks: whoever alone goes on from another stands below it. */
 function rowsOf(member: FamilyMember, lead: string, below: string, style: Style): ReturnType<typeof rowOf>[] {
-  const last = member.children.length - 1;
-  const inner = member.children.flatMap((child, i) =>
+  const { kind, children } = member;
+  const [only] = children;
+  if (kind === 'recipe' && only && children.length === 1) {
+    return [rowOf(member, lead, style), ...rowsOf(only, below, below, style)];
+  }
+  const last = children.length - 1;
+  const inner = children.flatMap((child, i) =>
     rowsOf(child, `${below}${i === last ? '└ ' : '├ '}`, `${below}${i === last ? '  ' : '│ '}`, style),
   );
   return [rowOf(member, lead, style), ...inner];

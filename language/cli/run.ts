@@ -2,9 +2,10 @@
 import { Argument, Command, CommanderError, Option } from 'commander';
 import { version } from '../../package.json';
 import { SEVERITIES } from '../checks/finding.js';
+import { TALKS } from '../checks/talk.js';
 import { forTerminal } from './border.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
-import { compare } from './compare-command.js';
+import { compare, type CompareOptions } from './compare-command.js';
 import { demonstrate } from './demo.js';
 import { effects, type EffectsOptions } from './effects-command.js';
 import { format, type FormatOptions } from './format-command.js';
@@ -17,7 +18,7 @@ import { readings } from './readings-command.js';
 import { rules } from './rules-command.js';
 import { sheet, SHEET_FORMATS, type SheetOptions } from './sheet-command.js';
 import { SHEET_KINDS } from '../sheets/sheet.js';
-import { type PlaceOptions, show } from './show-command.js';
+import { type PlaceOptions, show, type ShowOptions } from './show-command.js';
 import { inLine } from '../wording/visible.js';
 import { ways } from './ways-command.js';
 import { languageOf, sentences, Wording } from '../wording/wording.js';
@@ -108,6 +109,9 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
         .choices(SEVERITIES)
         .default('error'),
     )
+    .addOption(
+      new Option('--talk <level>', text('how much is said: what is wrong, what is worth knowing, or everything')).choices(TALKS),
+    )
     .option('--in <folder>', text('read this folder as the shop, and tell only the findings of the paths'))
     .option('--watch', text('check again whenever a recipe file changes'))
     .action((paths: string[], options: CheckOptions) => done(check(paths, options, io)));
@@ -115,13 +119,16 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
   placed(io, program.command('show'))
     .description(text('show everything about a recipe, build, model, wood set, string set or species'))
     .argument('<name>', text('its name'))
-    .action((name: string, options: PlaceOptions) => done(show(name, options, io)));
+    .argument('[part]', text('only this part of it, in full, such as top or bridge.plate'))
+    .option('--all', text('every value and figure, with where it comes from and how it is computed'))
+    .action((name: string, part: string | undefined, options: ShowOptions) => done(show(name, part, options, io)));
 
   placed(io, program.command('compare'))
     .description(text('lay two recipes, builds or models side by side'))
     .argument('<a>', text('name of the one'))
     .argument('<b>', text('name of the other'))
-    .action((a: string, b: string, options: PlaceOptions) => done(compare(a, b, options, io)));
+    .option('--all', text('also what is too small to tell, each with its figures'))
+    .action((a: string, b: string, options: CompareOptions) => done(compare(a, b, options, io)));
 
   placed(io, program.command('effects'), ['text', 'json', 'csv'])
     .description(text('tell what each change did, as far as the builds can say'))

@@ -52,7 +52,7 @@ export function inPlainWords(basis: readonly Basis[], { text }: Wording): string
 
 const WORDS: Readonly<Record<Basis, string>> = {
   measured: english('measured'),
-  recipe: english('recipe'),
+  recipe: english('written down'),
   handbook: english('handbook'),
   assumed: english('assumed'),
 };

@@ -51,9 +51,6 @@ function headOf(workshop: Workshop, kind: 'recipe' | 'model' | 'build', name: st
 /** An instrument's own paths, and those of what was read off it. */
 const KINDS: readonly DefinitionKind[] = ['recipe', 'build'];
 
-/** Computed values on one comment line. The lines break at the same places in every instrument. */
-const ON_A_LINE = 3;
-
 class Page {
   private readonly lines: string[] = [];
   /** Paths of derived quantities by the block they are written at the end of. */
@@ -105,12 +102,9 @@ class Page {
   private computed(block: PartBlock<Value>, depth: number): void {
     const paths = this.derived.get(block.path) ?? [];
     const label = (path: string) => path.slice(block.path === '' ? 0 : block.path.length + 1).replaceAll('.', ' ');
-    for (let i = 0; i < paths.length; i += ON_A_LINE) {
-      const known = paths.slice(i, i + ON_A_LINE).flatMap((path) => {
-        const number = this.number(path);
-        return number === undefined ? [] : [`${label(path)} ${number}`];
-      });
-      if (known.length > 0) this.line(depth, `// ${known.join(' · ')}`);
+    for (const path of paths) {
+      const number = this.number(path);
+      if (number !== undefined) this.line(depth, `// ${label(path)}: ${number}`);
     }
     for (const [missing, without] of this.unknown(paths)) {
       this.line(
@@ -141,14 +135,13 @@ class Page {
   private wood(name: string, depth: number): void {
     const wood = this.workshop.wood(name);
     if (!wood) return;
-    const known = WOOD_FIGURES.flatMap(({ path, label }) => {
+    for (const { path, label } of WOOD_FIGURES) {
       const si = wood.number(path);
       const quantity = wood.derivations.find(path)?.quantity;
-      return si === undefined || !quantity
-        ? []
-        : [`${this.workshop.wording.text(label)} ${writeQuantity(si, quantity.dimension, { unit: quantity.unit })}`];
-    });
-    if (known.length > 0) this.line(depth, `// ${name}: ${known.join(' · ')}`);
+      if (si === undefined || !quantity) continue;
+      const number = writeQuantity(si, quantity.dimension, { unit: quantity.unit });
+      this.line(depth, `// ${this.workshop.wording.text(label)}: ${number}`);
+    }
   }
 }
 
@@ -161,8 +154,8 @@ function someOf(missing: readonly string[], { say }: Wording): string {
 const MOST_MISSING = 4;
 
 const WOOD_FIGURES = [
-  { path: 'density', label: english('density') },
-  { path: 'modulus.along', label: english('stiffness along') },
-  { path: 'modulus.across', label: english('across') },
-  { path: 'modulus.twist', label: english('twist') },
+  { path: 'density', label: english('wood density') },
+  { path: 'modulus.along', label: english('wood stiffness along') },
+  { path: 'modulus.across', label: english('wood stiffness across') },
+  { path: 'modulus.twist', label: english('wood stiffness in twist') },
 ];

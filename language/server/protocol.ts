@@ -140,6 +140,8 @@ export const COMMANDS = {
   showResolved: 'bookmatch.showResolved',
   /** No argument. Asks a few questions, and writes a shop to start from into the open folder. */
   startShop: 'bookmatch.startShop',
+  /** No argument. Opens the walkthrough. */
+  firstSteps: 'bookmatch.firstSteps',
   /** Argument: name. Without it, the instrument at the cursor. Asks what to draw, and how. */
   savePlan: 'bookmatch.savePlan',
   /** Argument: name of a build. Without it, the one at the cursor. Asks stage, what and how much. */

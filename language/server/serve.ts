@@ -96,6 +96,7 @@ export function serve(
   };
   let watches = false;
   let hasFolders = false;
+  const shown = { lenses: true, hints: true };
   let refreshes = { hints: false, lenses: false, tokens: false };
   // What the solver found out stands in hints and lenses too, and without an edit the editor would not ask for those again.
   const askAnew = () => {
@@ -116,11 +117,14 @@ export function serve(
       lenses: codeLens?.refreshSupport ?? false,
       tokens: semanticTokens?.refreshSupport ?? false,
     };
-    settings = settingsOf(connection, params.capabilities, (severities) => {
-      session.grade(severities);
+    settings = settingsOf(connection, params.capabilities, (wishes) => {
+      session.grade(wishes.grades);
+      const isShownAnew = wishes.lenses !== shown.lenses || wishes.hints !== shown.hints;
+      Object.assign(shown, { lenses: wishes.lenses, hints: wishes.hints });
+      if (isShownAnew) askAnew();
       news();
     });
-    answerRequests({ ...ports, client: params.capabilities }, planFiles);
+    answerRequests({ ...ports, client: params.capabilities, shown }, planFiles);
     hasFolders = params.capabilities.workspace?.workspaceFolders ?? false;
     return CAPABILITIES;
   });

@@ -10,6 +10,8 @@ export interface Serving extends Answers {
   readonly versionOf: (uri: string) => number | null;
   /** What the editor can do. */
   readonly client: ClientCapabilities;
+  /** What the person wants to see beside the text; may change at any time. */
+  readonly shown: { readonly lenses: boolean; readonly hints: boolean };
   /** Calls back whenever a text open in the editor is closed. */
   readonly closed: (listener: (uri: string) => void) => void;
 }

@@ -19,17 +19,15 @@ import { ENGLISH, type Wording } from '../wording/wording.js';
 import type { FileFacts } from '../facts/facts.js';
 import type { FolderReader } from './recipe-folder.js';
 import { StoredTexts } from './stored-texts.js';
-import { graded, type Severities } from './severity-setting.js';
+import { AS_THEY_ARE, graded, type Grades } from './severity-setting.js';
 
 /** What there is once the language is known. */
 interface Opened {
   readonly workshop: OpenWorkshop;
   readonly desk: Desk;
-  readonly severities: Input<'', Severities>;
+  readonly grades: Input<'', Grades>;
   readonly diagnostics: Query<string, readonly Diagnostic[]>;
 }
-
-const NONE_SET: Severities = new Map();
 
 export class Session {
   private spoken = ENGLISH;
@@ -80,13 +78,13 @@ export class Session {
     });
     const { shelf, workshop, checks } = opened;
     const desk = { shelf, workshop, checks, text: (uri: string) => this.typed.get(uri) ?? this.stored.get(uri) };
-    const severities = shelf.memo.input<'', Severities>();
+    const grades = shelf.memo.input<'', Grades>();
     const diagnostics = shelf.memo.query(
       'diagnostics',
-      (uri: string) => diagnosticsOf(desk, graded(checks.file(uri), severities.get('') ?? NONE_SET)),
+      (uri: string) => diagnosticsOf(desk, graded(checks.file(uri), grades.get('') ?? AS_THEY_ARE)),
       { isBoundToKey: true, equal: isSameData, marked: (uri) => void this.stale.add(uri) },
     );
-    this.opened = { workshop: opened, desk, severities, diagnostics };
+    this.opened = { workshop: opened, desk, grades, diagnostics };
     return this.opened;
   }
 
@@ -183,14 +181,14 @@ export class Session {
     return this.desk.shelf.file(uri) !== undefined;
   }
 
-  /** What a person set, by the code of a finding. */
-  grade(severities: Severities): void {
-    this.open().severities.set('', severities);
+  /** How a person wants findings told. */
+  grade(grades: Grades): void {
+    this.open().grades.set('', grades);
   }
 
   /** Of one file, as grave as the person wants them. */
   findings(uri: string): readonly Finding[] {
-    return graded(this.desk.checks.file(uri), this.open().severities.get('') ?? NONE_SET);
+    return graded(this.desk.checks.file(uri), this.open().grades.get('') ?? AS_THEY_ARE);
   }
 
   /** The same as an editor shows them, remembered. */
@@ -216,7 +214,7 @@ export class Session {
 
   /** While folders are being read: only what no other file has a part in. */
   diagnosticsOfText(uri: string): readonly Diagnostic[] {
-    const findings = graded(this.desk.checks.text(uri), this.open().severities.get('') ?? NONE_SET);
+    const findings = graded(this.desk.checks.text(uri), this.open().grades.get('') ?? AS_THEY_ARE);
     return diagnosticsOf(this.desk, findings);
   }
 

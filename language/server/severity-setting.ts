@@ -1,6 +1,7 @@
-/** The setting `bookmatch.severity`: how grave each finding is to the person, by its code. */
+/** The settings `bookmatch.severity`, how grave each finding is to the person, by its code, and `bookmatch.talk`, how much is said. */
 import { type Finding, SEVERITIES, type Severity } from '../checks/finding.js';
 import { CODES } from '../checks/rules.js';
+import { inEditor, type Talk, TALKS } from '../checks/talk.js';
 
 export const SEVERITY_SECTION = 'bookmatch.severity';
 
@@ -20,11 +21,25 @@ export function readSeverities(setting: unknown): Severities {
   );
 }
 
-/** The findings as the person wants them. */
-export function graded(findings: readonly Finding[], severities: Severities): readonly Finding[] {
-  if (severities.size === 0) return findings;
+/** How findings are wanted: each as grave as set, and in all as much as set. */
+export interface Grades {
+  readonly severities: Severities;
+  readonly talk: Talk;
+}
+
+export const AS_THEY_ARE: Grades = { severities: new Map(), talk: 'usual' };
+
+/** What is no level counts as the usual one. */
+export function readTalk(setting: unknown): Talk {
+  return TALKS.find((talk) => talk === setting) ?? 'usual';
+}
+
+/** The findings as the person wants them. What was set for one code stands before how much is said in all. */
+export function graded(findings: readonly Finding[], { severities, talk }: Grades): readonly Finding[] {
+  if (severities.size === 0 && talk === 'usual') return findings;
   return findings.flatMap((finding) => {
-    const severity = severities.get(finding.code) ?? finding.severity;
+    const severity = severities.get(finding.code);
+    if (severity === undefined) return inEditor(finding, talk) ?? [];
     return severity === 'off' ? [] : [severity === finding.severity ? finding : { ...finding, severity }];
   });
 }

@@ -39,6 +39,20 @@ export function cited(source: string, { text, say }: Pick<Wording, 'text' | 'say
   }
 }
 
+/** In the middle of a sentence: the title of a book is told; pages of makers are only called that, since the hover names them. */
+export function citedInBrief(source: string, wording: Pick<Wording, 'text' | 'say'>): string {
+  const all = [...new Set(source.split('; '))];
+  const titles = all.filter((one) => !isAddress(one)).map((one) => cited(one, wording));
+  const pages = all.length - titles.length;
+  if (pages === 0) return titles.length <= 2 ? titles.join('; ') : wording.say`${titles[0] ?? ''} and others`;
+  return pages === 1 ? wording.text('a maker’s published figure') : wording.text('makers’ published figures');
+}
+
+/** `example.com`, or that with a remark behind it. */
+function isAddress(source: string): boolean {
+  return /^[\w-]+(\.[\w-]+)+( \(|,|$)/.test(source);
+}
+
 /** The smallest pieces of a source that may be looked up. */
 export function fragmentsOf(source: string): readonly string[] {
   return source.split(PARTING).flatMap((piece) => piece.split(MARKS));

@@ -12,7 +12,7 @@ describe('cautions', () => {
     const { message, severity } = finding(check('wood old-1 is brazilian-rosewood { use: veneer }'), 'trade-caution');
     expect(message).toMatch(/Looked up \d{4}-\d{2}/);
     expect(message).not.toMatch(/you comply|is legal|is safe/i);
-    expect(severity).toBe('information');
+    expect(severity).toBe('hint');
   });
 
   it('warn whoever is sensitised, through the set to its species and from the family to its members', () => {

@@ -21,7 +21,7 @@ describe('a request', () => {
       order(
         'bracing',
         '    request 2026-04-28 { add cutaway { kind: venetian  depth: 65 mm }  nut.width: 46 mm  finish.sheen: satin }',
-        '  //^^^^^^^^^^^^^^^^^^ request-breaks-trial: breaks the trial of back.thickness: cutaway would be heard as well.',
+        '  //^^^^^^^^^^^^^^^^^^ request-breaks-trial: This guitar was to show what back.thickness does: cutaway would be heard as well.',
       ),
       'request-too-late',
       'request-costly',

@@ -69,7 +69,7 @@ describe('implausible values', () => {
   it('are asked about with the usual range, its source, and the unit that would fit', () => {
     const checked = check(recipe('top.thickness: 0.110 mm'));
     expect(finding(checked, 'implausible').message).toBe(
-      '0.110 mm is below the usual for top.thickness: 1.8 to 3.6 mm (gitarist.su and others). Did you mean 0.110 in = 2.79 mm?',
+      '0.110 mm is below the usual for top.thickness: 1.8 to 3.6 mm (makers’ published figures). Did you mean 0.110 in = 2.79 mm?',
     );
     expect(fixed(checked, 'implausible', 'Write 0.110 in')).toBe(recipe('top.thickness: 0.110 in'));
   });

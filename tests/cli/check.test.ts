@@ -205,3 +205,30 @@ describe('check --watch', () => {
     expect(code).toBe(0);
   });
 });
+
+describe('how much is said', () => {
+  const shop = {
+    'a.bookmatch': 'wood rosewood-4 is indian-rosewood { use: back }\nmodel m { top.thickness: 0.110 mm }\n',
+  };
+  it('usually leaves hints out and says how many, cautions by name', async () => {
+    const { out } = await bookmatch(shop, 'check');
+    expect(out).toContain('implausible');
+    expect(out).not.toContain('dust-caution');
+    expect(out).toMatch(/^\d more with --talk everything, 2 of them cautions$/m);
+  });
+
+  it('everything means everything', async () => {
+    const { out } = await bookmatch(shop, 'check', '--talk', 'everything');
+    expect(out).toContain('dust-caution');
+    expect(out).not.toContain('--talk everything');
+  });
+
+  it('a program is told everything unless it says otherwise', async () => {
+    const codes = async (...args: readonly string[]) =>
+      (JSON.parse((await bookmatch(shop, 'check', '--format', 'json', ...args)).out) as { findings: { code: string }[] }).findings.map(
+        ({ code }) => code,
+      );
+    expect(await codes()).toContain('dust-caution');
+    expect(await codes('--talk', 'quiet')).toEqual(['implausible']);
+  });
+});

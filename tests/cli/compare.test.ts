@@ -85,16 +85,22 @@ describe('compare, as text', () => {
     expect(out).toContain('corrie-2 comes from corrie-1.');
     expect(out).toMatch(/^ {2}top\.wood +spruce-1 +spruce-2$/m);
     expect(out).toMatch(/^ {2}top\.thickness +2\.8 mm +2\.66 mm +solved by a hold$/m);
-    expect(out).toMatch(/^ {2}top\.mass +154 g +139 g +−14\.3 g +−9\.3 % +can be told apart$/m);
+    expect(out).toMatch(/^ {2}top\.mass +154 g +139 g +−14\.3 g +−9\.3 % +◂···──┼──····$/m);
     expect(out).toMatch(/^ {6}top\.thickness −[\d.]+ g · top\.wood −[\d.]+ g$/m);
-    expect(out).toMatch(/body\.volume .*too small to tell: it would take [\d.]+ L/);
+    expect(out).toMatch(/^ {2}──┼── what comes about anyway; a dot beyond it can be told apart$/m);
+    // What is too small takes one line, however much of it there is.
+    expect(out.match(/too small to tell/gi)).toHaveLength(1);
+    expect(out).not.toMatch(/^ {2}body\.volume/m);
+    const { out: all } = await bookmatch(SMALL_SHOP, 'compare', 'corrie-1', 'corrie-2', '--all');
+    expect(all).toMatch(/^ {2}body\.volume .*····[─┼●]{5}····$/m);
+    expect(all).not.toMatch(/too small to tell/i);
     expect(out).toMatch(/The same in both: \d+ computed values\./);
   });
 
   it('a recipe beside what was made of it', async () => {
     const { out } = await bookmatch(SMALL_SHOP, 'compare', 'corrie-1', 'no-1');
     expect(out).toMatch(/^ {2}top\.thickness +2\.8 mm +2\.81 mm$/m);
-    expect(out).toMatch(/too small to tell/);
+    expect(out).toMatch(/Too small to tell: /);
   });
 
   it('a thing beside itself', async () => {

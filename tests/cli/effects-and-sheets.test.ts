@@ -24,7 +24,7 @@ describe('effects', () => {
     expect(code).toBe(0);
     expect(out).toContain('no-4, corrie-2: top.thickness');
     expect(out).toContain('against no-1, no-2 and no-3');
-    expect(out).toMatch(/resonance\.top day-1 +170 Hz +182 Hz +−12 Hz +lower +±5 Hz +– +can be told apart/);
+    expect(out).toMatch(/resonance\.top day-1 +170 Hz +182 Hz +−12 Hz +lower +±5 Hz +– +stands out/);
     expect(out).toContain('bracing.wood is billet-2 in no-4 and billet-1 in no-3: no recipe declares it.');
     // Replicates show no effect.
     expect(out).not.toMatch(/^no-[123],/m);

@@ -52,7 +52,7 @@ describe('effects --model', () => {
   it('tells what can be told apart, what each change did, and what to change next', async () => {
     const { out, code } = await bookmatch(SHOP, 'effects', '--model', 'corrie');
     expect(code).toBe(0);
-    expect(out).toContain('5 builds, 2 effects to find beside the value they start from; 2 of them can be told apart.');
+    expect(out).toContain('5 builds, 2 effects to find beside the value they start from; 2 of them stand by themselves.');
     expect(out).toMatch(
       /bracing\.wood +billet-1 → billet-2 +always moved together with top\.thickness 2\.6 mm; no recipe/,
     );
@@ -61,7 +61,7 @@ describe('effects --model', () => {
     );
     expect(out).toMatch(/bridge\.mass 22 g +– +\+1\.0 ± 5\.0 Hz +\+1\.0 ± 5\.0 Hz +not distinguishable/);
     expect(out.replaceAll(/\s+/g, ' ')).toContain(
-      'Then these could be told apart as well: top.thickness 2.6 mm and bracing.wood billet-2.',
+      'Then these would be separate as well: top.thickness 2.6 mm and bracing.wood billet-2.',
     );
   });
 

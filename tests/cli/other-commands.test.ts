@@ -7,10 +7,25 @@ describe('lineage', () => {
     const { out, code } = await bookmatch(SMALL_SHOP, 'lineage');
     expect(code).toBe(0);
     expect(out.trimEnd().split('\n')).toEqual([
-      'corrie          model',
-      '└ corrie-1      base recipe        built: no-1',
-      '  └ corrie-2    1 change counted',
-      '    └ corrie-3  2 changes counted',
+      'corrie      model',
+      '└ corrie-1  base recipe        built: no-1',
+      '  corrie-2  1 change counted',
+      '  corrie-3  2 changes counted',
+    ]);
+  });
+
+  it('goes a step to the right only where a line forks', async () => {
+    const forks = 'recipe a from corrie-2 { }\nrecipe b from a { }\nrecipe c from corrie-1 { }\n';
+    const { out } = await bookmatch({ ...SMALL_SHOP, 'forks.bookmatch': forks }, 'lineage');
+    const names = out.trimEnd().split('\n');
+    expect(names.map((line) => line.replace(/ {2,}(model|base|no change|1 change|2 changes).*/, ''))).toEqual([
+      'corrie',
+      '└ corrie-1',
+      '  ├ c',
+      '  └ corrie-2',
+      '    ├ a',
+      '    │ b',
+      '    └ corrie-3',
     ]);
   });
 

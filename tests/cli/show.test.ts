@@ -99,16 +99,37 @@ describe('show, as JSON', () => {
 
 describe('show, as text', () => {
   it('a recipe: its line, its values with where they come from, what it computes to, what is missing', async () => {
-    const { out, code } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2');
+    const { out, code } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2', '--all');
     expect(code).toBe(0);
     expect(out).toMatch(/^recipe corrie-2 from corrie-1 {2}recipes\/corrie-line\.bookmatch:6$/m);
     expect(out).toContain('corrie-1 → corrie-2');
     expect(out).toMatch(/^ {2}top\.wood +spruce-2 +changed here, line 8$/m);
     expect(out).toMatch(/^ {2}top\.thickness +2\.66 mm +solved by a hold in corrie-2, line 9$/m);
     expect(out).toMatch(/^ {2}scale +645 mm +corrie, corrie\.bookmatch:4$/m);
-    expect(out).toMatch(/^ {2}top\.mass +[\d.]+ ± [\d.]+ g +from measured wood, recipe$/m);
+    expect(out).toMatch(/^ {2}top\.mass +[\d.]+ ± [\d.]+ g +from measured wood, what is written$/m);
     expect(out).toMatch(/^ {2}.*strings\.total-tension\b.*: needs strings$/m);
     expect(out).toContain('the shop is taken to be at 45 %RH');
+  });
+
+  it('a recipe in short: what it says itself, what is heard or weighed, no formula, and how to see the rest', async () => {
+    const { out } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2');
+    expect(out).toMatch(/^ {2}top\.wood +spruce-2 +changed here, line 8$/m);
+    expect(out).toMatch(/^ {2}top\.mass +[\d.]+ ± [\d.]+ g$/m);
+    expect(out).not.toMatch(/^ {2}scale /m);
+    expect(out).not.toContain('ρ·A·h');
+    expect(out).toMatch(/\d+ more values come from its line\. Everything, .*bookmatch show corrie-2\s--all/s);
+    const { out: all } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2', '--all');
+    expect(out.split('\n').length).toBeLessThan(all.split('\n').length / 2);
+  });
+
+  it('one part of it, in full, and a part that is not there with those that are', async () => {
+    const { out } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2', 'top');
+    expect(out).toMatch(/^ {2}top\.mass +[\d.]+ ± [\d.]+ g +from measured wood/m);
+    expect(out).toContain('m = ρ·A·h');
+    expect(out).not.toMatch(/^ {2}(scale|bridge|body)\b/m);
+    const { err, code } = await bookmatch(SMALL_SHOP, 'show', 'corrie-2', 'topp');
+    expect(err).toMatch(/corrie-2 has nothing under topp\. It has .*\btop\b/);
+    expect(code).toBe(2);
   });
 
   it('a build: what was measured beside what is computed', async () => {

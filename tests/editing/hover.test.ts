@@ -37,7 +37,12 @@ describe('a property', () => {
   });
 
   it('gives the plausible range for this form and wood, with its source', () => {
-    expect(thinner).toMatch(/- Plausible for om, sitka-spruce: 2\.4 mm to 3\.2 mm, typically 2\.8 mm \(.+\)\./);
+    expect(thinner).toMatch(/^Usually, for om, sitka-spruce: 2\.4 mm to 3\.2 mm, typically 2\.8 mm .*\\\[1, 2, 3/m);
+    // Sources stand at the foot, one of them a link.
+    expect(thinner.split("\n").at(-1)).toMatch(/^\\\[1\\\] \[[\w.]+\]\(https:\/\/[\w.]+\) · \\\[2\\\] /);
+    expect(thinner.match(/\]\(/g)).toHaveLength(1);
+    // What moving it does comes before where it is from.
+    expect(thinner.indexOf("less moves")).toBeLessThan(thinner.indexOf("- Changed here"));
   });
 
   it('says how a change of it is counted', () => {
@@ -107,7 +112,7 @@ describe('a computed quantity', () => {
       /\*\*bridge\.torque\*\* = \d\.\d\d ± \d\.\d\d N·m \(\d+\.\d lbf·in\); ± one standard uncertainty/,
     );
     expect(torque).toContain('`M = ΣT × string height over the top`');
-    expect(row(torque, 'bridge.height')).toEqual(['9 mm', 'recipe']);
+    expect(row(torque, 'bridge.height')).toEqual(['9 mm', 'written down']);
     expect(row(torque, 'strings.total-tension')[1]).toContain('assumed');
   });
 
@@ -122,7 +127,7 @@ describe('a computed quantity', () => {
     );
     expect(row(held, 'top.wood.modulus.along')).toEqual(['9.1 GPa', 'measured']);
     expect(row(held, 'top.wood.poisson')).toEqual(['0.422', 'handbook']);
-    expect(row(held, 'top.thickness')).toEqual(['2.96 mm', 'recipe']);
+    expect(row(held, 'top.thickness')).toEqual(['2.96 mm', 'written down']);
     expect(held).toContain('- In v-31: 20 N·m (the same).');
   });
 

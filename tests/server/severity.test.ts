@@ -1,7 +1,14 @@
 /** The severity of each finding can be set, and set anew. */
 import { readFileSync } from 'node:fs';
 import { afterEach, describe, expect, it } from 'vitest';
-import { type CodeAction, CodeActionRequest, type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver/node';
+import {
+  type CodeAction,
+  CodeActionRequest,
+  CodeLensRequest,
+  type Diagnostic,
+  DiagnosticSeverity,
+  InlayHintRequest,
+} from 'vscode-languageserver/node';
 import { readSeverities, severitySchema } from '../../language/server/severity-setting.js';
 import { type Editor, openEditor, placeOf } from './client.js';
 import { LINE, LINE_URI, SHOP } from './shop.js';
@@ -66,6 +73,58 @@ it('a finding that is off has no fixes either', async () => {
 it('an editor without settings gets every finding as it is', async () => {
   ({ editor } = await openEditor(FILES));
   expect(severityOf('too-many-changes')).toBe(DiagnosticSeverity.Warning);
+});
+
+describe('how much is said', () => {
+  const severitiesOf = (uri: string) => (editor.published.get(uri)?.diagnostics ?? []).map(({ severity }) => severity);
+  const everywhere = () => Object.keys(FILES).flatMap(severitiesOf);
+  const talk = async (level: unknown, severity?: unknown) => {
+    const settings = { 'bookmatch.talk': level, 'bookmatch.severity': severity };
+    ({ editor } = await openEditor(FILES, { workspace: CAN, settings }));
+  };
+
+  it('usually: errors, warnings, remarks, and hints as hints', async () => {
+    await talk(undefined);
+    expect(everywhere()).toContain(DiagnosticSeverity.Hint);
+    expect(everywhere()).toContain(DiagnosticSeverity.Warning);
+  });
+
+  it('quiet: what is wrong and nothing else; what is set for one code stands before it', async () => {
+    await talk('quiet', { substitution: 'hint' });
+    expect(new Set(everywhere())).not.toContain(DiagnosticSeverity.Information);
+    expect(everywhere()).toContain(DiagnosticSeverity.Warning);
+    const hints = [...editor.published.values()].flatMap(({ diagnostics }) =>
+      diagnostics.filter(({ severity }) => severity === DiagnosticSeverity.Hint).map(({ code }) => code),
+    );
+    expect(new Set(hints)).toEqual(new Set(hints.length > 0 ? ['substitution'] : []));
+  });
+
+  it('everything: hints stand in the list like remarks, and go back when it is set anew', async () => {
+    await talk('everything');
+    expect(everywhere()).not.toContain(DiagnosticSeverity.Hint);
+    expect(everywhere()).toContain(DiagnosticSeverity.Information);
+    editor.settings['bookmatch.talk'] = 'usual';
+    await editor.settled(() => editor.configured());
+    expect(everywhere()).toContain(DiagnosticSeverity.Hint);
+  });
+});
+
+it('lenses and hints behind the lines can be switched off, and the editor asks for them anew', async () => {
+  await start();
+  const whole = { start: { line: 0, character: 0 }, end: { line: 99, character: 0 } };
+  const shown = async () => {
+    const textDocument = { uri: LINE_URI };
+    const lenses = await editor.connection.sendRequest(CodeLensRequest.type, { textDocument });
+    const hints = await editor.connection.sendRequest(InlayHintRequest.type, { textDocument, range: whole });
+    return { lenses: (lenses ?? []).length > 0, hints: (hints ?? []).length > 0 };
+  };
+  expect(await shown()).toEqual({ lenses: true, hints: true });
+  editor.settings['bookmatch.lenses'] = false;
+  await editor.settled(() => editor.configured());
+  expect(await shown()).toEqual({ lenses: false, hints: true });
+  editor.settings['bookmatch.hints'] = false;
+  await editor.settled(() => editor.configured());
+  expect(await shown()).toEqual({ lenses: false, hints: false });
 });
 
 describe('whatever stands in the settings', () => {

@@ -18,13 +18,14 @@ it('in the terminal', async () => {
   const commands = [
     '--help',
     ...COMMANDS.map((name) => `${name} --help`),
-    ...['check', 'rules', 'lineage', 'format --check', 'show six-1'],
-    ...['sitka-33', 'sitka-spruce', 'light-12'].map((name) => `show ${name}`),
+    ...['check --talk everything', 'check', 'rules', 'lineage', 'format --check', 'show six-1'],
+    ...['sitka-33', 'sitka-spruce', 'light-12'].map((name) => `show ${name} --all`),
+    'show sitka-33',
   ];
   // These ask the plate solver.
   const slow = [
-    ...['effects', 'effects no-38', 'effects --model vennick', 'compare no-31 no-38', 'compare vennick-31 vennick-40'],
-    ...['no-38', 'vennick', 'old-vennick'].map((name) => `show ${name}`),
+    ...['effects', 'effects no-38', 'effects --model vennick', 'compare no-31 no-38', 'compare vennick-31 vennick-40', 'compare no-31 no-38 --all'],
+    ...['no-38', 'vennick', 'old-vennick'].flatMap((name) => [`show ${name}`, `show ${name} --all`]),
   ];
   const said = await saidInTerminal(SHOP, WORDS, THOROUGH ? [...commands, ...slow] : commands);
   // What was asked for is named in the complaint.
@@ -63,7 +64,7 @@ it('would be found', async () => {
   const without = Object.fromEntries(
     Object.entries(WORDS).filter(([english]) => !english.startsWith('A substitution')),
   );
-  const said = await saidInTerminal(SHOP, without, ['check']);
+  const said = await saidInTerminal(SHOP, without, ['check --talk everything']);
   expect(plainIn(said, SHOP).join()).toContain('A substitution, not counted');
 });
 

@@ -2,7 +2,7 @@ import { expect } from 'vitest';
 import { sideOf, waitForDiff } from './diff.js';
 import { clickOn, visibleText } from './editor.js';
 import { journey } from './journey.js';
-import { picture, walkthroughPicture } from './picture.js';
+import { picture } from './picture.js';
 import { asks, choose, goToLine, openFile, runAskingCommand, runCommand } from './quick-input.js';
 import { lineOf } from './shop.js';
 
@@ -20,7 +20,6 @@ journey('a recipe beside its parent, both written out in full, in the diff edito
   await page.locator('.diff-hidden-lines .center:visible').first().waitFor();
   await page.mouse.move(24, 560);
   await picture(page, 'comparison');
-  await walkthroughPicture(page, 'change', page.locator('.editor-group-container.active'));
   // The choice holds for every comparison until it is taken back.
   await page.locator('.editor-actions [aria-label*="Collapse Unchanged Regions"]').click();
 });

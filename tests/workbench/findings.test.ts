@@ -21,6 +21,21 @@ journey('two changes at once are found, and named in the Problems panel', async 
   await picture(page, 'findings');
 });
 
+journey('a shop in which all is well shows no squiggle: hints mark a word, and nothing is underlined', async (page) => {
+  await openFile(page, RECIPES);
+  await goToLine(page, lineOf(RECIPES, 'recipe vennick-40'));
+  await waitForSquiggle(page, 'warning');
+  for (const recipe of ['vennick-31', 'vennick-34', 'vennick-37', 'vennick-42']) {
+    await goToLine(page, lineOf(RECIPES, `recipe ${recipe}`));
+    const inView = await visibleText(page);
+    if (!inView.includes('recipe vennick-40')) {
+      await expect.poll(() => page.locator('.squiggly-warning, .squiggly-error').count(), { timeout: 10_000 }).toBe(0);
+    }
+    expect(await page.locator('.squiggly-info').count()).toBe(0);
+  }
+  await picture(page, 'calm');
+});
+
 journey('a fix groups the two as one tweak, and the warning is gone', async (page) => {
   await openFile(page, RECIPES);
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-40'));

@@ -9,12 +9,20 @@ export async function picture(page: Page, name: string): Promise<void> {
   await page.screenshot({ path: join(folder, file), animations: 'disabled' });
 }
 
-/** A part of the page for a step of the walkthrough, which finds it among the extension's own pictures. */
-export async function walkthroughPicture(page: Page, step: string, part: Locator): Promise<void> {
+/** Whether pictures are wanted anew. */
+export const TAKES_PICTURES = process.env['BOOKMATCH_PICTURES'] !== undefined;
+
+/** A part of the page for a step of the walkthrough, which finds it among the extension's own pictures, in two themes. */
+export async function walkthroughPicture(
+  page: Page,
+  step: string,
+  theme: 'light' | 'dark',
+  part: Locator,
+): Promise<void> {
   const box = await part.boundingBox();
   if (!box) throw new Error(`Nothing to be seen for the step "${step}".`);
-  const path = join(PICTURES === undefined ? KEPT : 'extension/pictures', `walkthrough-${step}.png`);
-  const size = { width: Math.min(box.width, 760), height: Math.min(box.height, 460) };
+  const path = join(PICTURES === undefined ? KEPT : 'extension/pictures', `walkthrough-${step}-${theme}.png`);
+  const size = { width: Math.min(box.width, 900), height: Math.min(box.height, 560) };
   await page.screenshot({ path, clip: { x: box.x, y: box.y, ...size }, animations: 'disabled' });
 }
 

@@ -25,6 +25,15 @@ export async function runAskingCommand(page: Page, title: string, question: stri
   await asks(page, question);
 }
 
+/** Titles of the commands the palette offers that begin so, in the order of the alphabet. */
+export async function commandsOnOffer(page: Page, beginning: string): Promise<readonly string[]> {
+  await type(page, `>${beginning}`);
+  const rows = await page.locator(`${ROW} .monaco-icon-label-container`).allInnerTexts();
+  await page.keyboard.press('Escape');
+  const titles = rows.map((row) => row.split('\n')[0]!.trim()).filter((row) => row.startsWith(beginning));
+  return [...new Set(titles)].sort();
+}
+
 /** Put the cursor at the start of a line, counted from 1. */
 export async function goToLine(page: Page, line: number): Promise<void> {
   await enter(page, `:${line}`);

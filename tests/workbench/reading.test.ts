@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { clickOn, hoverOver, visibleText, whereIs } from './editor.js';
 import { journey } from './journey.js';
-import { picture, walkthroughPicture } from './picture.js';
+import { picture } from './picture.js';
 import { goToLine, openFile } from './quick-input.js';
 import { lineOf } from './shop.js';
 
@@ -14,7 +14,6 @@ journey('the hover of a derived quantity gives its value, formula and source', a
   const hover = await hoverOver(page, 'hold top.stiffness.along', 'along');
   expect(hover).toMatch(/\d+\.\d+ ± \d+\.\d+ N·m/);
   await picture(page, 'hover');
-  await walkthroughPicture(page, 'read', page.locator('.editor-group-container.active'));
 });
 
 journey('the solved value of a hold stands beside it', async (page) => {

@@ -26,7 +26,7 @@ recipe tarn-2 from tarn-1 { because "Lighter."  change top.thickness: 2.85 mm ->
 
 export const NOT_DISTINGUISHABLE: Rule = {
   code: 'not-distinguishable',
-  severity: 'information',
+  severity: 'hint',
   title: 'A difference that builds alike would show too',
   reason:
     'Two guitars built to one recipe do not sound at the same hertz. A difference smaller than that scatter is no effect of the change, however much one would like it to be. Until there are replicates, a stated share stands in for the scatter.',

@@ -72,7 +72,9 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
     const recipe = definition.relation && workshop.instrument(definition.relation.target.text);
     if (!recipe) return;
     const { variables, total } = workshop.count(recipe.name);
-    const trial = variables.filter(({ verdict }) => verdict === 'counted').map(({ variable }) => variable.label);
+    const trial = variables
+      .filter(({ verdict }) => verdict === 'counted')
+      .map(({ variable: { label } }) => (label.startsWith('with ') ? say`the package ${label.slice(5)}` : label));
     if (total === 0) return;
     for (const [request, lines] of byRequest(definition, workshop)) {
       const counted = new Set(lines.filter((one) => isCounted(one, workshop)).map((one) => topOf(one, workshop)));
@@ -83,7 +85,7 @@ export const REQUEST_BREAKS_TRIAL: Rule = {
       if (counted.size === 0) continue;
       report(
         headOf(request),
-        say`This breaks the trial of ${some(trial)}: ${some([...counted])} would be heard as well. Mark the build \`attribution: no\`.`,
+        say`This guitar was to show what ${some(trial)} does: ${some([...counted])} would be heard as well. Mark the build \`attribution: no\`.`,
       );
     }
   },

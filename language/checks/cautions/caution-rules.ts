@@ -1,4 +1,7 @@
-/** Cautions, each once at the place it matters: what can hurt someone or break a law. They advise; they certify nothing. */
+/**
+ * Cautions, each once at the place it matters: what can hurt someone or break a law. They advise; they certify nothing.
+ * Nothing is wrong with the line they stand at, so they are hints; hovers and sheets say them as well.
+ */
 import { cautionsOnQuantity, cautionsOnValue } from '../../catalogue/cautions.js';
 import type { Definition, Span, Value } from '../../facts/facts.js';
 import type { Workshop } from '../../recipes/workshop.js';
@@ -43,7 +46,7 @@ model tarn { back.wood: black-walnut }`,
 
 export const DUST_CAUTION: Rule = {
   code: 'dust-caution',
-  severity: 'information',
+  severity: 'hint',
   title: 'A wood whose dust can make people ill',
   reason:
     'Some woods sensitise skin, eyes or lungs, a few people for life. It is said once for each species in a folder. Ask a doctor, and follow the rules on dust where you are.',
@@ -58,10 +61,7 @@ export const DUST_CAUTION: Rule = {
       report(
         span,
         say`${species.name.text}: ${sentence(text(dust))} Take its dust off at the source and wear a mask.`,
-        {
-          severity: dust.includes('(mild)') ? 'hint' : 'information',
-          related: [{ place: { definition: species, span: species.name.span }, message: say`with its source` }],
-        },
+        { related: [{ place: { definition: species, span: species.name.span }, message: say`with its source` }] },
       );
     }
   },
@@ -69,7 +69,7 @@ export const DUST_CAUTION: Rule = {
 
 export const TRADE_CAUTION: Rule = {
   code: 'trade-caution',
-  severity: 'information',
+  severity: 'hint',
   title: 'A wood whose trade is regulated',
   reason:
     'Some woods need papers before they, or the guitar, cross a border. It is said once for each species in a folder, with the day it was looked up. Listings change: ask your national authority.',
@@ -90,7 +90,7 @@ export const TRADE_CAUTION: Rule = {
 
 export const MATERIAL_CAUTION: Rule = {
   code: 'material-caution',
-  severity: 'information',
+  severity: 'hint',
   title: 'A material to handle with care',
   reason:
     'Finishes burn or harm the lungs, some glues sensitise, bone and shell make sharp dust. One short word where the material is chosen; the maker’s data sheet says the rest.',
@@ -118,7 +118,7 @@ export const MATERIAL_CAUTION: Rule = {
 
 export const DESIGN_AID: Rule = {
   code: 'design-aid',
-  severity: 'information',
+  severity: 'hint',
   title: 'A figure that is an aid, not a promise',
   reason:
     'Strength, tension and rotation are computed from simple formulas. They help to compare one guitar with another; none shows that a top will survive.',
@@ -188,3 +188,8 @@ function isOrHolds(text: string, item: string): boolean {
 function sentence(text: string): string {
   return /[.?!]$/.test(text) ? text : `${text}.`;
 }
+
+/** The codes of what advises care. */
+export const CAUTION_CODES: ReadonlySet<string> = new Set(
+  [SENSITISED, DUST_CAUTION, TRADE_CAUTION, MATERIAL_CAUTION, DESIGN_AID].map(({ code }) => code),
+);

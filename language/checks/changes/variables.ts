@@ -40,7 +40,7 @@ recipe tarn-2 from tarn-1 { because "A red ring."  with ember }`,
 
 export const SUBSTITUTION: Rule = {
   code: 'substitution',
-  severity: 'information',
+  severity: 'hint',
   title: 'Another set of the same wood, held to the same stiffness',
   reason:
     'Every guitar has its own set of wood. Another set of the same species that comes out alike within what the shop can tell apart is no experiment and is not counted; what remains of a difference is reported.',
@@ -68,7 +68,7 @@ recipe tarn-2 from tarn-1 {
 
 export const OTHER_WOOD: Rule = {
   code: 'other-wood',
-  severity: 'information',
+  severity: 'hint',
   title: 'Another wood that makes a difference',
   reason:
     'Wood is given, not chosen freely: what matters is what another set does to stiffness and mass. Holding the stiffness leaves the mass as the only difference.',

@@ -12,7 +12,7 @@ import { EVERY_KIND, type Rule } from '../rule.js';
 import { sentences, type Wording } from '../../wording/wording.js';
 import { suggestion } from '../phrases.js';
 import { fits } from '../sound-value.js';
-import { cited } from '../../wording/cited.js';
+import { citedInBrief } from '../../wording/cited.js';
 
 export const IMPLAUSIBLE: Rule = {
   code: 'implausible',
@@ -38,7 +38,7 @@ export const IMPLAUSIBLE: Rule = {
           workshop.wording,
         ) || say`Is it meant?`;
       const span = usual(range, value, workshop.wording);
-      const source = sourceOf(range, workshop.wording);
+      const source = citedInBrief(range.source, workshop.wording);
       report(
         value.span,
         sentences(
@@ -151,10 +151,4 @@ function usual({ low, high }: PlausibleRange, value: QuantityValue, { say }: Wor
   const [from, to] = [write(low), write(high)];
   const [, number, symbol] = /^(\S+) (\D.*)$/.exec(from) ?? [];
   return say`${symbol !== undefined && to.endsWith(` ${symbol}`) ? (number ?? from) : from} to ${to}`;
-}
-
-/** The first of the sources, when there are many: the manual lists them all. */
-function sourceOf({ source }: PlausibleRange, wording: Wording): string {
-  const all = [...new Set(source.split('; '))].map((one) => cited(one, wording));
-  return all.length <= 2 ? all.join('; ') : wording.say`${all[0] ?? ''} and others`;
 }

@@ -13,7 +13,7 @@ import { insertLine } from '../mending.js';
 import { shown } from '../phrases.js';
 import type { Rule } from '../rule.js';
 import { english, sentences } from '../../wording/wording.js';
-import { cited } from '../../wording/cited.js';
+import { citedInBrief } from '../../wording/cited.js';
 
 export const IMPOSSIBLE_WOOD: Rule = {
   code: 'impossible-wood',
@@ -41,7 +41,7 @@ export const IMPOSSIBLE_WOOD: Rule = {
       const name = text(NAMES.get(figure) ?? figure);
       report(
         source.statement.span,
-        say`From this, ${name} comes to ${shown(found.si, found.quantity)}; ${species ?? text('such wood')} has ${usual} (${cited(range.source, workshop.wording)}). Check the sizes, the mass, the tap and their units.`,
+        say`From this, ${name} comes to ${shown(found.si, found.quantity)}; ${species ?? text('such wood')} has ${usual} (${citedInBrief(range.source, workshop.wording)}). Check the sizes, the mass, the tap and their units.`,
         {
           related: ['blank', 'mass']
             .map((path) => writtenAt(path, definition, workshop))

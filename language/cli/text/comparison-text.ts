@@ -6,11 +6,12 @@ import { writeQuantity } from '../../quantities/write.js';
 import type { Comparison, DerivedDifference, Difference } from '../../recipes/instrument/comparison.js';
 import type { Held } from '../../recipes/instrument/instrument.js';
 import { table, wrapped } from './columns.js';
+import { scaleOf } from './scale.js';
 import type { Style } from './style.js';
 import { type Wording } from '../../wording/wording.js';
 import { leftOutInWords } from '../../reports/comparison/left-out.js';
 
-export function comparisonAsText(comparison: Comparison, style: Style): string {
+export function comparisonAsText(comparison: Comparison, style: Style, { all = false } = {}): string {
   const { a, b, ancestor, differences } = comparison;
   const { say } = style.wording;
   // What both state is among the changes already.
@@ -21,14 +22,15 @@ export function comparisonAsText(comparison: Comparison, style: Style): string {
     ['recipe'],
   );
   const moved = derived.filter((each) => each.difference !== undefined && !isSame(each));
+  const [plain, small] = [moved.filter(isDistinct).sort(byNotice), moved.filter((each) => !isDistinct(each))];
   const sections = [
     `${style.bold(say`${a.name} beside ${b.name}`)}\n  ${relationOf(a.name, b.name, ancestor, style.wording)}`,
     differences.length === 0
       ? say`${a.name} and ${b.name} have the same values throughout.`
       : changes(comparison, style),
-    moved.length === 0 ? '' : effects(comparison, moved, style),
-    leftOut(moved, style),
-    rest(derived, style),
+    effects(comparison, all ? [...plain, ...small] : plain, style),
+    all ? leftOut(moved, style) : '',
+    rest(derived, all ? [] : small, style),
   ];
   return `${sections.filter((text) => text !== '').join('\n\n')}\n`;
 }
@@ -68,24 +70,37 @@ function remarkOn({ label, paths }: Difference, a: Held | undefined, b: Held | u
   return [together, solved ? say`solved by a hold` : ''].filter((text) => text !== '').join(', ');
 }
 
-function effects({ a, b }: Comparison, moved: readonly DerivedDifference[], style: Style): string {
+/** What stands out most first: what is heard or felt before what only a scale or a rule shows. */
+function byNotice(a: DerivedDifference, b: DerivedDifference): number {
+  const heard = Number(b.quantity.voicing ?? false) - Number(a.quantity.voicing ?? false);
+  return heard === 0 ? noticed(b) - noticed(a) : heard;
+}
+
+function noticed({ difference = 0, discernible = 0 }: DerivedDifference): number {
+  return discernible === 0 ? Infinity : Math.abs(difference) / discernible;
+}
+
+function effects({ a, b }: Comparison, shown: readonly DerivedDifference[], style: Style): string {
+  const { text } = style.wording;
+  if (shown.length === 0) return '';
   const head = [
     { text: '' },
     { text: a.name, align: 'right' as const, paint: style.bold },
     { text: b.name, align: 'right' as const, paint: style.bold },
-    { text: style.wording.text('difference'), align: 'right' as const, paint: style.bold },
+    { text: text('difference'), align: 'right' as const, paint: style.bold },
   ];
-  const rows = moved.map((each) => [
+  const rows = shown.map((each) => [
     each.path,
     right(number(each.a, each)),
     right(number(each.b, each)),
     right(shownDifference(each.difference ?? 0, each.quantity)),
     right(each.percent === undefined ? '' : percent(each.percent)),
-    { text: verdictOn(each, style.wording), paint: isDistinct(each) ? undefined : style.dim },
+    { text: scaleOf(each.difference ?? 0, each.discernible ?? 0), paint: isDistinct(each) ? undefined : style.dim },
   ]);
   const [first = '', ...lines] = table([head, ...rows]);
-  const explained = moved.flatMap((each, i) => [lines[i] ?? '', ...sharesOf(each, style)]);
-  return [style.bold(style.wording.text('What that does')), first, ...explained].join('\n');
+  const explained = shown.flatMap((each, i) => [lines[i] ?? '', ...sharesOf(each, style)]);
+  const legend = style.dim(`  ${text('──┼── what comes about anyway; a dot beyond it can be told apart')}`);
+  return [style.bold(text('What that does')), first, ...explained, legend].join('\n');
 }
 
 /** What is in each value and not in their differences. */
@@ -116,12 +131,6 @@ function isDistinct({ difference = 0, discernible = 0 }: DerivedDifference): boo
   return Math.abs(difference) > discernible;
 }
 
-function verdictOn(each: DerivedDifference, { say }: Wording): string {
-  if (isDistinct(each)) return say`can be told apart`;
-  const { dimension, unit } = each.quantity;
-  return say`too small to tell: it would take ${writeQuantity(each.discernible ?? 0, dimension, { unit: unit || undefined, digits: 2 })}`;
-}
-
 /** Which change is answerable for how much; nothing to say where there is only one. */
 function sharesOf(each: DerivedDifference, style: Style): readonly string[] {
   const { contributions, remainder, quantity } = each;
@@ -138,14 +147,25 @@ function isSame({ a = 0, b = 0, difference = 0 }: DerivedDifference): boolean {
   return Math.abs(difference) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
 }
 
-/** What could not be laid side by side. What neither has is only counted: `show` says what it would take. */
-function rest(derived: readonly DerivedDifference[], style: Style): string {
-  const { say } = style.wording;
+/**
+ * What is too small to tell, in one line, and what could not be laid side by side. What neither has is only counted:
+ * `show` says what it would take.
+ */
+function rest(derived: readonly DerivedDifference[], small: readonly DerivedDifference[], style: Style): string {
+  const { say, some } = style.wording;
   const same = derived.filter((each) => each.difference !== undefined && isSame(each));
   const unknown = derived.filter((each) => each.difference === undefined);
   const inOne = unknown.filter(({ a, b }) => a !== undefined || b !== undefined);
   const inNeither = unknown.length - inOne.length;
+  const nearest = [...small].sort(byNotice).map(({ path }) => path);
   const lines = [
+    ...(small.length === 0
+      ? []
+      : [
+          small.length <= NEAREST
+            ? say`Too small to tell: ${some(nearest, NEAREST)}. With --all: what each comes to.`
+            : say`Too small to tell: ${small.length} others, the nearest ${some(nearest.slice(0, NEAREST), NEAREST)}. With --all: each of them.`,
+        ]),
     ...(same.length === 0 ? [] : [sameInWords(same.length, style.wording)]),
     ...inOne.map(({ path, missing }) => say`${path} is known for one only: the other needs ${missing.join(', ')}.`),
     ...(inNeither === 0 ? [] : [unknownInWords(inNeither, style.wording)]),
@@ -155,6 +175,9 @@ function rest(derived: readonly DerivedDifference[], style: Style): string {
     .map((line) => style.dim(line))
     .join('\n');
 }
+
+/** How many of what is too small are named. */
+const NEAREST = 3;
 
 function sameInWords(count: number, { say }: Wording): string {
   return count === 1 ? say`The same in both: 1 computed value.` : say`The same in both: ${count} computed values.`;

@@ -5,12 +5,30 @@ import type { Style } from './style.js';
 import { inLine } from '../../wording/visible.js';
 import { type Wording } from '../../wording/wording.js';
 import { SEVERITIES, type Severity } from '../../checks/finding.js';
+import { CAUTION_CODES } from '../../checks/cautions/caution-rules.js';
+import { isTold, type Talk } from '../../checks/talk.js';
 
-export function findingsAsText({ findings, files }: CheckReport, style: Style): string {
-  const blocks = findings.map((finding) => findingAsText(finding, style));
-  const more =
-    findings.length > 0 ? style.dim(style.wording.text('For what a finding means: bookmatch rules CODE')) + '\n' : '';
-  return [...blocks, summaryOf(findings, files, style) + '\n' + more].join('\n');
+export function findingsAsText({ findings, files }: CheckReport, style: Style, talk: Talk): string {
+  const told = findings.filter(({ severity }) => isTold(severity, talk));
+  const blocks = told.map((finding) => findingAsText(finding, style));
+  const { text } = style.wording;
+  const foot = [
+    ...leftOut(
+      findings.filter((finding) => !told.includes(finding)),
+      style.wording,
+    ),
+    ...(told.length > 0 ? [text('For what a finding means: bookmatch rules CODE')] : []),
+  ].map((line) => `${style.dim(line)}\n`);
+  return [...blocks, `${summaryOf(told, files, style)}\n${foot.join('')}`].join('\n');
+}
+
+/** What is not told, in one line: nothing is kept back in silence, and cautions are named as such. */
+function leftOut(findings: readonly ToldFinding[], { say }: Wording): readonly string[] {
+  const cautions = findings.filter(({ code }) => CAUTION_CODES.has(code)).length;
+  if (findings.length === 0) return [];
+  const more = cautions === 0 ? '' : cautions === 1 ? say`1 of them a caution` : say`${cautions} of them cautions`;
+  const told = findings.length === 1 ? say`1 more` : say`${findings.length} more`;
+  return [cautions === 0 ? say`${told} with --talk everything` : say`${told} with --talk everything, ${more}`];
 }
 
 export function findingAsText(finding: ToldFinding, style: Style): string {

@@ -25,14 +25,14 @@ export function shownAsText(shown: Shown, style: Style): string {
   return `${sections.filter((one) => one !== '').join('\n\n')}\n`;
 }
 
-function headOf({ definition, file, line, lineage }: Shown, style: Style): string {
+export function headOf({ definition, file, line, lineage }: Shown, style: Style): string {
   const { kind, name, relation } = definition;
   const related = relation ? ` ${relation.word} ${relation.target.text}` : '';
   const head = `${style.bold(`${kind} ${name.text}`)}${related}  ${style.dim(`${inLine(file)}:${line}`)}`;
   return lineage.length > 1 ? `${head}\n  ${wrapped(lineage.join(' → '), style.columns - 2).join('\n  ')}` : head;
 }
 
-function section(title: string, lines: readonly string[], style: Style): string {
+export function section(title: string, lines: readonly string[], style: Style): string {
   return lines.length === 0 ? '' : [style.bold(title), ...lines].join('\n');
 }
 
@@ -48,7 +48,7 @@ function valueLines({ values, definition, file }: Shown, style: Style): readonly
   );
 }
 
-function written(held: Held, kind: Shown['definition']['kind']): string {
+export function written(held: Held, kind: Shown['definition']['kind']): string {
   const text = writeInShopUnit(held.path, held.value, kind);
   const given = held.value.kind === 'quantity' ? held.value.written : '';
   return given === '' || given === text || isSameNumber(given, text) ? text : `${text} (${given})`;
@@ -64,7 +64,7 @@ function isSameNumber(a: string, b: string): boolean {
   return plain(a) === plain(b);
 }
 
-function originOf({ held, from, source }: ShownValue, own: string, file: string, wording: Wording): string {
+export function originOf({ held, from, source }: ShownValue, own: string, file: string, wording: Wording): string {
   const { say } = wording;
   const how = howInWords(held.via, from.name, from.name === own, wording);
   const where = from.name === own && from.file === file ? say`line ${from.line}` : `${inLine(from.file)}:${from.line}`;
@@ -101,14 +101,11 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
   const known = derived.flatMap(({ path, derived: answer, uncertainty }) =>
     answer.known ? [{ path, answer, uncertainty }] : [],
   );
-  const rows = known.map(({ path, answer, uncertainty }) => {
-    const { dimension, unit } = answer.quantity;
-    return [
-      path,
-      writeQuantity(answer.si, dimension, { unit: unit || undefined, uncertainty }),
-      basisInWords(answer.basis, style.wording),
-    ];
-  });
+  const rows = known.map(({ path, answer, uncertainty }) => [
+    path,
+    amountOf({ path, derived: answer, uncertainty }),
+    basisInWords(answer.basis, style.wording),
+  ]);
   const width = Math.max(style.columns - 6, 50);
   const lines = table(rows);
   const explained = known.map(({ answer: { quantity } }, i) => {
@@ -124,9 +121,16 @@ function derivedLines(derived: readonly ShownDerived[], style: Style): readonly 
   );
 }
 
+/** A computed figure with its ±. */
+export function amountOf({ derived, uncertainty }: ShownDerived): string {
+  if (!derived.known) return '–';
+  const { dimension, unit } = derived.quantity;
+  return writeQuantity(derived.si, dimension, { unit: unit || undefined, uncertainty });
+}
+
 const BASIS_WORDS: Readonly<Record<Basis, string>> = {
   measured: english('measured wood'),
-  recipe: english('recipe'),
+  recipe: english('what is written'),
   handbook: english('handbook'),
   assumed: english('an assumption'),
 };
@@ -158,7 +162,7 @@ function assumptionLines(derived: readonly ShownDerived[], style: Style): readon
   );
 }
 
-function readingSection({ derived }: Shown, reading: Shown['readings'][number], style: Style): string {
+export function readingSection({ derived }: Shown, reading: Shown['readings'][number], style: Style): string {
   const { say } = style.wording;
   const title = reading.name === '' ? say`Measured` : say`Measured: ${reading.name}`;
   const conditions = [...reading.conditions].map(
@@ -175,7 +179,7 @@ function readingSection({ derived }: Shown, reading: Shown['readings'][number], 
   return section(title, [...under, ...table(rows)], style);
 }
 
-function findingSection({ findings, definition }: Shown, style: Style): string {
+export function findingSection({ findings, definition }: Shown, style: Style): string {
   const { say } = style.wording;
   const name = definition.name.text;
   if (findings.length === 0) return style.dim(say`Nothing to report about ${name}.`);

@@ -1,5 +1,5 @@
-/** Hover on a property: its value in both systems, where it comes from, what is plausible, what it moves. */
-import type { Freeze, Property, VariableClass } from '../../catalogue/property.js';
+/** Hover on a property: its value in both systems, what is usual, what moving it does, then where it comes from. */
+import type { Freeze, PlausibleRange, Property, VariableClass } from '../../catalogue/property.js';
 import { cautionsOnValue } from '../../catalogue/cautions.js';
 import { shown, shownDifference, writeValue } from '../../checks/phrases.js';
 import { writeBoth, writeQuantity } from '../../quantities/write.js';
@@ -14,7 +14,7 @@ import { canBeTold, isWorthSaying, movesOf } from './moves.js';
 import { stringsHover } from './hover-strings.js';
 import { sensibleStep } from './sensible-step.js';
 import { type Subject, tagsAt } from '../../reports/subject.js';
-import { cited } from '../../wording/cited.js';
+import { sourceNumbers, sourcesLine } from './hover-sources.js';
 import { english, type Wording } from '../../wording/wording.js';
 
 /** `said`: a value written at the place itself that is not in force, such as one read on a day or asked for by a client. */
@@ -25,9 +25,12 @@ export function propertyHover(desk: Desk, subject: Subject, path: string, proper
   const value = said ?? held?.value;
   const name = `**${plain(tapAsWritten(path))}**`;
   const headline = value ? `${name} = ${inBoth(value)}` : say`${name}: nothing is said of it along the line`;
+  const range = rangeOf(desk, subject, path, property);
   return paragraphs(
     headline,
     text(property.sentence),
+    range && usualLine(range, property, wording),
+    held && said === undefined ? movesTable(subject, path, property, held, wording) : undefined,
     bullets(
       [
         held &&
@@ -35,15 +38,14 @@ export function propertyHover(desk: Desk, subject: Subject, path: string, proper
             ? origin(held, subject, wording)
             : say`${plain(held.from.definition.name.text)} has ${plain(writeValue(held.value))}.`),
         computedBeside(subject, path, held, wording),
-        plausibleLine(desk, subject, path, property),
         property.choices && say`One of ${property.choices.map(code).join(', ')}.`,
         countingLine(property.class, wording),
         property.freeze && freezeLine(property.freeze, wording),
       ].filter((line) => line !== undefined),
     ),
     path === 'strings' ? stringsHover(subject, wording) : undefined,
-    held && said === undefined ? movesTable(subject, path, property, held, wording) : undefined,
     value && cautionLines(cautionsOnValue(path, writeValue(value)), wording),
+    range && sourcesLine(range.source, wording),
   );
 }
 
@@ -110,19 +112,23 @@ function computedBeside(
   return held || definition.kind === 'build' ? say`Computed: ${text}.` : say`Not stated; computed: ${text}.`;
 }
 
-function plausibleLine(desk: Desk, subject: Subject, path: string, property: Property): string | undefined {
+function rangeOf(desk: Desk, subject: Subject, path: string, property: Property): PlausibleRange | undefined {
   const tags = tagsAt(desk, subject, path);
-  const range = desk.workshop.catalogue.plausibleRange(path, tags, property.where[0]);
-  if (!range || !property.dimension) return undefined;
-  const { dimension } = property;
-  const write = (si: number) => writeQuantity(si, dimension, { unit: property.unit });
-  const { say, text } = desk.workshop.wording;
-  const source = cited(range.source, desk.workshop.wording);
-  const from = plain(range.note === undefined ? source : `${source}; ${text(range.note)}`);
+  return property.dimension && desk.workshop.catalogue.plausibleRange(path, tags, property.where[0]);
+}
+
+/** In one line; the sources, by number, stand at the foot. */
+function usualLine(range: PlausibleRange, { dimension, unit }: Property, { say, text }: Wording): string | undefined {
+  if (!dimension) return undefined;
+  const write = (si: number) => writeQuantity(si, dimension, { unit });
   const [low, high, typical] = [write(range.low), write(range.high), write(range.typical)];
-  if (range.of === undefined) return say`Plausible: ${low} to ${high}, typically ${typical} (${from}).`;
-  const of = plain(range.of.split(' ').join(', '));
-  return say`Plausible for ${of}: ${low} to ${high}, typically ${typical} (${from}).`;
+  const of = range.of === undefined ? '' : plain(range.of.split(' ').join(', '));
+  const usual =
+    of === ''
+      ? say`Usually ${low} to ${high}, typically ${typical}`
+      : say`Usually, for ${of}: ${low} to ${high}, typically ${typical}`;
+  const note = range.note === undefined ? '' : ` (${plain(text(range.note))})`;
+  return `${usual}${note} ${sourceNumbers(range.source)}`;
 }
 
 function countingLine(kind: VariableClass, { text }: Wording): string | undefined {

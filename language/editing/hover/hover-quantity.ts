@@ -31,15 +31,15 @@ export function quantityHover(desk: Desk, subject: Subject, path: string, quanti
   return paragraphs(
     `**${plain(path)}** = ${valueOf(evaluation, path, derived, wording)}`,
     text(quantity.sentence),
-    derived.given ? say`Stated or weighed, not computed.` : formulaOf(quantity, wording),
     inputsTable(desk, subject, evaluation, derived),
     bullets(
       [
-        ...derived.assumptions.map((assumption) => assumptionLine(assumption, wording)),
-        doubtLine(evaluation, path, wording),
         beforeLine(subject, path, derived, wording),
+        doubtLine(evaluation, path, wording),
+        ...derived.assumptions.map((assumption) => assumptionLine(assumption, wording)),
       ].filter((line) => line !== undefined),
     ),
+    derived.given ? say`Stated or weighed, not computed.` : formulaOf(quantity, wording),
     cautionLines(cautionsOnQuantity(path), wording),
   );
 }

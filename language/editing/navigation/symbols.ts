@@ -1,5 +1,15 @@
 /** Names and structure of a file and of the folder: outline, quick search, selection. */
-import type { Definition, DefinitionKind, Position, Span, Statement } from '../../facts/facts.js';
+import type {
+  ChangeStatement,
+  Definition,
+  DefinitionKind,
+  DropStatement,
+  Position,
+  PropertyStatement,
+  Span,
+  Statement,
+} from '../../facts/facts.js';
+import { writeValue } from '../../checks/phrases.js';
 import { BARE_KINDS } from '../../checks/names/name-rules.js';
 import type { Wording } from '../../wording/wording.js';
 import { contains, type Desk, type Location, locationOf, shifted } from '../../checks/desk.js';
@@ -95,7 +105,7 @@ function symbolOf(statement: Statement, line: number, wording: Wording): Symbol[
     case 'property':
     case 'change':
     case 'drop': {
-      const detail = statement.kind === 'property' ? '' : statement.kind;
+      const detail = valueOf(statement);
       const selection = shifted(statement.path.span, line);
       return [
         { ...here, name: statement.path.segments.map((w) => w.text).join('.'), kind: 'property', detail, selection },
@@ -104,6 +114,15 @@ function symbolOf(statement: Statement, line: number, wording: Wording): Symbol[
     default:
       return [];
   }
+}
+
+/** What stands behind the path, so that an outline can be read by itself. */
+function valueOf(statement: PropertyStatement | ChangeStatement | DropStatement): string {
+  if (statement.kind === 'drop') return 'drop';
+  if (statement.kind === 'property') return writeValue(statement.value);
+  const [from, to] = [statement.old, statement.new].map((value) => (value ? writeValue(value) : ''));
+  if (statement.by) return `by ${writeValue(statement.by)}`;
+  return from === '' ? `→ ${to}` : `${from} → ${to}`;
 }
 
 function hasLettersInOrder(name: string, letters: string): boolean {

@@ -66,7 +66,7 @@ function plateQuantities(plate: PlateName): readonly DerivedQuantity[] {
       unit: 'Hz',
       slow: true,
       sentence: `Resonance of the braced ${plate} by itself in which it moves most air.`,
-      formula: '(K − ω²·M)·φ = 0',
+      formula: 'the lowest frequency at which the braced plate swings by itself, its stiffness against its inertia',
       source: SOLVER,
       compute: (ask) => {
         ask.doubt(PLATE_ERRORS.frequency);
@@ -137,7 +137,7 @@ function staticQuantity(
     // One number for how the top bears the strings is enough to count by; dip and belly go with it.
     voicing: figure === 'rotation',
     sentence,
-    formula: 'K·u = f, f the couple and the shear of the strings at the bridge',
+    formula: 'how the braced plate bends under the couple and the shear of the strings at the bridge',
     source: `${SOLVER}; ${AID}`,
     compute: (ask) => {
       ask.doubt(figure === 'rotation' ? PLATE_ERRORS.rotation : PLATE_ERRORS.sag);
@@ -160,7 +160,7 @@ function bodyResonance(path: string, of: OscillatorName, sentence: string): Deri
     voicing: true,
     scatter: PRIOR_SCATTER,
     sentence,
-    formula: 'det(K − ω²·M) = 0 of top, back and air coupled through the pressure in the box',
+    formula: 'top, back and air as masses on springs, coupled through the pressure in the box',
     source: COUPLED,
     compute: (ask) => {
       ask.doubt(COUPLED_ERROR);

@@ -142,7 +142,7 @@ function comparedPart(workshop: Workshop, response: string, read: Held, outcome:
     scatter: `${(scatter.share * 100).toPrecision(2)} %`,
     scatterFrom: scatterInWords(workshop, scatter),
     verdict: distinguishable ? 'distinct' : 'alike',
-    verdictInWords: distinguishable ? text('can be told apart') : text('not distinguishable'),
+    verdictInWords: distinguishable ? text('stands out') : text('not distinguishable'),
   };
 }
 

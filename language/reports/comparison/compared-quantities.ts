@@ -1,6 +1,5 @@
 /** What two instruments compute to, side by side: the difference, whether it can be told apart, and which change made it. */
 import { shown, shownDifference } from '../../checks/phrases.js';
-import { differenceFromSi, unit as unitNamed } from '../../quantities/units.js';
 import { writeQuantity } from '../../quantities/write.js';
 import type { Comparison, DerivedDifference } from '../../recipes/instrument/comparison.js';
 import type { DerivedQuantity } from '../../recipes/evaluation/evaluation.js';
@@ -30,6 +29,8 @@ export interface DerivedRow {
   readonly verdictInWords: string;
   /** The smallest difference that could be told apart; absent where there is none to speak of. */
   readonly discernible?: string;
+  /** The difference in units of that, at most `FAR` of them: beyond one it can be told apart. */
+  readonly times?: number;
   /** Something of the row is still being worked out. */
   readonly pending?: true;
   readonly missing: readonly string[];
@@ -42,9 +43,12 @@ export type DerivedVerdict = 'distinct' | 'too-small' | 'same' | 'one-only' | 'u
 export interface Contribution {
   readonly label: string;
   readonly amount: string;
-  /** The amount as a number in the unit it is written in, for drawing. */
-  readonly size: number;
+  /** The amount in units of what it takes to tell a difference; absent where nothing is said of that. */
+  readonly times?: number;
 }
+
+/** So many times what it takes is as good as any more, and JSON knows no infinity. */
+const FAR = 99;
 
 export function derivedRows(workshop: Workshop, comparison: Comparison): readonly DerivedRow[] {
   const isStated = (path: string) => comparison.a.values.has(path) && comparison.b.values.has(path);
@@ -74,6 +78,7 @@ function derivedRow(workshop: Workshop, comparison: Comparison, row: DerivedDiff
     verdict,
     verdictInWords: inSentence(workshop, comparison, row, verdict),
     ...(isMoved && discernible ? { discernible: shownWithTwoDigits(discernible, quantity) } : {}),
+    ...(isMoved && difference !== undefined ? { times: timesOf(difference, discernible ?? 0) } : {}),
     ...(pending ? { pending } : {}),
     missing,
     contributions: isMoved ? contributionsOf(workshop, row) : [],
@@ -126,13 +131,13 @@ function contributionsOf({ wording }: Workshop, row: DerivedDifference): readonl
   return shares.map(({ label, amount }) => ({
     label,
     amount: shownDifference(amount, quantity),
-    size: inItsUnit(amount, quantity),
+    ...(row.discernible ? { times: timesOf(amount, row.discernible) } : {}),
   }));
 }
 
-function inItsUnit(si: number, { unit: symbol }: DerivedQuantity): number {
-  const unit = symbol === '' ? undefined : unitNamed(symbol);
-  return Number((unit ? differenceFromSi(si, unit) : si).toPrecision(6));
+function timesOf(difference: number, discernible: number): number {
+  const times = discernible === 0 ? Math.sign(difference) * FAR : difference / discernible;
+  return Number(Math.max(-FAR, Math.min(FAR, times)).toPrecision(4));
 }
 
 function shownWithTwoDigits(si: number, { dimension, unit }: DerivedQuantity): string {

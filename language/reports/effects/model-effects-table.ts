@@ -151,7 +151,7 @@ function responseTable(
       ...driftInWords(outcome, unit, workshop),
       ...outcome.tangled.map(
         (knot) =>
-          say`Not to be told apart in these builds, and given no number of their own: ${and(knot.map((each) => words.short([each])))}.`,
+          say`Always changed together in these builds, so that none has a number of its own: ${and(knot.map((each) => words.short([each])))}.`,
       ),
     ],
     floor: scatterOf(outcome, workshop),

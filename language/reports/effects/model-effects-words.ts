@@ -24,7 +24,7 @@ export function nextInWords(
   const build = say`The next change that would tell the most: build once more as ${from} was made, with ${and(next.paths)} ${value} instead of ${words.valueAt(path, next.from)}.`;
   const then =
     next.separates.length > 0
-      ? say`Then these could be told apart as well: ${and(next.separates.map((each) => words.short([each])))}.`
+      ? say`Then these would be separate as well: ${and(next.separates.map((each) => words.short([each])))}.`
       : say`The widest noise floor of all these effects would shrink by ${Math.round((1 - next.narrows) * 100)} %.`;
   return [sentences(build, then)];
 }
@@ -44,7 +44,7 @@ export function summary(
     return say`${builds.length} builds are too few: ${unknowns - 1} effects to find and the value they start from take at least ${unknowns}. Nothing is fitted.`;
   }
   if (unknowns === 2) return say`${builds.length} builds, and one effect to find beside the value they start from.`;
-  return say`${builds.length} builds, ${unknowns - 1} effects to find beside the value they start from; ${separation.clear.length} of them can be told apart.`;
+  return say`${builds.length} builds, ${unknowns - 1} effects to find beside the value they start from; ${separation.clear.length} of them stand by themselves.`;
 }
 
 /** Whether the effect of the variable with this index can be found by itself. */

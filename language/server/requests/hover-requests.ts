@@ -22,7 +22,7 @@ import type { Serving } from '../serving.js';
 import { withdrawn } from '../answering.js';
 import { inSlices } from '../slices.js';
 
-export function serveHover({ connection, session, answer }: Serving): void {
+export function serveHover({ connection, session, answer, shown }: Serving): void {
   const { desk } = session;
 
   connection.onHover(
@@ -34,7 +34,7 @@ export function serveHover({ connection, session, answer }: Serving): void {
 
   connection.languages.inlayHint.on(
     answer<InlayHintParams, InlayHint[]>([], ({ textDocument, range }) =>
-      inlayHints(desk, textDocument.uri, range).map(({ position, text, tooltip }) => ({
+      (shown.hints ? inlayHints(desk, textDocument.uri, range) : []).map(({ position, text, tooltip }) => ({
         position,
         label: text,
         paddingLeft: true,
@@ -45,6 +45,7 @@ export function serveHover({ connection, session, answer }: Serving): void {
 
   connection.onCodeLens(
     answer<CodeLensParams, CodeLens[] | Promise<CodeLens[] | ResponseError>>([], async ({ textDocument }, token) => {
+      if (!shown.lenses) return [];
       const made = await inSlices(
         () => lensesByDefinition(desk, textDocument.uri),
         () => session.edits,

@@ -137,7 +137,7 @@ journey('two builds: each reading beside the other, and the noise floor behind t
   const frame = await sideBySide(page, 'no-33', 'no-38');
   const evidence = frame.locator('section:has(h2:text-is("What the builds say"))');
   expect(await evidence.innerText()).toContain('bracing.wood is billet-4 in no-38 and billet-3 in no-33');
-  expect(await cellsOf(frame, 'What the builds say', 'top.mass')).toContain('can be told apart');
+  expect(await cellsOf(frame, 'What the builds say', 'top.mass')).toContain('stands out');
   expect(await evidence.locator('svg.evidence-plot .floor').count()).toBe(
     (await evidence.locator('circle.mark').count()) - 1,
   );

@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import { clickOn, whereIs } from '../editor.js';
 import { journey } from '../journey.js';
-import { picture, walkthroughPicture } from '../picture.js';
+import { picture } from '../picture.js';
 import { goToLine, openFile } from '../quick-input.js';
 import { lineOf } from '../shop.js';
 import { openBookmatchViews, openFiles, rowsOf } from '../side-bar.js';
@@ -41,7 +41,6 @@ journey('the sets are ranked for the recipe in hand, and one click writes one in
   await first.filter({ hasText: 't-3' }).waitFor();
   expect(await first.getAttribute('aria-label')).toMatch(/^t-3, thickness needed: 2\.6\d mm, mass: 1\d\d g, /);
   await picture(page, 'woods');
-  await walkthroughPicture(page, 'wood', page.locator('.sidebar .pane:has(.pane-header[aria-label^="Woods"])'));
   await first.hover();
   await first.locator('[aria-label="Use This Set"]').click();
   await whereIs(page, 'change top.wood: sitka-33 -> t-3');

@@ -1,7 +1,6 @@
 import { expect } from 'vitest';
 import { EDITOR, visibleText, waitForSquiggle, whereIs } from '../editor.js';
 import { journey } from '../journey.js';
-import { walkthroughPicture } from '../picture.js';
 import { choose, goToLine, openFile, runAskingCommand, runCommand } from '../quick-input.js';
 import { lineOf } from '../shop.js';
 import { complete } from '../suggestions.js';
@@ -26,7 +25,6 @@ journey('a recipe is written from nothing by what is offered alone', async (page
   await complete(page, 'ch', 'change');
   await page.keyboard.type('bridge.');
   await page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'bridge.mass' }).first().waitFor();
-  await walkthroughPicture(page, 'write', page.locator('.editor-group-container.active'));
   await complete(page, 'm', 'bridge.mass');
   await whereIs(page, 'change bridge.mass: 22 g -> 22 g');
   await page.keyboard.type('20');

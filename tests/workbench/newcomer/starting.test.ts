@@ -4,7 +4,7 @@ import { expect, inject } from 'vitest';
 import { whereIs } from '../editor.js';
 import { journey } from '../journey.js';
 import { picture } from '../picture.js';
-import { answer, choose, startCommand } from '../quick-input.js';
+import { answer, choose, commandsOnOffer, startCommand } from '../quick-input.js';
 import { openBookmatchViews, rowsOf } from '../side-bar.js';
 
 journey('an empty folder offers to start a shop, and four answers write one without a fault', async (page) => {
@@ -16,6 +16,8 @@ journey('an empty folder offers to start a shop, and four answers write one with
   await picture(page, 'first-run');
   await offer.getByText('Not Now').click();
   await offer.waitFor({ state: 'detached' });
+  // What is about recipes is offered where there are some.
+  expect(await commandsOnOffer(page, 'Bookmatch: ')).toEqual(['Bookmatch: First Steps', 'Bookmatch: Start a Shop']);
   await page.locator('.sidebar .pane .monaco-button', { hasText: 'Start a Shop' }).click();
   await answer(page, 'What is the shop called?', 'Sanders & Dale');
   await choose(page, 'Inches and ounces');

@@ -14,7 +14,7 @@ export function changesSection(table: ComparisonTable, words: SideBySideWords): 
     ${
       changes.length === 0
         ? html`<p>${fill(words.differsNone, a, b)}</p>`
-        : html`<table role="table" class="wide changes">
+        : html`<table role="table" class="wide pair changes">
             ${pairHead(table, words, words.standing)} ${byTitle(changes, PAIR_COLUMNS, changeRows)}
           </table>`
     }
@@ -29,8 +29,9 @@ function changeRows(change: ChangeRow): TemplateResult {
     ({ name, a, b, difference, percent, word }: ChangedPath, i) =>
       html`<tr role="row">
         <th role="rowheader" scope="row">${name}</th>
-        ${figureCell(a)} ${figureCell(b)} ${figureCell(difference ?? '')} ${figureCell(percent ?? '', 'share')}
-        <td role="cell">${word}</td>
+        ${figureCell(a, '', difference)} ${figureCell(b, '', difference)} ${figureCell(difference ?? '')}
+        ${figureCell(percent ?? '', 'share')}
+        <td role="cell" class="word">${word}</td>
         <td role="cell" class="quiet verdict">${i === 0 ? [standing, reason].filter(Boolean).join(': ') : ''}</td>
       </tr>`,
   )}`;

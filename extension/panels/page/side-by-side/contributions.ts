@@ -27,41 +27,47 @@ export function contributionsSection(
   </section>`;
 }
 
+/** The scale reaches as far as any part does, within reason: a bar that goes further ends at its edge. */
+const [NEAREST, FARTHEST] = [1.5, 6];
+
 function table(rows: readonly DerivedRow[], words: SideBySideWords): TemplateResult {
+  const all = rows.flatMap(({ contributions }) => contributions.map(({ times = 0 }) => Math.abs(times)));
+  const reach = Math.min(Math.max(NEAREST, ...all), FARTHEST);
   return html`<table class="contributions">
     <caption class="quiet">
       ${words.contributionsCaption}
     </caption>
     <thead>
       <tr>
-        <th scope="col">${words.what}</th>
         <th scope="col">${words.change}</th>
         <th scope="col" class="figure">${words.amount}</th>
         <th scope="col">${words.asBar}</th>
       </tr>
     </thead>
-    ${rows.map(quantity)}
+    ${rows.map((row) => quantity(row, reach))}
   </table>`;
 }
 
-function quantity({ path, contributions }: DerivedRow): TemplateResult {
-  const largest = Math.max(...contributions.map(({ size }) => Math.abs(size)));
-  const along = scaleLinear([-largest, largest], [0, WIDTH]);
+function quantity({ path, contributions }: DerivedRow, reach: number): TemplateResult {
+  const along = scaleLinear([-reach, reach], [0, WIDTH]).clamp(true);
   return html`<tbody>
+    <tr class="part">
+      <th scope="rowgroup" colspan="3">${path}</th>
+    </tr>
     ${contributions.map(
-      ({ label, amount, size }, i) =>
+      ({ label, amount, times }) =>
         html`<tr>
-          ${i === 0 ? html`<th scope="rowgroup" rowspan=${contributions.length}>${path}</th>` : nothing}
-          <td>${label}</td>
+          <th scope="row">${label}</th>
           ${figureCell(amount)}
-          <td class="bar">${bar(along(0), along(size))}</td>
+          <td class="bar">${times === undefined ? nothing : bar(along, times)}</td>
         </tr>`,
     )}
   </tbody>`;
 }
 
 /** The number beside it says the same, so the bar itself is left out when read aloud. */
-function bar(zero: number, end: number): TemplateResult {
+function bar(along: (times: number) => number, times: number): TemplateResult {
+  const [zero, end] = [along(0), along(times)];
   return html`<svg
     class="bars"
     height=${HEIGHT}
@@ -69,7 +75,8 @@ function bar(zero: number, end: number): TemplateResult {
     viewBox="0 0 ${WIDTH} ${HEIGHT}"
     aria-hidden="true"
   >
-    ${svg`<rect class="bar" x=${Math.min(zero, end)} y="2" width=${Math.max(Math.abs(end - zero), 1)} height=${HEIGHT - 4} />
+    ${svg`<rect class="band" x=${along(-1)} y="0" width=${along(1) - along(-1)} height=${HEIGHT} />
+      <rect class="bar" x=${Math.min(zero, end)} y="3" width=${Math.max(Math.abs(end - zero), 1)} height=${HEIGHT - 6} />
       <line class="axis" x1=${zero} x2=${zero} y1="0" y2=${HEIGHT} />`}
   </svg>`;
 }

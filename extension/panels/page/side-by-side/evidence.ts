@@ -5,6 +5,7 @@ import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
 import { evidencePlot } from './evidence-plot.js';
 import { byTitle, occasionOf } from './parts.js';
+import { toldScale } from './told-scale.js';
 
 /** What the builds say of the difference, with the noise floor drawn in. */
 export function evidenceSection(
@@ -26,8 +27,8 @@ export function evidenceSection(
           <th role="columnheader" scope="col" class="figure">${words.reading}</th>
           <th role="columnheader" scope="col" class="figure">${words.mean}</th>
           <th role="columnheader" scope="col" class="figure">${words.difference}</th>
-          <th role="columnheader" scope="col">${words.inWords}</th>
-          <th role="columnheader" scope="col" class="figure">${words.floor}</th>
+          <th role="columnheader" scope="col" class="word">${words.inWords}</th>
+          <th role="columnheader" scope="col" class="figure floor">${words.floor}</th>
           <th role="columnheader" scope="col" class="figure">${words.predicted}</th>
           <th role="columnheader" scope="col" class="verdict">${words.verdict}</th>
         </tr>
@@ -43,11 +44,15 @@ export function evidenceSection(
 }
 
 function row(each: EvidenceRow): TemplateResult {
+  const { shares } = each;
   return html`<tr role="row" class=${each.verdict}>
     <th role="rowheader" scope="row">${each.path}</th>
-    ${figureCell(each.reading)} ${figureCell(each.mean)} ${figureCell(each.difference)}
-    <td role="cell">${each.word}</td>
-    ${figureCell(each.floor)} ${figureCell(each.predicted)}
-    <td role="cell" class="verdict">${each.verdictInWords}</td>
+    ${figureCell(each.reading, '', each.difference)} ${figureCell(each.mean, '', each.difference)}
+    ${figureCell(each.difference)}
+    <td role="cell" class="word">${each.word}</td>
+    ${figureCell(each.floor, 'floor')} ${figureCell(each.predicted)}
+    <td role="cell" class="verdict">
+      ${shares && shares.floor > 0 ? toldScale(shares.difference / shares.floor, each.verdictInWords) : each.verdictInWords}
+    </td>
   </tr>`;
 }

@@ -6,6 +6,7 @@ import { figureCell } from '../figure.js';
 import { fill } from '../page.js';
 import { PAIR_COLUMNS, pairHead } from './pair-head.js';
 import { byTitle } from './parts.js';
+import { scale, toldScale } from './told-scale.js';
 
 export type Wanted = 'distinct' | 'all';
 
@@ -41,9 +42,10 @@ export function quantitiesSection(
     ${
       rows.length === 0
         ? html`<p>${words.doesNone}</p>`
-        : html`<table role="table" class="wide quantities">
+        : html`<table role="table" class="wide pair quantities">
             ${pairHead(table, words, words.toldApart)} ${byTitle(rows, PAIR_COLUMNS, row)}
-          </table>`
+            </table>
+            <p class="quiet legend">${scale(1.8)} ${words.scaleLegend}</p>`
     }
     ${hidden > 0 ? html`<p class="quiet">${fill(words.hidden, hidden)}</p>` : nothing}
     ${table.leftOut === undefined ? nothing : html`<p class="quiet">${table.leftOut}</p>`}
@@ -52,12 +54,13 @@ export function quantitiesSection(
   </section>`;
 }
 
-function row({ name, sentence, a, b, difference, percent, word, verdict, verdictInWords }: DerivedRow): TemplateResult {
+function row({ name, sentence, a, b, difference, percent, word, verdict, verdictInWords, times }: DerivedRow): TemplateResult {
   return html`<tr role="row" class=${verdict}>
     <th role="rowheader" scope="row" title=${sentence}>${name}</th>
-    ${figureCell(a)} ${figureCell(b)} ${figureCell(difference)} ${figureCell(percent, 'share')}
-    <td role="cell">${word}</td>
-    <td role="cell" class="verdict">${verdictInWords}</td>
+    ${figureCell(a, '', difference)} ${figureCell(b, '', difference)} ${figureCell(difference)}
+    ${figureCell(percent, 'share')}
+    <td role="cell" class="word">${word}</td>
+    <td role="cell" class="verdict">${times === undefined ? verdictInWords : toldScale(times, verdictInWords)}</td>
   </tr>`;
 }
 

@@ -20,7 +20,7 @@ export function readingsSection(
           <th role="columnheader" scope="col" class="figure">${words.reading}</th>
           <th role="columnheader" scope="col" class="figure">${words.computed}</th>
           <th role="columnheader" scope="col" class="figure">${words.difference}</th>
-          <th role="columnheader" scope="col">${words.inWords}</th>
+          <th role="columnheader" scope="col" class="word">${words.inWords}</th>
           <th role="columnheader" scope="col" class="verdict">${words.verdict}</th>
         </tr>
       </thead>
@@ -49,8 +49,8 @@ function withRuns(rows: readonly Titled[]): readonly InRun[] {
 function row({ path, reading, prediction, difference, word, verdict, verdictInWords, run }: InRun): TemplateResult {
   return html`<tr role="row" class=${verdict}>
     <th role="rowheader" scope="row">${path}</th>
-    ${figureCell(reading)} ${figureCell(prediction, 'spread')} ${figureCell(difference)}
-    <td role="cell">${word}</td>
+    ${figureCell(reading, '', difference)} ${figureCell(prediction, 'spread')} ${figureCell(difference)}
+    <td role="cell" class="word">${word}</td>
     ${run > 0 ? html`<td role="cell" class="verdict" rowspan=${run}>${verdictInWords}</td>` : nothing}
   </tr>`;
 }
