@@ -15,7 +15,7 @@ export function drawnBelow<T extends Descendant<T>>(entry: T): readonly T[] {
 /** An entry and, on the same level, whatever goes on from it alone. */
 export function drawnInLine<T extends Descendant<T>>(entry: T): readonly T[] {
   const line: T[] = [];
-  for (let next: T | undefined = entry; next !== undefined && !line.includes(next); ) {
+  for (let next: T | undefined = entry; next !== undefined && !line.includes(next);) {
     line.push(next);
     const recipes: readonly T[] = next.children.filter(({ kind }) => kind === 'recipe');
     next = next.kind === 'recipe' && recipes.length === 1 ? recipes[0] : undefined;

@@ -110,7 +110,10 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
         .default('error'),
     )
     .addOption(
-      new Option('--talk <level>', text('how much is said: what is wrong, what is worth knowing, or everything')).choices(TALKS),
+      new Option(
+        '--talk <level>',
+        text('how much is said: what is wrong, what is worth knowing, or everything'),
+      ).choices(TALKS),
     )
     .option('--in <folder>', text('read this folder as the shop, and tell only the findings of the paths'))
     .option('--watch', text('check again whenever a recipe file changes'))

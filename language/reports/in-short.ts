@@ -43,7 +43,8 @@ export function wordsFor(path: string): readonly [name: string, what: string] {
   if (words[0] === 'back-bracing' && words.length === 2) return ['back braces', ''];
   if (words[0]?.endsWith('bracing')) return [words[1] ?? '', spaced(words.slice(2))];
   // The resonances of the whole body, as the trade calls them; of rigid walls there is but the one.
-  if (words[0] === 'resonance') return [words[1] === 'rigid-air' ? 'air with the plates still' : `main ${words[1]}`, ''];
+  if (words[0] === 'resonance')
+    return [words[1] === 'rigid-air' ? 'air with the plates still' : `main ${words[1]}`, ''];
   if (words[0] === 'voice') return [spaced(words.slice(1)), ''];
   const rest = words.slice(1);
   return [words[0] ?? '', rest.join('.') === 'mass' ? '' : spaced(rest)];

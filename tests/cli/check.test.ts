@@ -225,9 +225,11 @@ describe('how much is said', () => {
 
   it('a program is told everything unless it says otherwise', async () => {
     const codes = async (...args: readonly string[]) =>
-      (JSON.parse((await bookmatch(shop, 'check', '--format', 'json', ...args)).out) as { findings: { code: string }[] }).findings.map(
-        ({ code }) => code,
-      );
+      (
+        JSON.parse((await bookmatch(shop, 'check', '--format', 'json', ...args)).out) as {
+          findings: { code: string }[];
+        }
+      ).findings.map(({ code }) => code);
     expect(await codes()).toContain('dust-caution');
     expect(await codes('--talk', 'quiet')).toEqual(['implausible']);
   });

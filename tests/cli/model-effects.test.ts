@@ -52,7 +52,9 @@ describe('effects --model', () => {
   it('tells what can be told apart, what each change did, and what to change next', async () => {
     const { out, code } = await bookmatch(SHOP, 'effects', '--model', 'corrie');
     expect(code).toBe(0);
-    expect(out).toContain('5 builds, 2 effects to find beside the value they start from; 2 of them stand by themselves.');
+    expect(out).toContain(
+      '5 builds, 2 effects to find beside the value they start from; 2 of them stand by themselves.',
+    );
     expect(out).toMatch(
       /bracing\.wood +billet-1 → billet-2 +always moved together with top\.thickness 2\.6 mm; no recipe/,
     );

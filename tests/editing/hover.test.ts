@@ -39,10 +39,10 @@ describe('a property', () => {
   it('gives the plausible range for this form and wood, with its source', () => {
     expect(thinner).toMatch(/^Usually, for om, sitka-spruce: 2\.4 mm to 3\.2 mm, typically 2\.8 mm .*\\\[1, 2, 3/m);
     // Sources stand at the foot, one of them a link.
-    expect(thinner.split("\n").at(-1)).toMatch(/^\\\[1\\\] \[[\w.]+\]\(https:\/\/[\w.]+\) · \\\[2\\\] /);
+    expect(thinner.split('\n').at(-1)).toMatch(/^\\\[1\\\] \[[\w.]+\]\(https:\/\/[\w.]+\) · \\\[2\\\] /);
     expect(thinner.match(/\]\(/g)).toHaveLength(1);
     // What moving it does comes before where it is from.
-    expect(thinner.indexOf("less moves")).toBeLessThan(thinner.indexOf("- Changed here"));
+    expect(thinner.indexOf('less moves')).toBeLessThan(thinner.indexOf('- Changed here'));
   });
 
   it('says how a change of it is counted', () => {

@@ -24,7 +24,14 @@ it('in the terminal', async () => {
   ];
   // These ask the plate solver.
   const slow = [
-    ...['effects', 'effects no-38', 'effects --model vennick', 'compare no-31 no-38', 'compare vennick-31 vennick-40', 'compare no-31 no-38 --all'],
+    ...[
+      'effects',
+      'effects no-38',
+      'effects --model vennick',
+      'compare no-31 no-38',
+      'compare vennick-31 vennick-40',
+      'compare no-31 no-38 --all',
+    ],
     ...['no-38', 'vennick', 'old-vennick'].flatMap((name) => [`show ${name}`, `show ${name} --all`]),
   ];
   const said = await saidInTerminal(SHOP, WORDS, THOROUGH ? [...commands, ...slow] : commands);

@@ -11,7 +11,8 @@ export function figureCell(text: string | undefined, kind = '', beside?: string)
   return html`<td role="cell" class="figure ${kind}">
     <span class="spoken">${text}</span
     ><span class="aligned" aria-hidden="true"
-      ><span class="whole">${whole}</span><span class="fraction">${fraction}</span
+      ><span class="whole">${whole}</span
+      ><span class="fraction">${fraction}</span
       >${isSaidBeside(unit, beside) ? nothing : html`<span class="unit">${unit?.trim()}</span>`}</span
     >
   </td>`;

@@ -40,11 +40,12 @@ function partLines(own: readonly ShownValue[], { dim, wording: { say } }: Style)
     const part = path.includes('.') ? path.slice(0, path.indexOf('.')) : '';
     counts.set(part, (counts.get(part) ?? 0) + 1);
   }
-  const single = own.filter(({ path }) => !path.includes('.')).map((value) => [value.path, written(value.held, 'model')]);
-  const parts = [...counts].filter(([part]) => part !== '').map(([part, count]) => [
-    part,
-    { text: count === 1 ? say`1 value` : say`${count} values`, paint: dim },
-  ]);
+  const single = own
+    .filter(({ path }) => !path.includes('.'))
+    .map((value) => [value.path, written(value.held, 'model')]);
+  const parts = [...counts]
+    .filter(([part]) => part !== '')
+    .map(([part, count]) => [part, { text: count === 1 ? say`1 value` : say`${count} values`, paint: dim }]);
   return table([...single, ...parts]);
 }
 
@@ -59,12 +60,20 @@ function computedLines(shown: Shown, { dim, wording: { say } }: Style): readonly
   const unknown = derived.filter((each) => !each.derived.known).length;
   const lines = table(known.map((each) => [each.path, { text: amountOf(each), align: 'right' as const }]));
   if (unknown === 0) return lines;
-  return [...lines, dim(`  ${unknown === 1 ? say`1 figure is not known; --all says what it needs` : say`${unknown} figures are not known; --all says what each needs`}`)];
+  return [
+    ...lines,
+    dim(
+      `  ${unknown === 1 ? say`1 figure is not known; --all says what it needs` : say`${unknown} figures are not known; --all says what each needs`}`,
+    ),
+  ];
 }
 
 function isInShort({ path, derived }: ShownDerived): boolean {
   const isOfMember = /^(back-)?bracing\.[^.]+\.|^strings\.\d|^voice\.q\./.test(path);
-  return !isOfMember && ((derived.known && derived.quantity.voicing) || /(^|[.-])(mass|density|modulus|stiffness|tension)(\.|$)/.test(path));
+  return (
+    !isOfMember &&
+    ((derived.known && derived.quantity.voicing) || /(^|[.-])(mass|density|modulus|stiffness|tension)(\.|$)/.test(path))
+  );
 }
 
 function more({ values, definition, ...rest }: Shown, { say }: Wording): string {

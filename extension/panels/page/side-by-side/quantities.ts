@@ -43,7 +43,7 @@ export function quantitiesSection(
       rows.length === 0
         ? html`<p>${words.doesNone}</p>`
         : html`<table role="table" class="wide pair quantities">
-            ${pairHead(table, words, words.toldApart)} ${byTitle(rows, PAIR_COLUMNS, row)}
+              ${pairHead(table, words, words.toldApart)} ${byTitle(rows, PAIR_COLUMNS, row)}
             </table>
             <p class="quiet legend">${scale(1.8)} ${words.scaleLegend}</p>`
     }
@@ -54,7 +54,18 @@ export function quantitiesSection(
   </section>`;
 }
 
-function row({ name, sentence, a, b, difference, percent, word, verdict, verdictInWords, times }: DerivedRow): TemplateResult {
+function row({
+  name,
+  sentence,
+  a,
+  b,
+  difference,
+  percent,
+  word,
+  verdict,
+  verdictInWords,
+  times,
+}: DerivedRow): TemplateResult {
   return html`<tr role="row" class=${verdict}>
     <th role="rowheader" scope="row" title=${sentence}>${name}</th>
     ${figureCell(a, '', difference)} ${figureCell(b, '', difference)} ${figureCell(difference)}
