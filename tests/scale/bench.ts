@@ -1,6 +1,6 @@
 /**
  * How long a maker waits, on a shop of 500 recipes in chains of twelve. Prints a table; asserts nothing, because a
- * machine's mood is not a defect. Run by `npm run bench`; on a busy machine with
+ * machine's mood is not a defect. Run by `npm run bench:inside`; on a busy machine with
  * BENCH_CLOCK=cpu before it.
  */
 import { existsSync } from 'node:fs';

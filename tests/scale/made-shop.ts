@@ -1,13 +1,27 @@
 /** A made-up shop of any size: chains of recipes on one model, each with the changes makers make. */
 import { readFileSync } from 'node:fs';
 
-/** Files of a shop with `chains` chains of `depth` recipes each; one file a chain. */
-export function madeShop(chains: number, depth: number): ReadonlyMap<string, string> {
+/** What goes into one file: a chain, a recipe (the file has its name), or every recipe there is (`all`). */
+export type Parted = 'by chain' | 'by recipe' | 'in one file';
+
+/** Files of a shop with `chains` chains of `depth` recipes each. */
+export function madeShop(chains: number, depth: number, parted: Parted = 'by chain'): ReadonlyMap<string, string> {
   const example = (name: string) => readFileSync(`examples/hollin-reach/${name}`, 'utf8');
   const files = new Map<string, string>();
   for (const name of ['shop', 'woods', 'vennick']) files.set(uriOf(name), example(`${name}.bookmatch`));
-  for (let chain = 0; chain < chains; chain++) files.set(uriOf(`chain-${chain}`), chainText(chain, depth));
+  const whole: string[] = [];
+  for (let chain = 0; chain < chains; chain++) {
+    const recipes = recipesOf(chain, depth);
+    if (parted === 'by chain') files.set(uriOf(`chain-${chain}`), fileOf(recipes));
+    else if (parted === 'in one file') whole.push(...recipes);
+    else recipes.forEach((text, place) => files.set(uriOf(recipeName(chain, place)), fileOf([text])));
+  }
+  if (parted === 'in one file') files.set(uriOf('all'), fileOf(whole));
   return files;
+}
+
+function fileOf(recipes: readonly string[]): string {
+  return `${recipes.join('\n\n')}\n`;
 }
 
 export function uriOf(name: string): string {
@@ -18,7 +32,8 @@ export function recipeName(chain: number, place: number): string {
   return `c${chain}-${place}`;
 }
 
-function chainText(chain: number, depth: number): string {
+/** The texts of one chain's recipes, from the root on. */
+export function recipesOf(chain: number, depth: number): readonly string[] {
   const texts = [
     `recipe ${recipeName(chain, 0)} for vennick {
   because "The base of chain ${chain}."
@@ -53,5 +68,5 @@ function chainText(chain: number, depth: number): string {
 }`);
     }
   }
-  return `${texts.join('\n\n')}\n`;
+  return texts;
 }
