@@ -19,9 +19,14 @@ export class Checks {
   private readonly ofDefinition: Query<Definition, readonly Finding[]>;
 
   constructor(private readonly workshop: Workshop) {
-    this.ofDefinition = workshop.shelf.memo.query('findings', (definition) => guardedFindings(definition, workshop), {
+    const { memo } = workshop.shelf;
+    // Apart from the findings: whatever is asked about a definition has a part in it, and mostly nothing was thrown.
+    const faults = memo.query('faults', (definition: Definition) => workshop.faultsOf(definition), {
       isBoundToKey: true,
+      equal: (a, b) => a.length === 0 && b.length === 0,
     });
+    const work = (definition: Definition) => guardedFindings(definition, workshop, (each) => faults.get(each));
+    this.ofDefinition = memo.query('findings', work, { isBoundToKey: true });
   }
 
   /** Findings of one file, in the order of the text. */
@@ -89,15 +94,17 @@ function* partsOfWork(recipe: string, workshop: Workshop): Iterable<() => void> 
 }
 
 /** Whatever is thrown, there are findings: at the least, that something was. */
-function guardedFindings(definition: Definition, workshop: Workshop): readonly Finding[] {
+function guardedFindings(definition: Definition, workshop: Workshop, faultsOf: FaultsOf): readonly Finding[] {
   try {
-    return findingsOf(definition, workshop);
+    return findingsOf(definition, workshop, faultsOf);
   } catch (error) {
     return [ofFaults([workshop.barrier.note({ doing: 'findings', error })], definition, workshop.wording)];
   }
 }
 
-function findingsOf(definition: Definition, workshop: Workshop): readonly Finding[] {
+type FaultsOf = (definition: Definition) => readonly Fault[];
+
+function findingsOf(definition: Definition, workshop: Workshop, faultsOf: FaultsOf): readonly Finding[] {
   const problems = definition.problems.map((problem) =>
     ofProblem(problem, { definition, span: problem.span }, workshop.wording),
   );
@@ -116,7 +123,7 @@ function findingsOf(definition: Definition, workshop: Workshop): readonly Findin
       }
     })
     .filter(({ place: { span } }) => !unread.some((one) => one.start.line === span.start.line && overlap(one, span)));
-  faults.push(...workshop.faultsOf(definition));
+  faults.push(...faultsOf(definition));
   const own = faults.length === 0 ? [] : [ofFaults(faults, definition, workshop.wording)];
   return accepted(definition, [...problems, ...own, ...oneOfEachSlip(found, definition)], workshop.wording);
 }

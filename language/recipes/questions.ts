@@ -9,7 +9,7 @@ import type { BuildRecord } from './builds/builds.js';
 import type { Analyst } from './evaluation/analyst.js';
 import type { Derivations } from './evaluation/derivations.js';
 import type { DerivedQuantity } from './evaluation/derived-quantity.js';
-import type { Evaluation } from './evaluation/evaluation.js';
+import type { Evaluation, Kin } from './evaluation/evaluation.js';
 import type { Count } from './instrument/counting.js';
 import type { SolvedHold } from './instrument/hold.js';
 import type { Change, Held, Instrument } from './instrument/instrument.js';
@@ -58,7 +58,7 @@ export interface Questions {
   buildsOf(recipe: string): readonly Definition[];
   lastBuiltAncestor(recipe: string): string | undefined;
 
-  evaluate(values: ReadonlyMap<string, Held>, analyst?: Analyst): Evaluation;
-  evaluateInFull(values: ReadonlyMap<string, Held>): Evaluation;
+  evaluate(values: ReadonlyMap<string, Held>, analyst?: Analyst, kin?: Kin): Evaluation;
+  evaluateInFull(values: ReadonlyMap<string, Held>, kin?: Kin): Evaluation;
   evaluateWith(recipe: Instrument, parent: Instrument, changes: readonly Change[]): Evaluation | undefined;
 }

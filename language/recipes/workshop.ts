@@ -17,7 +17,7 @@ import { FITTED_WOOD_QUANTITIES } from './derived/fitted-wood-quantities.js';
 import { INSTRUMENT_QUANTITIES } from './derived/instrument-quantities.js';
 import { STRING_SET_QUANTITIES } from './derived/string-set-quantities.js';
 import { WOOD_QUANTITIES } from './derived/wood-quantities.js';
-import { Derivations, type DerivedQuantity, Evaluation } from './evaluation/evaluation.js';
+import { Derivations, type DerivedQuantity, Evaluation, type Kin } from './evaluation/evaluation.js';
 import type { Evidence } from './builds/evidence.js';
 import type { OddReading } from './builds/odd-readings.js';
 import type { Expectation } from './instrument/expectations.js';
@@ -300,7 +300,7 @@ export class Workshop extends Foundation implements Questions {
 
   // ---- evaluating values that no recipe has (yet) -------------------------------------------------------------------
 
-  evaluate(values: ReadonlyMap<string, Held>, analyst: Analyst = NO_ANALYST): Evaluation {
+  evaluate(values: ReadonlyMap<string, Held>, analyst: Analyst = NO_ANALYST, kin: Kin = {}): Evaluation {
     const layers: Layer[] = [{ values, prefix: '', shared: '', basis: 'recipe', spread: 'half-width' }];
     const shop = this.shelf.shop();
     if (shop) {
@@ -309,12 +309,12 @@ export class Workshop extends Foundation implements Questions {
     }
     const others = elsewhereOf(values, this.supplies.named);
     const ground = new ValueGround(layers, this.settings().tolerances, this.dimensionOf, others);
-    return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst);
+    return new Evaluation(this.instrumentDerivations, ground, this.traces, analyst, kin);
   }
 
   /** With resonances too. */
-  evaluateInFull(values: ReadonlyMap<string, Held>): Evaluation {
-    return this.evaluate(values, this.analyst);
+  evaluateInFull(values: ReadonlyMap<string, Held>, kin: Kin = {}): Evaluation {
+    return this.evaluate(values, this.analyst, kin);
   }
 
   /**
@@ -329,7 +329,7 @@ export class Workshop extends Foundation implements Questions {
     if (holds.some(({ outcome }) => outcome.kind === 'pending')) return undefined;
     // Mostly a recipe does one thing, and this is that recipe.
     if (sameValues(values, recipe.values)) return this.evaluation(recipe.name);
-    return this.evaluate(values, this.analystFor(recipe.name));
+    return this.evaluate(values, this.analystFor(recipe.name), { like: this.instruments.latest(parent.name) });
   }
 
   readonly classOf = remembered(

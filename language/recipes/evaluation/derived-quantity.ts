@@ -142,6 +142,21 @@ export interface Ground {
   elsewhere(
     path: string,
   ): { readonly evaluation: Evaluated; readonly path: string; readonly prefix: string } | undefined;
+  /**
+   * What is said otherwise here, of members only those of these parts; undefined where the two cannot be compared. Absent: they
+   * never can.
+   */
+  differencesFrom?(other: Ground, parts: Iterable<string>): Differences | undefined;
+}
+
+/** What is said otherwise on one ground than on another. */
+export interface Differences {
+  /** Paths of values that are not the same, or that only one has. */
+  readonly values: ReadonlySet<string>;
+  /** Parts that have other members, or the same in another order. */
+  readonly members: ReadonlySet<string>;
+  /** Parts whose name leads to another thing. */
+  readonly elsewhere: ReadonlySet<string>;
 }
 
 /** A number with where it comes from, or the paths that are missing. */

@@ -20,11 +20,21 @@ import type { Ask, Derived, DerivedQuantity, Ground, Known, Leaf, Reply, Unknown
 import type { Value } from '../../facts/facts.js';
 import { makePart } from './part.js';
 import type { Answering, NumberReply, Part } from './respondent.js';
-import { type Asked, differenceTo, slopesOf } from './slopes.js';
+import { nameOfPart } from './leanings.js';
+import { Likeness } from './likeness.js';
+import { type Asked, differenceTo, leavesOfDoubts, slopesOf } from './slopes.js';
 import { type Trace, Traces } from './traces.js';
 
 export { Derivations } from './derivations.js';
 export type * from './derived-quantity.js';
+
+/** Evaluations whose answers may be the same here. It makes no difference to any answer whether there are such. */
+export interface Kin {
+  /** One with nearly the same values, such as that of the parent. It is not kept for this. */
+  readonly like?: Evaluation | undefined;
+  /** One that this stands in the place of. */
+  readonly before?: Evaluation | undefined;
+}
 
 export class Evaluation implements Answering {
   private readonly answers = new Map<string, Derived>();
@@ -36,6 +46,9 @@ export class Evaluation implements Answering {
   private readonly pendingIn = new Map<string, unknown>();
   private readonly pendingParts = new Map<string, { readonly part: Part; readonly round: unknown }>();
   private readonly running: string[] = [];
+  private readonly likeness: Likeness<Evaluation> | undefined;
+  /** @internal Of what is known of who leans on what. */
+  readonly era: number;
 
   constructor(
     readonly derivations: Derivations,
@@ -44,7 +57,12 @@ export class Evaluation implements Answering {
     private readonly traces: Traces = new Traces(),
     /** @internal */
     readonly analyst: Analyst = NO_ANALYST,
-  ) {}
+    { like, before }: Kin = {},
+  ) {
+    this.era = traces.leanings.era;
+    if (like && this.isOfKindOf(like)) this.likeness = new Likeness(ground, like, traces.leanings);
+    if (before && this.isOfKindOf(before)) this.takeOver(before);
+  }
 
   /** The derived quantity at `path`; undefined when there is no such quantity. */
   derived(path: string): Derived | undefined {
@@ -52,6 +70,11 @@ export class Evaluation implements Answering {
     if (known) return known;
     const found = this.derivations.find(path);
     if (!found) return undefined;
+    const same = this.sameAs(path, (like) => (this.mayCome ? like.answers.get(path) : like.derived(path)));
+    if (same) {
+      this.answers.set(path, same);
+      return same;
+    }
     const given = this.given(path, found.quantity);
     if (given) return given;
     // Said of the thing itself, but so that it cannot be used: no computed one takes its place.
@@ -62,11 +85,16 @@ export class Evaluation implements Answering {
     this.running.push(path);
     try {
       const answer = this.run(path, found.quantity, found.member);
-      if (!isPending(answer)) this.answers.set(path, answer);
+      if (!isPending(answer) || !this.mayCome) this.answers.set(path, answer);
       return answer;
     } finally {
       this.running.pop();
     }
+  }
+
+  /** Whether what is pending may be answered later on; where nobody solves anything it is pending for good. */
+  private get mayCome(): boolean {
+    return this.analyst !== NO_ANALYST;
   }
 
   /** The same, also of what a path leads to: `top.wood.density`. */
@@ -108,7 +136,7 @@ export class Evaluation implements Answering {
   gradient(path: string): ReadonlyMap<string, number> {
     const known = this.slopes.get(path);
     if (known) return known;
-    const gradient = this.computeGradient(path);
+    const gradient = this.sameAs(path, (like) => this.gradientOf(path, like)) ?? this.computeGradient(path);
     // Without slopes it may only be pending.
     if (gradient.size > 0) this.slopes.set(path, gradient);
     return gradient;
@@ -132,8 +160,47 @@ export class Evaluation implements Answering {
 
   private readonly leaves = new Map<string, Leaf>();
 
+  /** The answer of the evaluation this one is like, where it is the same for both. */
+  private sameAs<T>(name: string, ask: (like: Evaluation) => T): T | undefined {
+    const like = this.likeness?.for(name);
+    if (!like) return undefined;
+    const answer = ask(like);
+    // Only now is all known that it leans on.
+    return this.likeness?.holdsFor(name, like) === true ? answer : undefined;
+  }
+
+  private gradientOf(path: string, other: Evaluation): ReadonlyMap<string, number> | undefined {
+    const gradient = other.gradient(path);
+    if (gradient.size === 0) return undefined;
+    for (const id of gradient.keys()) this.leaves.set(id, other.leafOf(id)!);
+    return gradient;
+  }
+
+  private isOfKindOf({ derivations, traces, analyst }: Evaluation): boolean {
+    return this.derivations === derivations && this.traces === traces && this.analyst === analyst;
+  }
+
+  /** What stood here before an edit: whatever the edit does not reach is so still. */
+  private takeOver(before: Evaluation): void {
+    const likeness = new Likeness(this.ground, before, this.traces.leanings);
+    const copy = <T>(from: ReadonlyMap<string, T>, to: Map<string, T>, nameOf = (key: string) => key) => {
+      for (const [key, value] of from) if (likeness.holdsFor(nameOf(key), before)) to.set(key, value);
+    };
+    copy(before.answers, this.answers);
+    copy(before.found, this.found);
+    copy(before.replies, this.replies);
+    copy(before.slopes, this.slopes);
+    copy(before.parts, this.parts, nameOfPart);
+    if (this.slopes.size > 0) for (const [id, leaf] of before.leaves) this.leaves.set(id, leaf);
+  }
+
+  /** What a quantity was worked out from, here or where the answer was taken from. */
+  private traceOf(path: string): Trace | undefined {
+    return this.found.get(path) ?? this.likeness?.for(path)?.traceOf(path);
+  }
+
   private run(path: string, quantity: DerivedQuantity, member: string): Derived {
-    if (quantity.slow && this.analyst === NO_ANALYST) return pendingOf(quantity);
+    if (quantity.slow && !this.mayCome) return pendingOf(quantity);
     // The round is asked for only where something was pending: whoever asks is asked again with the next one.
     if (this.pendingIn.has(path) && this.pendingIn.get(path) === this.analyst.round?.()) return pendingOf(quantity);
     const known = this.traces.answers.find(path, this);
@@ -146,10 +213,12 @@ export class Evaluation implements Answering {
     if (isPending(answer)) {
       const round = this.analyst.round?.();
       if (round !== undefined) this.pendingIn.set(path, round);
+      if (!this.mayCome) this.traces.leanings.note(path, asked.questions);
       return answer;
     }
     const trace: Trace = { questions: asked.questions, answer, partials: new Map() };
     this.traces.answers.add(path, trace);
+    this.traces.leanings.note(path, trace.questions);
     this.found.set(path, trace);
     return answer;
   }
@@ -223,14 +292,25 @@ export class Evaluation implements Answering {
   part(name: string, make: (ask: Ask) => unknown): Part {
     const waiting = this.pendingParts.get(name);
     if (waiting && waiting.round === this.analyst.round?.()) return waiting.part;
-    const known = this.parts.get(name) ?? this.traces.parts.find(name, this);
+    const kept = this.parts.get(name);
+    if (kept) return kept;
+    const node = nameOfPart(name);
+    const same = this.sameAs(node, (like) => (this.mayCome ? like.parts.get(name) : like.part(name, make)));
+    if (same) {
+      this.parts.set(name, same);
+      return same;
+    }
+    const known = this.traces.parts.find(name, this);
     const part = known ?? makePart(make, new Asking(this, '', undefined));
-    if (part.pending) {
+    if (part.pending && this.mayCome) {
       const round = this.analyst.round?.();
       if (round !== undefined) this.pendingParts.set(name, { part, round });
       return part;
     }
-    if (!known) this.traces.parts.add(name, part);
+    if (!known) {
+      if (!part.pending) this.traces.parts.add(name, part);
+      this.traces.leanings.note(node, part.questions);
+    }
     this.parts.set(name, part);
     return part;
   }
@@ -271,7 +351,11 @@ export class Evaluation implements Answering {
     if (!derived?.known || !found) return new Map();
     const slopes = this.ownSlopes(path, found);
     if (slopes === 'not now') return new Map();
-    const total = this.doubtsOf(derived);
+    const total = new Map<string, number>();
+    for (const leaf of leavesOfDoubts(derived.doubts, this.ground.owner)) {
+      this.leaves.set(leaf.id, leaf);
+      total.set(leaf.id, (total.get(leaf.id) ?? 0) + derived.si);
+    }
     for (const input of derived.inputs) {
       const inner = this.gradient(input.path);
       if (inner.size === 0) continue;
@@ -282,34 +366,17 @@ export class Evaluation implements Answering {
     return total;
   }
 
-  /** What a formula may be off by is one more number it leans on: 1, times what it computes. */
-  private doubtsOf({ si, doubts }: Known): Map<string, number> {
-    const slopes = new Map<string, number>();
-    for (const model of doubts) {
-      const leaves = [
-        { id: `formula: ${model.key}`, sigma: model.common },
-        { id: `${this.ground.owner}formula:${model.key}`, sigma: model.own },
-      ];
-      for (const { id, sigma } of leaves) {
-        if (sigma === 0) continue;
-        this.leaves.set(id, { id, si: 1, sigma, basis: 'assumed', model });
-        slopes.set(id, (slopes.get(id) ?? 0) + si);
-      }
-    }
-    return slopes;
-  }
-
   /** Of a quantity that knows its slopes, all at once. */
   private ownSlopes(path: string, { quantity, member }: Found): ReadonlyMap<string, number> | 'not now' | undefined {
     if (!quantity.slopes) return undefined;
-    const trace = this.found.get(path);
+    const trace = this.traceOf(path);
     const own = trace?.own ?? slopesOf(this, quantity.slopes, member);
     if (trace && own) trace.own = own;
     return own ?? 'not now';
   }
 
   private partial(path: string, { quantity, member }: Found, input: Asked): number {
-    const partials = this.found.get(path)?.partials;
+    const partials = this.traceOf(path)?.partials;
     const known = partials?.get(input.path);
     if (known !== undefined) return known;
     const slope = differenceTo(this, quantity, member, input);

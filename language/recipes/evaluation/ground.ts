@@ -3,6 +3,8 @@ import { type Dimension, sameDimension } from '../../quantities/dimension.js';
 import type { Basis, Evaluation, Ground, Leaf } from './evaluation.js';
 import type { QuantityValue, Value } from '../../facts/facts.js';
 import type { Held } from '../instrument/instrument.js';
+import { differencesBetween } from './ground-differences.js';
+import type { Differences } from './derived-quantity.js';
 import { standardUncertainty, type Tolerances } from '../instrument/tolerances.js';
 
 export interface Layer {
@@ -135,6 +137,26 @@ export class ValueGround implements Ground {
     return undefined;
   }
 
+  differencesFrom(other: Ground, parts: Iterable<string>): Differences | undefined {
+    if (!(other instanceof ValueGround) || !this.isOfKindOf(other)) return undefined;
+    const [mine, ...others] = this.layers;
+    const [theirs, ...otherOthers] = other.layers;
+    if (!mine || !theirs || !isSameLayer({ ...mine, values: theirs.values }, theirs)) return undefined;
+    // What lies below, such as the shop, is mostly the same; who changes it has everything worked out anew.
+    if (others.length !== otherOthers.length || !others.every((one, i) => isSameLayer(one, otherOthers[i]!)))
+      return undefined;
+    return differencesBetween(
+      { values: mine.values, others: this.others, members: (part) => this.members(part) },
+      { values: theirs.values, others: other.others, members: (part) => other.members(part) },
+      parts,
+    );
+  }
+
+  /** Whether what is written means the same on both. */
+  private isOfKindOf({ tolerances, dimensionOf, owner }: ValueGround): boolean {
+    return this.tolerances === tolerances && this.dimensionOf === dimensionOf && this.owner === owner;
+  }
+
   isSaid(path: string): boolean {
     for (const { prefix, values } of this.layers) {
       if (!path.startsWith(prefix)) continue;
@@ -164,6 +186,11 @@ export class ValueGround implements Ground {
     }
     return undefined;
   }
+}
+
+function isSameLayer(a: Layer, b: Layer): boolean {
+  const isAlike = a.prefix === b.prefix && a.shared === b.shared && a.basis === b.basis && a.spread === b.spread;
+  return isAlike && a.values === b.values;
 }
 
 /** `from.station`, `from.offset`, `blank.length`, `blank.width`, `blank.thickness`, `gauges.1` (counted from 1). */

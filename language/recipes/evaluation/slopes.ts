@@ -1,7 +1,7 @@
 /** How much a derived quantity moves with one of the numbers it asked for. */
 import { MechanicsError } from '../../mechanics/error.js';
 import { Asking } from './asking.js';
-import type { Ask, DerivedQuantity } from './derived-quantity.js';
+import type { Ask, DerivedQuantity, Leaf, ModelError } from './derived-quantity.js';
 import type { Answering } from './respondent.js';
 
 /** One number a quantity asked for. */
@@ -47,6 +47,16 @@ export function differenceTo(evaluation: Answering, quantity: DerivedQuantity, m
   if (Number.isFinite(up)) return (up - here) / step;
   if (Number.isFinite(down)) return (here - down) / step;
   return 0;
+}
+
+/** What a formula may be off by is one more number it leans on: 1, times what it computes. */
+export function leavesOfDoubts(doubts: readonly ModelError[], owner: string): readonly Leaf[] {
+  return doubts.flatMap((model) =>
+    [
+      { id: `formula: ${model.key}`, sigma: model.common },
+      { id: `${owner}formula:${model.key}`, sigma: model.own },
+    ].flatMap(({ id, sigma }): readonly Leaf[] => (sigma === 0 ? [] : [{ id, si: 1, sigma, basis: 'assumed', model }])),
+  );
 }
 
 /** Ended because something is missing or out of bounds; any other exception is a bug and goes on. */

@@ -4,6 +4,7 @@
  * the questions it asked last time are asked again, and when every reply is the same so is the answer.
  */
 import type { Derived } from './derived-quantity.js';
+import { Leanings } from './leanings.js';
 import type { Part, Question, Respondent } from './respondent.js';
 import { sameValue } from '../instrument/values.js';
 
@@ -27,6 +28,8 @@ export class Traces {
   readonly answers = new AnswersByPath<Trace>();
   /** Of what several quantities are made from, by name. */
   readonly parts = new AnswersByPath<Part>();
+  /** Who of all of them leant on what. */
+  readonly leanings = new Leanings();
 }
 
 class AnswersByPath<T extends { readonly questions: readonly Question[] }> {

@@ -2,6 +2,7 @@
 import { nameOf } from './name-of.js';
 import { type Count, countChanges } from '../instrument/counting.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
+import { Kinship } from '../evaluation/kinship.js';
 import { checkExpectations, type Expectation } from '../instrument/expectations.js';
 import { solveHolds } from '../instrument/hold.js';
 import { applyModel, applyRecipe, type Held, type Instrument, isWithin, sameValues } from '../instrument/instrument.js';
@@ -22,6 +23,9 @@ export function instrumentQueries(workshop: Questions) {
     isPackaged: remembered((path: string) => catalogue.isPackaged(path)),
     partWithout: (path: string, value: Value) => (saysNone(value) ? catalogue.partWithout(path) : undefined),
   };
+
+  const kinship = new Kinship();
+  const kinshipInFull = new Kinship();
 
   const lineage = barrier.query('lineage', (recipe: string): Lineage => lineageOf(shelf, recipe), {
     otherwise: { recipes: [] },
@@ -50,6 +54,8 @@ export function instrumentQueries(workshop: Questions) {
       const start = workshop.startOf(name);
       // Parent or model is there but could not be worked out: nothing is to be made of this one either.
       if (!start && hasStart(name)) return undefined;
+      const from = start && { kind: start.definition.kind, name: start.name };
+      for (const each of [kinship, kinshipInFull]) each.startsFrom(name, from);
       const unsolved = applyRecipe(start, definition, context);
       const { values, holds } = solve(unsolved, start);
       return { ...unsolved, values, solvedHolds: holds };
@@ -92,15 +98,24 @@ export function instrumentQueries(workshop: Questions) {
     'evaluation',
     (recipe: string): Evaluation | undefined => {
       if (!isWorkedOut.get(recipe)) return undefined;
-      return workshop.evaluate(values.get(recipe), workshop.analystFor(recipe));
+      const start = kinship.startOf(recipe);
+      // Only so that it is there to be like: no answer depends on it.
+      if (start !== undefined) shelf.memo.aside(() => workshop.evaluation(start));
+      const evaluation = workshop.evaluate(values.get(recipe), workshop.analystFor(recipe), kinship.of(recipe));
+      kinship.note(recipe, evaluation);
+      return evaluation;
     },
     { otherwise: undefined, of: nameOf('recipe') },
   );
 
   const inFull = barrier.query(
     'inFull',
-    (recipe: string): Evaluation | undefined =>
-      isWorkedOut.get(recipe) ? workshop.evaluateInFull(values.get(recipe)) : undefined,
+    (recipe: string): Evaluation | undefined => {
+      if (!isWorkedOut.get(recipe)) return undefined;
+      const evaluation = workshop.evaluateInFull(values.get(recipe), kinshipInFull.of(recipe));
+      kinshipInFull.note(recipe, evaluation);
+      return evaluation;
+    },
     { otherwise: undefined, of: nameOf('recipe') },
   );
 
@@ -161,14 +176,18 @@ export function instrumentQueries(workshop: Questions) {
   }
 
   function solve(unsolved: Instrument, start: Instrument | undefined) {
+    const parent = start && beside(unsolved.name, start);
     return solveHolds(unsolved, {
-      parent: start && beside(unsolved.name, start),
-      evaluate: (values) => workshop.evaluate(values, workshop.analystFor(unsolved.name)),
+      parent,
+      evaluate: (values) => workshop.evaluate(values, workshop.analystFor(unsolved.name), { like: parent }),
       range: (path) => catalogue.plausibleSpan(path),
     });
   }
 
-  return { context, lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations, solve, start };
+  const latest = (recipe: string) => kinship.latest(recipe);
+  const questions = { lineage, ring, model, instrument, ordered, evaluation, inFull, count, expectations };
+
+  return { context, ...questions, solve, start, latest };
 }
 
 const NOTHING_COUNTED: Count = { variables: [], total: 0 };

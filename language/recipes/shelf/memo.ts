@@ -94,6 +94,18 @@ export class Memo {
     };
   }
 
+  /** Asks something that has no part in the answer under way: what is read in it is not leant on. */
+  aside<T>(ask: () => T): T {
+    const reads: Cell[] = [];
+    this.reading.push(reads);
+    try {
+      return ask();
+    } finally {
+      this.reading.pop();
+      for (const cell of reads) this.settleIdle(cell);
+    }
+  }
+
   /** These are gone for good, and every answer bound to them with them. */
   forget(keys: Iterable<unknown>): void {
     for (const key of keys) {
