@@ -50,21 +50,23 @@ export function recipeSchema(): object {
   const record = (properties: object, required: readonly string[]) => ({
     ...{ type: 'object', additionalProperties: false, properties, required },
   });
+  const forms = new Map<string, object>([
+    ['wood', WORD],
+    ['thickness', QUANTITY],
+    ['rig', WORD],
+  ]);
   const top = catalogue.all.filter(({ path: each }) => /^top\.[a-z-]+$/.test(each));
-  const known = { wood: WORD, thickness: QUANTITY, rig: WORD };
+  const ofTop = top.map(({ path: each, sentence }) => {
+    const word = each.slice(4);
+    return [word, { ...forms.get(word), description: sentence }];
+  });
   return {
     $schema: 'http://json-schema.org/draft-07/schema#',
     ...record(
       {
         recipe: { ...WORD, description: 'What the recipe is called.' },
         ...{ for: WORD, from: WORD, because: { type: 'string', description: 'Why it was done.' } },
-        top: {
-          type: 'object',
-          properties: {
-            ...Object.fromEntries(top.map((one) => [one.path.slice(4), { description: one.sentence }])),
-            ...known,
-          },
-        },
+        top: { type: 'object', properties: Object.fromEntries(ofTop) as object },
         changes: list(record({ path, by: QUANTITY, from: WORD, to: WORD, together: { type: 'string' } }, ['path'])),
         holds: list(record({ path, by: path }, ['path', 'by'])),
         expects: list(record({ path, below: QUANTITY, above: QUANTITY }, ['path'])),
