@@ -75,7 +75,7 @@ function comma(written: string, text: string, say: Wording['say']): NumberReadin
       without,
     ]);
   }
-  if (thousands) return bad(say`"${short(written)}": write a number without commas.`, [single ? asPoint : without]);
+  if (thousands && !single) return bad(say`"${short(written)}": write a number without commas.`, [without]);
   if (single) return bad(say`"${short(written)}": decimals are written with a point.`, [asPoint]);
   return bad(say`"${short(written)}" is not a number I can read: decimals are written with a point, as in 2.85.`);
 }

@@ -1,63 +1,34 @@
-/** What became of mutants, as a person compares them: the lines as they are and as they were made. */
+/** What became of a mutant, as a person compares them: the line as it is and as it was made. */
+import type { Mutant, Position } from './bundle.js';
 
 export interface Outcome {
   readonly file: string;
+  /** Counted from 1. */
   readonly line: number;
-  /** `what stands there ⟶ what was put there`, by which it is found again though lines move. */
+  /** `what ⟦stands⟧ there ⟶ what was put in place of it`, by which it is found again though lines move. */
   readonly change: string;
   readonly killed: boolean;
 }
 
-/** As the mutation library writes it. (mutation-testing-report-schema, version 2) */
-export interface Report {
-  readonly files: Readonly<
-    Record<
-      string,
-      {
-        readonly source: string;
-        readonly mutants: readonly {
-          readonly status: string;
-          readonly replacement?: string;
-          readonly location: { readonly start: Position; readonly end: Position };
-        }[];
-      }
-    >
-  >;
-}
-
-interface Position {
-  readonly line: number;
-  readonly column: number;
-}
-
-/** A mutant that never ends is noticed, as one that fails is. Those that are no program at all count for nothing. */
-const KILLED = new Set(['Killed', 'Timeout', 'RuntimeError']);
-const LIVED = new Set(['Survived', 'NoCoverage']);
-
-export function outcomesOf({ files }: Report): readonly Outcome[] {
-  return Object.entries(files).flatMap(([file, { source, mutants }]) => {
-    const lines = source.split('\n');
-    return mutants
-      .filter(({ status }) => KILLED.has(status) || LIVED.has(status))
-      .map(({ status, replacement = '', location: { start, end } }) => ({
-        file,
-        line: start.line,
-        change: changeOf(lines, start, end, replacement),
-        killed: KILLED.has(status),
-      }));
-  });
+export function outcomeOf({ fileName, location, replacement }: Mutant, source: string, killed: boolean): Outcome {
+  return {
+    file: fileName,
+    line: location.start.line + 1,
+    change: changeOf(source.split('\n'), location.start, location.end, replacement),
+    killed,
+  };
 }
 
 function changeOf(lines: readonly string[], start: Position, end: Position, replacement: string): string {
-  const before = lines[start.line - 1]!.slice(0, start.column - 1);
-  const after = lines[end.line - 1]!.slice(end.column - 1);
+  const before = lines[start.line]!.slice(0, start.column);
+  const after = lines[end.line]!.slice(end.column);
   const inside =
     start.line === end.line
-      ? lines[start.line - 1]!.slice(start.column - 1, end.column - 1)
+      ? lines[start.line]!.slice(start.column, end.column)
       : [
-          lines[start.line - 1]!.slice(start.column - 1),
-          ...lines.slice(start.line, end.line - 1),
-          lines[end.line - 1]!.slice(0, end.column - 1),
+          lines[start.line]!.slice(start.column),
+          ...lines.slice(start.line + 1, end.line),
+          lines[end.line]!.slice(0, end.column),
         ].join(' ');
   return `${brief(`${before}⟦${inside}⟧${after}`)} ⟶ ${brief(replacement)}`;
 }

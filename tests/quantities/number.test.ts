@@ -29,7 +29,7 @@ describe('numbers as builders write them', () => {
 
   it.each([
     ['1,5', 'decimals are written with a point', ['1.5']],
-    ['0,110', 'without commas', ['0.110']],
+    ['0,110', 'decimals are written with a point', ['0.110']],
     ['1,500', 'thousands or decimals', ['1.500', '1500']],
     ['1,234,567', 'without commas', ['1234567']],
     ['1 500', 'without the spaces', ['1500']],

@@ -323,20 +323,27 @@ describe('rings', () => {
     const next: { get(key: string): number } = memo.query('next', (key: string): number =>
       next.get(key === 'a' ? 'b' : 'a'),
     );
-    for (const key of ['a', 'b']) caught(() => next.get(key));
-    expect(computedIn(() => ['a', 'b', 'a'].map((key) => caught(() => next.get(key))))).toBe(0);
+    caught(() => next.get('a'));
+    expect(computedIn(() => ['b', 'a', 'b'].map((key) => caught(() => next.get(key))))).toBe(0);
   });
 
   it('is met too where one member only has to be looked over', () => {
     // b has always read a; a begins to read b.
+    let reached = false;
     number.set('closed', 0);
-    const a: { get(key: string): number } = memo.query('a', (): number => (number.get('closed') === 1 ? b.get('') : 1));
+    const a: { get(key: string): number } = memo.query('a', (): number => {
+      if (number.get('closed') !== 1) return 1;
+      const sum = b.get('');
+      reached = true;
+      return sum;
+    });
     const b: { get(key: string): number } = memo.query('b', (): number => a.get('') + 1);
     expect(b.get('')).toBe(2);
     number.set('closed', 1);
     let error: unknown;
     expect(computedIn(() => (error = caught(() => a.get(''))))).toBe(1);
     expect(error).toBeInstanceOf(CycleError);
+    expect(reached).toBe(false);
     expect(caught(() => b.get(''))).toBeInstanceOf(CycleError);
     number.set('closed', 0);
     expect([a.get(''), b.get('')]).toEqual([1, 2]);
