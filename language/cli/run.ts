@@ -21,6 +21,7 @@ import { SHEET_KINDS } from '../sheets/sheet.js';
 import { type PlaceOptions, show, type ShowOptions } from './show-command.js';
 import { inLine } from '../wording/visible.js';
 import { ways } from './ways-command.js';
+import { words } from './words-command.js';
 import { languageOf, sentences, Wording } from '../wording/wording.js';
 
 /** Runs one command and answers with its exit code: 0 fine, 1 findings, 2 wrong use. Never throws. */
@@ -202,6 +203,12 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
     .description(text('explain a finding, or list them all'))
     .addArgument(new Argument('[code]', text('the code of a finding, such as too-many-changes')))
     .action((code: string | undefined) => done(rules(code, io)));
+
+  program
+    .command('words')
+    .description(text('list the words of the language, or tell what one means and what lies inside it'))
+    .addArgument(new Argument('[word]', text('a part, property, unit, choice, stage or finding, in any shop’s words')))
+    .action((word: string | undefined) => done(words(word, io)));
 
   // For a first look from the project's own folder; of no use at a bench, so the help leaves it out.
   program.command('demo', { hidden: true }).action(() => done(demonstrate(io)));

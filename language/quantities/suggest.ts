@@ -55,7 +55,7 @@ function costOf(wanted: string, candidate: string): number | undefined {
 /** What it costs to turn one word into the other, or undefined when that is too much for words so short. */
 function slipCost(a: string, b: string): number | undefined {
   if (stem(a) === stem(b)) return 0.4;
-  if (withoutDoubles(a) === withoutDoubles(b)) return 0.25 * distance(a, b);
+  if (withoutDoubles(a) === withoutDoubles(b) && distance(a, b) <= 3) return 0.25 * distance(a, b);
   const shorter = Math.min(a.length, b.length);
   const allowed = shorter <= 1 ? 0 : shorter <= 4 ? 1 : Math.min(shorter <= 8 ? 2 : 3, 0.36 * shorter);
   if (Math.abs(a.length - b.length) > Math.ceil(allowed)) return undefined;

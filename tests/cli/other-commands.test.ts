@@ -60,6 +60,27 @@ describe('lineage', () => {
   });
 });
 
+describe('words', () => {
+  it('lists what there is, and says where more stands', async () => {
+    const { out, code } = await bookmatch({}, 'words');
+    expect(code).toBe(0);
+    for (const word of ['recipe', 'change', 'bracing', 'thou', 'first-tests', 'red-spruce'])
+      expect(out).toContain(word);
+  });
+
+  it('tells one by what makers call it, with all that lies inside', async () => {
+    expect((await bookmatch({}, 'words', 'dome')).out).toMatch(/^body\.top-radius {2}ft/);
+    const { out } = await bookmatch({}, 'words', 'Hals');
+    for (const path of ['neck.wood', 'neck.join-fret', 'neck.heel.length', 'neck.mass']) expect(out).toContain(path);
+  });
+
+  it('of nothing there is: exit code 2, with what is near', async () => {
+    const { err, code } = await bookmatch({}, 'words', 'soundbaord');
+    expect(err).toMatch(/There is no word soundbaord\. Did you mean soundboard/);
+    expect(code).toBe(2);
+  });
+});
+
 describe('rules', () => {
   it('lists every code', async () => {
     const { out, code } = await bookmatch({}, 'rules');

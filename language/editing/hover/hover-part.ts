@@ -3,7 +3,7 @@ import { shown } from '../../checks/phrases.js';
 import { concretePaths } from '../../recipes/evaluation/effects.js';
 import type { Evaluation } from '../../recipes/evaluation/evaluation.js';
 import type { Desk } from '../../checks/desk.js';
-import { paragraphs, plain, table } from '../markdown.js';
+import { code, paragraphs, plain, table } from '../markdown.js';
 import type { Subject } from '../../reports/subject.js';
 
 const SHOWN = 8;
@@ -17,8 +17,24 @@ export function partHover(desk: Desk, subject: Subject, path: string): string | 
   return paragraphs(
     part ? `**${plain(path)}**: ${text(part.sentence)}` : `**${plain(path)}**`,
     computed.length > 0 ? table([text('computed'), text('value')], computed) : undefined,
+    part ? table([text('in it'), text('takes')], inside(desk, subject, path)) : undefined,
   );
 }
+
+/** Every property and part there may be, not a first few. */
+function inside({ workshop: { catalogue } }: Desk, { definition }: Subject, path: string): string[][] {
+  const { parts, properties } = catalogue.children(path, definition.kind);
+  const last = (whole: string) => plain(whole.slice(whole.lastIndexOf('.') + 1));
+  return [
+    ...properties.map((one) => [last(one.path), one.choices ? one.choices.map(code).join(' ') : plain(one.unit ?? '')]),
+    ...parts.map((one) => [
+      one.members ? plain(one.members.slice(0, MEMBERS_SHOWN).join(', ')) : last(one.path),
+      '{ … }',
+    ]),
+  ];
+}
+
+const MEMBERS_SHOWN = 6;
 
 /** What belongs to the part itself; each member of it has a hover of its own. */
 function computedOf(evaluation: Evaluation, path: string): readonly (readonly string[])[] {
