@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { createParser } from '../../language/grammar/parse.js';
 import { openWorkshop, type OpenWorkshop } from '../../language/shop.js';
 import { readFile } from '../../language/recipes/shelf/reader.js';
-import { SEED } from '../seed.js';
+import { SEEDS } from '../seed.js';
 import { madeShop, recipeName, uriOf } from '../scale/made-shop.js';
 
 const parser = createParser();
@@ -87,8 +87,8 @@ describe('edits', () => {
     expect(findingsOf(shop)).not.toEqual(before);
   });
 
-  it('two hundred of them, at random, leave the findings of a fresh start', () => {
-    const roll = dice(SEED);
+  it.each(SEEDS)('two hundred of them, at random by %i, leave the findings of a fresh start', (seed) => {
+    const roll = dice(seed);
     const files = new Map(madeShop(4, 12));
     const shop = open(files);
     const chains = [...files.keys()];

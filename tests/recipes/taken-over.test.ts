@@ -13,7 +13,7 @@ import { Traces } from '../../language/recipes/evaluation/traces.js';
 import { readFile } from '../../language/recipes/shelf/reader.js';
 import { openWorkshop, type OpenWorkshop } from '../../language/shop.js';
 import { madeShop } from '../scale/made-shop.js';
-import { SEED } from '../seed.js';
+import { SEEDS } from '../seed.js';
 import { Dice } from '../soak/dice.js';
 import { numberChanged, rewritten } from '../soak/typing.js';
 
@@ -43,8 +43,8 @@ describe.each([
   ['the example shop', exampleShop()],
   ['chains of recipes', new Map(madeShop(2, 6, 'by recipe'))],
 ])('%s', (_, files) => {
-  it('after any edits', () => {
-    const dice = new Dice(SEED);
+  it.each(SEEDS)('after any edits, drawn by %i', (seed) => {
+    const dice = new Dice(seed);
     const shop = openWorkshop({ parser });
     const texts = new Map(files);
     for (const [uri, text] of texts) put(shop, uri, text);
