@@ -191,8 +191,8 @@ describe('the whole instrument', () => {
 
   it('lists its frets', () => {
     const evaluation = shopWith(`recipe v-32 from v-31 { ${REST} }`).evaluation('v-32')!;
-    expect(evaluation.ground.members('fret')).toHaveLength(20);
-    expect(evaluation.number('fret.12.place')).toBeCloseTo(0.645 / 2, 9);
+    expect(evaluation.ground.members('frets')).toHaveLength(20);
+    expect(evaluation.number('frets.12.place')).toBeCloseTo(0.645 / 2, 9);
   });
 });
 

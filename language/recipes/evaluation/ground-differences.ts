@@ -18,7 +18,7 @@ export function differencesBetween(a: Said, b: Said, parts: Iterable<string>): D
   for (const part of parts) {
     // A list has its entries for members, a set of strings its strings, and the number of frets says how many there are.
     const mayHaveOthers =
-      !isInOrder || values.has(part) || elsewhere.has(part) || (part === 'fret' && values.has('frets.count'));
+      !isInOrder || values.has(part) || elsewhere.has(part) || (part === 'frets' && values.has('frets.count'));
     if (mayHaveOthers && !sameWords(a.members(part), b.members(part))) members.add(part);
   }
   return { values, members, elsewhere };

@@ -113,7 +113,7 @@ export class ValueGround implements Ground {
     const value = this.value(part);
     if (value?.kind === 'list') return value.items.map((_, i) => String(i + 1));
     // Frets have no values of their own, only their number.
-    const frets = part === 'fret' ? this.leaf('frets.count')?.si : undefined;
+    const frets = part === 'frets' ? this.leaf('frets.count')?.si : undefined;
     if (frets !== undefined) return numbered(Math.min(frets, MOST_FRETS));
     // `strings: light-12` has the strings of the set for members, counted from the highest.
     const count = this.others.get(part)?.evaluation.derived('count');
