@@ -87,24 +87,28 @@ describe('edits', () => {
     expect(findingsOf(shop)).not.toEqual(before);
   });
 
-  it.each(SEEDS)('two hundred of them, at random by %i, leave the findings of a fresh start', (seed) => {
-    const roll = dice(seed);
-    const files = new Map(madeShop(4, 12));
-    const shop = open(files);
-    const chains = [...files.keys()];
-    for (let edit = 0; edit < 200; edit++) {
-      const uri = chains[roll(chains.length)]!;
-      const text = edited(files.get(uri) ?? madeShop(4, 12).get(uri)!, roll);
-      if (roll(25) === 0 && files.size > 5) {
-        files.delete(uri);
-        shop.shelf.remove(uri);
-      } else {
-        files.set(uri, text);
-        put(shop, uri, text);
+  it.each(SEEDS)(
+    'two hundred of them, at random by %i, leave the findings of a fresh start',
+    (seed) => {
+      const roll = dice(seed);
+      const files = new Map(madeShop(4, 12));
+      const shop = open(files);
+      const chains = [...files.keys()];
+      for (let edit = 0; edit < 200; edit++) {
+        const uri = chains[roll(chains.length)]!;
+        const text = edited(files.get(uri) ?? madeShop(4, 12).get(uri)!, roll);
+        if (roll(25) === 0 && files.size > 5) {
+          files.delete(uri);
+          shop.shelf.remove(uri);
+        } else {
+          files.set(uri, text);
+          put(shop, uri, text);
+        }
+        if (edit % 20 === 19) expect(findingsOf(shop), `after edit ${edit}`).toEqual(findingsOf(open(files)));
       }
-      if (edit % 20 === 19) expect(findingsOf(shop), `after edit ${edit}`).toEqual(findingsOf(open(files)));
-    }
-  }, 120_000);
+    },
+    120_000,
+  );
 });
 
 /** One edit as a maker or a cat on the keyboard would make it. */
