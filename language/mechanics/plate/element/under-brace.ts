@@ -16,25 +16,28 @@ export function crossForce({ width, wood }: Brace, height: number): number {
   return ((8 * width) / Math.PI ** 3) * Math.sqrt(wood.eAcross * wood.shearAcross) * sum;
 }
 
-/** Stiffens the laminate row of the quadrilaterals beside brace piece `r` for bending across it, over half the brace's width each. */
+/**
+ * Stiffens the laminate row of the quadrilaterals beside brace piece `r` for bending across it, over half the brace's width each.
+ * `cross`: `crossForce` there; `plate`: m, thickness.
+ */
 export function stiffenBeside(
   mesh: TopMesh,
   x: Float64Array,
   y: Float64Array,
   r: number,
-  brace: Brace,
-  height: number,
+  { width }: Brace,
+  cross: number,
   plate: number,
   laminateOf: Int32Array,
   rows: Float64Array,
 ): void {
-  const more = crossForce(brace, height) * (plate / 2) ** 2;
+  const more = cross * (plate / 2) ** 2;
   for (const quad of mesh.ribSides.subarray(2 * r, 2 * r + 2)) {
     if (quad < 0) continue;
     const frame = edgeRows(mesh, x, y, quad, mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!);
     const at = laminateOf[quad]! * LAMINATE_SIZE;
     const own = stiffnessOf(rows, at, frame.bend);
-    const share = Math.min(1, brace.width / 2 / frame.width);
+    const share = Math.min(1, width / 2 / frame.width);
     const mean = 1 / ((1 - share) / own + share / (own + more));
     addEdgeForm(rows, at, frame.bend, mean - own);
   }

@@ -81,7 +81,8 @@ function blockOf({ unknowns }: FactoredTop, weights: readonly NodeWeights[]): Fl
 }
 
 const ROUNDS = 60;
-const CLOSE = 1e-7;
+/** Share of a vector that one more round may change: slopes are good to a few thousandths anyway. */
+const CLOSE = 1e-5;
 
 function shapeAdjoints(
   state: SolvedState,

@@ -64,9 +64,11 @@ export function sensitivities(
     const top = discreteTop(model, state.top.mesh, state.top);
     const change = energies.change(top, base);
     const of = (pair: PairName) => change[energies.at[pair]!]!;
-    const after = before && loadCase(model, top);
+    const after = before && (sameLoads(state, { model, top }) ? before : loadCase(model, top));
     const still = (pair: 'rotation' | 'dip' | 'belly', adjoint: Float64Array | undefined) =>
-      before && after && adjoint ? staticChange(state, adjoint, before, after, pair) - of(pair) : undefined;
+      before && after && adjoint
+        ? (after === before ? 0 : staticChange(state, adjoint, before, after, pair)) - of(pair)
+        : undefined;
     const perStep = (amount: number | undefined) => (amount === undefined ? undefined : amount / step);
     return {
       parameter,
@@ -80,6 +82,11 @@ export function sensitivities(
       mass: (massOf(top) - mass) / step,
     };
   });
+}
+
+/** Whether the forces on the nodes are the same: they lean on the load, the places of the nodes and the plate's thickness. */
+function sameLoads(a: Pick<SolvedState, 'model' | 'top'>, b: Pick<SolvedState, 'model' | 'top'>): boolean {
+  return a.model.load === b.model.load && a.top.x === b.top.x && sameMatter(a.top.thickness, b.top.thickness);
 }
 
 function frequencyOf(square: number): number {
@@ -180,6 +187,11 @@ interface Base {
   readonly pieces: Float64Array;
 }
 
+interface Gathered {
+  readonly local: readonly Float64Array[];
+  readonly five: readonly Float64Array[];
+}
+
 /** Slopes of stiffness and, after them, by m0, m1, m2. */
 const NUMBERS = SLOPES + 3;
 
@@ -199,6 +211,7 @@ class ElementEnergies {
   private readonly rib = new Float64Array(144);
   private readonly local: Float64Array[];
   private readonly forces: Float64Array[];
+  private readonly gathered: Gathered[] = [];
   private readonly count: number;
   private readonly state: SolvedState;
   private readonly vectors: readonly Float64Array[];
@@ -313,12 +326,11 @@ class ElementEnergies {
     const { rib } = this;
     const length = ribStiffness(top, r, rib);
     const nodes = top.mesh.ribs.subarray(2 * r, 2 * r + 2);
-    const local = this.vectors.map((vector) => this.gatherPiece(vector, nodes, r));
+    const { local, five } = (this.gathered[r] ??= this.gatherPieces(nodes, r));
     const row = r * RIB_SIZE + RIB_MASS;
     const own = (5 / 12) * length;
     const other = (1 / 12) * length;
     const bar = Float64Array.of(own, other, other, own);
-    const five = local.map((each) => Float64Array.of(...each.subarray(0, 5), ...each.subarray(6, 11)));
     this.energies(rib, 12, local, bar, top.ribs.subarray(row, row + 3), five, out, at);
   }
 
@@ -351,6 +363,18 @@ class ElementEnergies {
         out[5 * k + d] = s < 0 ? 0 : vector[pattern.first[nodes[k]!]! + s]!;
       }
     }
+  }
+
+  /** The vectors at the ends of a brace piece, with its own rotations and on five unknowns an end. */
+  private gatherPieces(nodes: Int32Array, r: number): Gathered {
+    const local = this.vectors.map((vector) => this.gatherPiece(vector, nodes, r));
+    const five = local.map((each) => {
+      const ten = new Float64Array(10);
+      ten.set(each.subarray(0, 5));
+      ten.set(each.subarray(6, 11), 5);
+      return ten;
+    });
+    return { local, five };
   }
 
   private gatherPiece(vector: Float64Array, nodes: Int32Array, r: number): Float64Array {

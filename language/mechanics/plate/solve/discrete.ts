@@ -10,10 +10,11 @@ import { RIB_SIZE, heightAt, ribPiece, shearFactorOf, type LapZone } from '../el
 import { ringCovers, type RingCover, sameRings, thinned } from './hole-rings.js';
 import { ridingOn, type Riding } from './riding.js';
 import { softenRim } from '../element/rim-twist.js';
-import { stiffenBeside } from '../element/under-brace.js';
+import { crossForce, stiffenBeside } from '../element/under-brace.js';
 import { thicknessAt } from '../element/thickness-map.js';
 
 export interface DiscreteTop {
+  readonly model: TopModel;
   readonly mesh: TopMesh;
   readonly x: Float64Array;
   readonly y: Float64Array;
@@ -24,6 +25,10 @@ export interface DiscreteTop {
   /** Laminate rows, `LAMINATE_SIZE` numbers each, and the row of each quadrilateral. */
   readonly laminates: Float64Array;
   readonly laminateOf: Int32Array;
+  /** The same rows without what braces do to them. */
+  readonly bare: Float64Array;
+  /** N/m: what each brace piece holds across it, see `under-brace.ts`. */
+  readonly cross: Float64Array;
   /** `RIB_SIZE` numbers per brace piece. */
   readonly ribs: Float64Array;
   /** What rides on the plate, by quadrilateral. */
@@ -40,6 +45,73 @@ export interface DiscreteTop {
 /** Puts the model's sizes on the mesh. The model must be checked, and the mesh made for its plan. `like`: a top of the same mesh, of which what is the same is taken. */
 export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop): DiscreteTop {
   const { x, y } = placed(model, mesh, like);
+  const near = like?.x === x ? like : undefined;
+  const widths = (model.braces ?? []).map(({ width }) => width);
+  const isAlike = near?.widths.every((width, i) => width === widths[i]);
+  const holds = near && isAlike ? near.holds : endHolds(model, mesh, x, y);
+  const isKept = near && samePlate(near.model, model) && sameQuads(near.holds, holds);
+  const glued = isKept ? near : gluedTop(model, mesh, x, y, near, holds);
+  const { thickness, laminateOf, bare } = glued;
+  const laminates = bare.slice();
+  const cross = new Float64Array(mesh.ribBrace.length);
+  for (let r = 0; r < mesh.ribBrace.length; r++) {
+    const index = mesh.ribBrace[r]!;
+    const brace = model.braces![index]!;
+    const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];
+    cross[r] =
+      near?.model.braces![index] === brace
+        ? near.cross[r]!
+        : crossForce(brace, heightAt(brace.height, alongAxis(brace.axis, (x[a]! + x[b]!) / 2, (y[a]! + y[b]!) / 2)));
+    stiffenBeside(mesh, x, y, r, brace, cross[r]!, (thickness[a]! + thickness[b]!) / 2, laminateOf, laminates);
+  }
+  holdEnds(holds, laminateOf, laminates);
+  return {
+    model,
+    mesh,
+    x,
+    y,
+    z: near && model.plate.dome === near.model.plate.dome ? near.z : domed(model, x, y),
+    holds,
+    covers: glued.covers,
+    widths,
+    thickness,
+    bare,
+    laminates,
+    laminateOf,
+    cross,
+    ribs: ribRows(model, mesh, x, y, thickness, near),
+    riding: near && model.masses === near.model.masses ? near.riding : ridingOn(model, mesh, x, y),
+    rimSpring: rimSpringOf(model),
+  };
+}
+
+type GluedTop = Pick<DiscreteTop, 'thickness' | 'covers' | 'bare' | 'laminateOf'>;
+
+/** Whether everything but braces and loads is the same in both: what they are built of is shared then, not copied. */
+function samePlate(a: TopModel, b: TopModel): boolean {
+  return (
+    a.plate === b.plate && a.patches === b.patches && a.rings === b.rings && a.film === b.film && a.edge === b.edge
+  );
+}
+
+/** Whether the same quadrilaterals have rows of their own for what ends of braces hold. */
+function sameQuads(a: readonly EndHold[], b: readonly EndHold[]): boolean {
+  return a.length === b.length && a.every(({ quad }, i) => quad === b[i]!.quad);
+}
+
+function rimSpringOf({ edge }: TopModel): number {
+  return edge.kind === 'elastic' ? edge.rotation : 0;
+}
+
+/** Plate, patches, rings and film, before what braces do to them. */
+function gluedTop(
+  model: TopModel,
+  mesh: TopMesh,
+  x: Float64Array,
+  y: Float64Array,
+  near: DiscreteTop | undefined,
+  holds: readonly EndHold[],
+): GluedTop {
   const thickness = thicknesses(model, x, y);
   const quads = mesh.quads.length / 4;
   const laminateOf = new Int32Array(quads);
@@ -47,16 +119,12 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
   /** Row by the patches above and below, then by thickness. */
   const known = new Map<number, Map<number, number>>();
   const shares = massShares(model, mesh, x, y);
-  const covers = like?.x === x && sameRings(like.covers, model) ? like.covers : ringCovers(model, mesh, x, y);
+  const covers = near && sameRings(near.covers, model) ? near.covers : ringCovers(model, mesh, x, y);
   const row = new Float64Array(LAMINATE_SIZE);
-  const rimSpring = model.edge.kind === 'elastic' ? model.edge.rotation : 0;
   const softened = [
-    { sides: model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, spring: rimSpring },
+    { sides: model.edge.kind === 'clamped' ? new Int32Array(0) : mesh.rimSides, spring: rimSpringOf(model) },
     { sides: mesh.holeSides, spring: 0 },
   ];
-  const widths = (model.braces ?? []).map(({ width }) => width);
-  const isAlike = like?.x === x && like.widths.every((width, i) => width === widths[i]);
-  const holds = isAlike ? like.holds : endHolds(model, mesh, x, y);
   const own = new Uint8Array(quads);
   for (const { quad } of holds) own[quad] = 1;
   for (const { sides } of softened) for (let i = 0; i < sides.length; i += 2) own[sides[i]!] = 1;
@@ -72,8 +140,8 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
       index = rows.length / LAMINATE_SIZE;
       const layers = layersOf(model, bits, h, shares);
       if (ringed) addRings(model, covers, q, layers);
-      const bare = !(model.patches ?? []).some(({ side }, i) => side === 'over' && bits & (1 << i));
-      laminate(layers, model.plate.grain, row, 0, bare ? model.film : undefined);
+      const uncoated = (model.patches ?? []).some(({ side }, i) => side === 'over' && bits & (1 << i));
+      laminate(layers, model.plate.grain, row, 0, uncoated ? undefined : model.film);
       for (const value of row) rows.push(value);
       if (!ringed) known.set(bits, alike.set(h, index));
     }
@@ -85,30 +153,9 @@ export function discreteTop(model: TopModel, mesh: TopMesh, like?: DiscreteTop):
     }
     laminateOf[q] = index;
   }
-  const laminates = Float64Array.from(rows);
-  for (const { sides, spring } of softened) softenRim(mesh, x, y, sides, laminateOf, laminates, spring);
-  for (let r = 0; r < mesh.ribBrace.length; r++) {
-    const brace = model.braces![mesh.ribBrace[r]!]!;
-    const [a, b] = [mesh.ribs[2 * r]!, mesh.ribs[2 * r + 1]!];
-    const height = heightAt(brace.height, alongAxis(brace.axis, (x[a]! + x[b]!) / 2, (y[a]! + y[b]!) / 2));
-    stiffenBeside(mesh, x, y, r, brace, height, (thickness[a]! + thickness[b]!) / 2, laminateOf, laminates);
-  }
-  holdEnds(holds, laminateOf, laminates);
-  return {
-    mesh,
-    x,
-    y,
-    z: domed(model, x, y),
-    holds,
-    covers,
-    widths,
-    thickness,
-    laminates,
-    laminateOf,
-    ribs: ribRows(model, mesh, x, y, thickness),
-    riding: ridingOn(model, mesh, x, y),
-    rimSpring,
-  };
+  const bare = Float64Array.from(rows);
+  for (const { sides, spring } of softened) softenRim(mesh, x, y, sides, laminateOf, bare, spring);
+  return { thickness, covers, laminateOf, bare };
 }
 
 function thicknesses({ plate, outline }: TopModel, x: Float64Array, y: Float64Array): Float64Array {
@@ -199,13 +246,21 @@ function ribRows(
   x: Float64Array,
   y: Float64Array,
   thickness: Float64Array,
+  near: DiscreteTop | undefined,
 ): Float64Array {
   const braces = model.braces ?? [];
   const zones = lapZones(model);
   const factors = braces.map(({ profile, gable }) => shearFactorOf(profile, gable));
   const rows = new Float64Array(mesh.ribBrace.length * RIB_SIZE);
+  const old = near && sameMatter(near.thickness, thickness) ? near : undefined;
+  const oldZones = old && lapZones(old.model);
+  const kept = braces.map((brace, i) => old?.model.braces![i] === brace && sameZones(oldZones![i]!, zones[i]!));
   for (let r = 0; r < mesh.ribBrace.length; r++) {
     const index = mesh.ribBrace[r]!;
+    if (kept[index]) {
+      rows.set(old!.ribs.subarray(r * RIB_SIZE, (r + 1) * RIB_SIZE), r * RIB_SIZE);
+      continue;
+    }
     const a = mesh.ribs[2 * r]!;
     const b = mesh.ribs[2 * r + 1]!;
     const { axis } = braces[index]!;
@@ -215,6 +270,16 @@ function ribRows(
     ribPiece(braces[index]!, factors[index]!, zones[index]!, from, to, h, rows, r * RIB_SIZE);
   }
   return rows;
+}
+
+function sameZones(a: readonly LapZone[], b: readonly LapZone[]): boolean {
+  return (
+    a.length === b.length &&
+    a.every(({ from, to, kept, filler }, i) => {
+      const other = b[i]!;
+      return from === other.from && to === other.to && kept === other.kept && filler === other.filler;
+    })
+  );
 }
 
 /** m along the brace's centre line of the point nearest to `(x, y)`; may lie before its start or beyond its end by what the mesh moved it. */
