@@ -1,6 +1,7 @@
 /** What a command may touch of the world outside: handed in, so that a test can stand in for a terminal and a disk. */
 import type { Translations, Wording } from '../wording/wording.js';
 import type { Escaped } from './border.js';
+import type { History } from '../disk/git-history.js';
 import type { Files } from './disk.js';
 
 export interface Io {
@@ -21,6 +22,8 @@ export interface Io {
   /** Empty when that folder is no longer there. */
   readonly cwd: string;
   readonly files: Files;
+  /** What was there before, where a folder is kept with git. */
+  readonly history: History;
   readonly wording: Wording;
 }
 

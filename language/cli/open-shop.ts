@@ -41,17 +41,21 @@ export class Opener {
     return this.read(root, paths, unfit);
   }
 
+  /** The same folder as it stood at a commit, which a person calls `HEAD~3`. */
+  async openAt(folder: string, revision: string): Promise<Shop> {
+    const { io } = this;
+    const { say, text } = io.wording;
+    const root = resolve(io.cwd, folder);
+    const commit = await io.history.commit(root, revision);
+    if ('trouble' in commit) throw new WrongUse(say`${revision} cannot be read: ${text(commit.trouble)}.`);
+    const texts = await io.history.texts(root, commit);
+    if ('trouble' in texts) throw new WrongUse(say`${revision} cannot be read: ${text(texts.trouble)}.`);
+    return this.shopOf(root, new Map([...texts].map(([path, content]) => [resolve(root, path), content])), 0);
+  }
+
   private async read(folder: string, paths: readonly string[], unfit: number): Promise<Shop> {
-    this.parser ??= createParser({ wording: this.io.wording });
-    const { parser, io } = this;
-    const opened = openWorkshop({
-      wording: io.wording,
-      parser,
-      analyst: () => new ImmediateAnalyst(),
-      log: (words) => io.complain(`${words}\n`),
-    });
+    const { io } = this;
     const texts = new Map<string, string>();
-    const names = new Map<string, string>();
     let unread = unfit;
     for (const path of paths) {
       const read = await io.files.read(path);
@@ -60,10 +64,23 @@ export class Opener {
         io.complain(`${leftOut(path, read.trouble, io)}\n`);
         continue;
       }
-      const uri = uriOf(path);
-      texts.set(uri, read.text);
-      names.set(uri, seenFrom(path, io));
+      texts.set(path, read.text);
     }
+    return this.shopOf(folder, texts, unread);
+  }
+
+  /** `byPath`: the text of each file. */
+  private shopOf(folder: string, byPath: ReadonlyMap<string, string>, unread: number): Shop {
+    this.parser ??= createParser({ wording: this.io.wording });
+    const { parser, io } = this;
+    const opened = openWorkshop({
+      wording: io.wording,
+      parser,
+      analyst: () => new ImmediateAnalyst(),
+      log: (words) => io.complain(`${words}\n`),
+    });
+    const texts = new Map([...byPath].map(([path, text]) => [uriOf(path), text]));
+    const names = new Map([...byPath.keys()].map((path) => [uriOf(path), seenFrom(path, io)]));
     opened.shelf.put(...[...texts].map(([uri, text]) => readFile(uri, text, parser)));
     return {
       ...opened,

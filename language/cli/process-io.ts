@@ -1,5 +1,6 @@
 /** The terminal and disk of this process. */
 import { join } from 'node:path';
+import { GIT } from '../disk/git-history.js';
 import { DISK } from './disk.js';
 import type { Surroundings } from './io.js';
 import { standardOutput } from './standard-output.js';
@@ -37,6 +38,7 @@ export function processIo(): Surroundings {
     },
     cwd: whereWeAre(),
     files: DISK,
+    history: GIT,
     locale: process.env['LC_ALL'] || process.env['LC_MESSAGES'] || process.env['LANG'],
     translations: translationsIn(join(import.meta.dirname, 'wording')),
   };

@@ -4,6 +4,7 @@ import { version } from '../../package.json';
 import { SEVERITIES } from '../checks/finding.js';
 import { TALKS } from '../checks/talk.js';
 import { forTerminal } from './border.js';
+import { changes, CHANGES_FORMATS, type ChangesOptions } from './changes-command.js';
 import { check, CHECK_FORMATS, type CheckOptions } from './check-command.js';
 import { compare, type CompareOptions } from './compare-command.js';
 import { demonstrate } from './demo.js';
@@ -129,10 +130,22 @@ function programFor(io: Io, done: (work: Promise<number> | number) => Promise<vo
 
   placed(io, program.command('compare'))
     .description(text('lay two recipes, builds or models side by side'))
-    .argument('<a>', text('name of the one'))
+    .argument('<a>', text('name of the one; NAME@REV for what it was at a commit'))
     .argument('<b>', text('name of the other'))
     .option('--all', text('also what is too small to tell, each with its figures'))
     .action((a: string, b: string, options: CompareOptions) => done(compare(a, b, options, io)));
+
+  program
+    .command('changes')
+    .description(text('tell what edits did to the instruments since a commit, through git'))
+    .argument('[range]', text('since when: a commit, or two as REV..REV; the last commit, when none is given'))
+    .option('--in <folder>', text('the folder of the shop'), '.')
+    .addOption(
+      new Option('--format <format>', text('for people, for a pull request, or plain data'))
+        .choices(CHANGES_FORMATS)
+        .default('text'),
+    )
+    .action((range: string | undefined, options: ChangesOptions) => done(changes(range, options, io)));
 
   placed(io, program.command('effects'), ['text', 'json', 'csv'])
     .description(text('tell what each change did, as far as the builds can say'))

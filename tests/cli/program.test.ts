@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { demonstrate, EXAMPLE_SHOP } from '../../language/cli/demo.js';
 import { bordered } from '../../language/cli/run.js';
 import { ENGLISH } from '../../language/wording/wording.js';
+import { GIT } from '../../language/disk/git-history.js';
 import { DISK } from '../../language/cli/disk.js';
 
 const ROOT = new URL('../../', import.meta.url).pathname.replace(/\/$/, '');
@@ -50,6 +51,7 @@ describe('the main job', () => {
           busy: (_, work) => work(),
           cwd: ROOT,
           files: DISK,
+          history: GIT,
           translations: () => Promise.resolve({}),
         },
         ENGLISH,

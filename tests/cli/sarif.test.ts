@@ -28,6 +28,7 @@ interface Log {
       message: { text: string };
       locations: Location[];
       relatedLocations: Location[];
+      partialFingerprints: Record<string, string>;
     }[];
   }[];
 }
@@ -78,5 +79,14 @@ describe('SARIF', () => {
     );
     expect(uris).toContain('a%20shop/odd%20name.bookmatch');
     for (const uri of uris) expect(new URL(uri, 'file:///shop/').pathname).toBe(`/shop/${uri}`);
+  });
+
+  it('gives each result a fingerprint of its own that stays when lines above move (3.27.17)', async () => {
+    const prints = (of: Log) => of.runs[0]!.results.map((one) => Object.values(one.partialFingerprints).join());
+    expect(new Set(prints(log)).size).toBe(run.results.length);
+    const lower = Object.fromEntries(Object.entries(odd).map(([path, text]) => [path, `// one\n\n// two\n${text}`]));
+    const moved = JSON.parse((await bookmatch(lower, 'check', '--format', 'sarif')).out) as Log;
+    expect(moved.runs[0]!.results[0]!.locations).not.toEqual(run.results[0]!.locations);
+    expect(prints(moved).sort()).toEqual(prints(log).sort());
   });
 });

@@ -1,4 +1,5 @@
 /** A terminal and a disk made of strings: `await bookmatch(files, 'check')` answers with exit code and output. */
+import { type History, NO_REPOSITORY } from '../../language/disk/git-history.js';
 import type { Files } from '../../language/cli/disk.js';
 import type { Surroundings } from '../../language/cli/io.js';
 import { run } from '../../language/cli/run.js';
@@ -19,6 +20,12 @@ export interface Outcome {
 
 export const HERE = '/bench';
 
+/** A folder that is not kept with git. */
+const NO_HISTORY: History = {
+  commit: () => Promise.resolve({ trouble: NO_REPOSITORY }),
+  texts: () => Promise.resolve({ trouble: NO_REPOSITORY }),
+};
+
 export async function bookmatch(disk: Disk, ...args: readonly string[]): Promise<Outcome> {
   return bookmatchIn({}, disk, ...args);
 }
@@ -37,6 +44,7 @@ export async function bookmatchIn(
     busy: (_, work) => work(),
     cwd: HERE,
     files: filesOf(disk),
+    history: NO_HISTORY,
     translations: (language) => Promise.resolve(translationsOf(language)),
     ...more,
   };

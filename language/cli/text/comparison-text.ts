@@ -11,7 +11,14 @@ import type { Style } from './style.js';
 import { type Wording } from '../../wording/wording.js';
 import { leftOutInWords } from '../../reports/comparison/left-out.js';
 
-export function comparisonAsText(comparison: Comparison, style: Style, { all = false } = {}): string {
+interface Told {
+  /** What is too small to tell as well. */
+  readonly all?: boolean;
+  /** What the one is to the other, where their lines do not say it. */
+  readonly relation?: string;
+}
+
+export function comparisonAsText(comparison: Comparison, style: Style, { all = false, relation }: Told = {}): string {
   const { a, b, ancestor, differences } = comparison;
   const { say } = style.wording;
   // What both state is among the changes already.
@@ -24,7 +31,7 @@ export function comparisonAsText(comparison: Comparison, style: Style, { all = f
   const moved = derived.filter((each) => each.difference !== undefined && !isSame(each));
   const [plain, small] = [moved.filter(isDistinct).sort(byNotice), moved.filter((each) => !isDistinct(each))];
   const sections = [
-    `${style.bold(say`${a.name} beside ${b.name}`)}\n  ${relationOf(a.name, b.name, ancestor, style.wording)}`,
+    `${style.bold(say`${a.name} beside ${b.name}`)}\n  ${relation ?? relationOf(a.name, b.name, ancestor, style.wording)}`,
     differences.length === 0
       ? say`${a.name} and ${b.name} have the same values throughout.`
       : changes(comparison, style),

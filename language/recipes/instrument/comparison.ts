@@ -59,7 +59,8 @@ export interface DerivedDifference {
 export interface ComparisonContext {
   readonly ancestor?: string;
   readonly classOf: (path: string) => VariableClass;
-  readonly evaluate: (values: ReadonlyMap<string, Held>) => Evaluation;
+  /** Evaluates what is near one side as that side is: the two may come from different texts of one folder. */
+  readonly evaluate: (values: ReadonlyMap<string, Held>, near: 'a' | 'b') => Evaluation;
 }
 
 export function compare(a: Side, b: Side, context: ComparisonContext): Comparison {
@@ -126,8 +127,8 @@ function compareDerived(
 ): readonly DerivedDifference[] {
   const steps = differences.map((difference) => ({
     label: difference.label,
-    forward: context.evaluate(swapped(a.values, difference, 'b')),
-    backward: context.evaluate(swapped(b.values, difference, 'a')),
+    forward: context.evaluate(swapped(a.values, difference, 'b'), 'a'),
+    backward: context.evaluate(swapped(b.values, difference, 'a'), 'b'),
   }));
   return concretePaths(a.evaluation.derivations.all, a.evaluation, b.evaluation).map((path) => {
     const { quantity } = a.evaluation.derivations.find(path)!;
