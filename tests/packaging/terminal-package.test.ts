@@ -19,13 +19,14 @@ it('is one program with its notices, and works where nothing else is', { timeout
   const packed = does('npm', ['pack', resolve('dist/terminal'), '--json', '--pack-destination', folder]);
   expect(packed.status, packed.stderr).toBe(0);
   const [{ filename, files }] = JSON.parse(packed.stdout) as [{ filename: string; files: { path: string }[] }];
-  expect(files.map(({ path }) => path).sort()).toEqual([
+  expect(files.map(({ path }) => path).filter((path) => !path.startsWith('schemas/'))).toEqual([
     'LICENSE',
     'README.md',
     'bookmatch.mjs',
     'package.json',
     'third-party-notices.txt',
   ]);
+  expect(files.length).toBeGreaterThan(10);
 
   const shop = join(folder, 'shop');
   mkdirSync(shop);
