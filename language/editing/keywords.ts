@@ -90,8 +90,8 @@ export const KEYWORDS: readonly Keyword[] = [
   {
     word: 'by',
     around: ['hold'],
-    sentence: 'The value that is solved for, within what can be built.',
-    example: 'hold top.stiffness.along by top.thickness',
+    sentence: 'The value that is solved for, within what can be built. Several with commas go together, in proportion.',
+    example: 'hold resonance.top by bracing.x-bass.height, bracing.x-treble.height',
   },
   {
     word: 'at',

@@ -267,6 +267,8 @@ export interface HoldStatement {
   readonly quantity: Path;
   readonly at?: Value;
   readonly by?: Path;
+  /** Further sizes, moved along with `by` in proportion: both legs of an X. */
+  readonly along?: readonly Path[];
   readonly span: Span;
 }
 

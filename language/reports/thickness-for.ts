@@ -68,6 +68,7 @@ function request(quantity: string, by: string, at: Held): HoldRequest {
     statement: { kind: 'hold', quantity: path(quantity), by: path(by), span },
     quantity,
     by,
+    along: [],
     from: at.from,
   };
 }

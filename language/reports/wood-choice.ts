@@ -204,6 +204,7 @@ function requestFor(quantity: string, start: Held): HoldRequest {
     statement: { kind: 'hold', quantity: path(quantity), by: path(THICKNESS), span },
     quantity,
     by: THICKNESS,
+    along: [],
     from: start.from,
   };
 }

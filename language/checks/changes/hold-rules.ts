@@ -4,6 +4,7 @@ import { writeQuantity } from '../../quantities/write.js';
 import type { Definition } from '../../facts/facts.js';
 import { discernibleDifference } from '../../recipes/evaluation/effects.js';
 import type { HoldOutcome, SolvedHold } from '../../recipes/instrument/hold.js';
+import { type Held, type HoldRequest, movedBy } from '../../recipes/instrument/instrument.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { recipeOf } from '../in-force.js';
 import { didYouMean } from '../../quantities/suggest.js';
@@ -157,12 +158,17 @@ export const HOLD_NOT_POSSIBLE: Rule = {
       } else if (workshop.catalogue.property(request.by, 'recipe')?.kind === 'quantity') {
         report(
           request.statement.by?.span ?? request.statement.span,
-          say`This recipe has no ${request.by} to start from. Give it a value first.`,
+          say`This recipe has no ${lacking(request, workshop.instrument(definition.name.text)?.values)} to start from. Give it a value first.`,
         );
       }
     }
   },
 };
+
+/** Which of the sizes a hold moves has no number. */
+function lacking(request: HoldRequest, values: ReadonlyMap<string, Held> | undefined): string {
+  return movedBy(request).find((path) => values?.get(path)?.value.kind !== 'quantity') ?? request.by;
+}
 
 /** Computed quantities below a path, `top.stiffness`, or nearly of its name. */
 function computedNear(path: string, workshop: Workshop): readonly string[] {

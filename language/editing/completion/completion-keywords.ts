@@ -131,7 +131,12 @@ export const MODE: Offer = {
 };
 
 const JOINTS: Readonly<Record<Joint, Omit<Offer, 'label' | 'kind' | 'rank'>>> = {
-  by: { insert: 'by ', sentence: english('The value that is solved for, within what can be built.') },
+  by: {
+    insert: 'by ',
+    sentence: english(
+      'The value that is solved for, within what can be built. Several with commas go together, in proportion.',
+    ),
+  },
   at: { insert: 'at ', sentence: english('Holds to this value instead of the parent’s.') },
   'at most': { insert: 'at most ${1:1}', snippet: true, sentence: english('How many changes an instrument may make.') },
   because: { insert: 'because "$1"', snippet: true, sentence: english('The reason; without one it is not granted.') },

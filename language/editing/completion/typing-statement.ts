@@ -71,7 +71,7 @@ function currentStatement(before: string): { rest: string; afterValue: boolean }
   return { rest, afterValue };
 }
 
-const HELD_BY = new RegExp(String.raw`^\s*hold\s+(${PATH})(?:\s+at\s+.+?)?\s+by\s+$`, 'u');
+const HELD_BY = new RegExp(String.raw`^\s*hold\s+(${PATH})(?:\s+at\s+.+?)?\s+by\s+(?:${PATH}\s*,\s*)*$`, 'u');
 const HELD_AT = new RegExp(String.raw`^\s*hold\s+(${PATH})\s+at\s+(?:(${NUMBER})\s*|(${QUANTITY})\s+)?$`, 'u');
 const AFTER = /^\s*(change|add|drop|hold|expect|with|accept|allow)\s+$/u;
 const VALUE = new RegExp(String.raw`^\s*(?:(change|expect)\s+)?(${PATH})\s*:\s*(.*)$`, 'u');

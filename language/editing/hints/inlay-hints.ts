@@ -86,10 +86,14 @@ function holdHint(
   const was = writeValue(outcome.before);
   const now = likeWritten(outcome.value, was);
   const spread = spreadOf(outcome.value, uncertainty);
+  const others = outcome.along.map(({ value, before }) => likeWritten(value, writeValue(before)));
+  // Both legs of an X at one height, or each at its own.
+  const beside =
+    others.length === 0 ? '' : others.every((other) => other === now) ? say` each` : ` · ${others.join(' · ')}`;
   return [
     {
       position: request.statement.span.end,
-      text: now === was ? say`= ${now}${spread}, as it was` : say`= ${now}${spread}, was ${was}`,
+      text: now === was ? say`= ${now}${spread}, as it was` : say`= ${now}${spread + beside}, was ${was}`,
       tooltip: say`${request.by} that keeps ${request.quantity}; ± one standard uncertainty`,
     },
   ];

@@ -76,7 +76,9 @@ function pathHover(desk: Desk, spot: Spot, path: string): string | undefined {
   const photographs = uri === undefined ? undefined : photographsHover(spot, uri);
   if (photographs) return photographs;
   const quantity = desk.workshop.derivations(spot.definition.kind).find(path)?.quantity;
-  const isHolding = statement?.kind === 'hold' && statement.by?.text !== undefined && isOn(spot, statement.by.span);
+  const isHolding =
+    statement?.kind === 'hold' &&
+    [statement.by, ...(statement.along ?? [])].some((by) => by !== undefined && isOn(spot, by.span));
   const asked = statement?.kind === 'expect' || (statement?.kind === 'hold' && !isHolding);
   if (quantity && (asked || !property)) return quantityHover(desk, subject, path, quantity);
   if (property) return propertyHover(desk, subject, path, property, saidApart(spot));

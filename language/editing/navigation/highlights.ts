@@ -39,7 +39,8 @@ function pathsIn(statements: readonly Statement[]): readonly { readonly path: Pa
   return statements.flatMap((statement) => {
     const inner = 'statements' in statement ? pathsIn(statement.statements) : [];
     if (statement.kind === 'hold') {
-      const by = statement.by ? [{ path: statement.by, sets: true }] : [];
+      const moved = [...(statement.by ? [statement.by] : []), ...(statement.along ?? [])];
+      const by = moved.map((path) => ({ path, sets: true }));
       return [{ path: statement.quantity, sets: false }, ...by];
     }
     if (statement.kind === 'expect') return [{ path: statement.quantity, sets: false }];

@@ -100,7 +100,12 @@ function inStatement(
     case 'drop':
       return onPath(statement.path);
     case 'hold':
-      return onPath(statement.quantity) ?? onPath(statement.by) ?? onValue(statement.at, statement.quantity);
+      return (
+        onPath(statement.quantity) ??
+        onPath(statement.by) ??
+        statement.along?.map(onPath).find((found) => found !== undefined) ??
+        onValue(statement.at, statement.quantity)
+      );
     case 'expect':
       return onPath(statement.quantity) ?? onValue(statement.value, statement.quantity);
     case 'with':

@@ -1,7 +1,7 @@
 /** Whether a recipe can take over its parent's changes without being solved another way than it was. */
 import { textAt } from '../../checks/mending.js';
 import type { HoldStatement } from '../../facts/facts.js';
-import type { HoldRequest } from '../../recipes/instrument/instrument.js';
+import { type HoldRequest, movedBy } from '../../recipes/instrument/instrument.js';
 import type { Solved, Workshop } from '../../recipes/workshop.js';
 import type { Line } from './line.js';
 
@@ -14,7 +14,7 @@ export function whyHoldsForbid(workshop: Workshop, { child, parent, grandparent 
   if (open) return say`${open.by} could not be found from ${open.quantity}. Settle that hold first.`;
   const written = (definition: typeof child, { at }: HoldStatement) => (at ? textAt(definition, at.span) : '');
   for (const hold of theirs.holds) {
-    const same = own.holds.find(({ quantity, by }) => quantity === hold.quantity && by === hold.by);
+    const same = own.holds.find((one) => isAlike(one, hold));
     if (same && written(child, same.statement) === written(parent, hold.statement)) continue;
     // A value the recipe sets itself ends the hold of its parent.
     const isSet = own.changes.some(
@@ -49,6 +49,10 @@ export function unsolvedHold({ solvedHolds }: Solved): HoldRequest | undefined {
   return solvedHolds.find(({ outcome }) => outcome.kind !== 'solved')?.request;
 }
 
+function isAlike(a: HoldRequest, b: HoldRequest): boolean {
+  return a.quantity === b.quantity && movedBy(a).join() === movedBy(b).join();
+}
+
 function isTheirs(theirs: readonly HoldRequest[], hold: HoldRequest): boolean {
-  return theirs.some(({ quantity, by, statement }) => quantity === hold.quantity && by === hold.by && !statement.at);
+  return theirs.some((one) => isAlike(one, hold) && !one.statement.at);
 }

@@ -6,7 +6,7 @@ import type { Edit } from '../../checks/finding.js';
 import { replace } from '../../checks/mending.js';
 import { writeValue } from '../../checks/phrases.js';
 import type { ChangeStatement, Definition, QuantityValue, Value } from '../../facts/facts.js';
-import { type Change, type Instrument, isWithin } from '../../recipes/instrument/instrument.js';
+import { type Change, type Instrument, isWithin, movedBy } from '../../recipes/instrument/instrument.js';
 import { agrees, sameValue } from '../../recipes/instrument/values.js';
 import type { Workshop } from '../../recipes/workshop.js';
 import { writeExactly } from './exact-value.js';
@@ -36,8 +36,9 @@ export function onAnotherLine(workshop: Workshop, recipe: Definition, to: Instru
     if (rewritten.moves) moves++;
   }
   if (moves === 0) return { reason: say`${to.name} has all of it already.` };
-  const lost = instrument?.holds.find(({ by }) => !to.values.has(by));
-  if (lost) return { reason: say`${to.name} has no ${lost.by} to hold ${lost.quantity} by.` };
+  const lost = instrument?.holds.find((hold) => movedBy(hold).some((by) => !to.values.has(by)));
+  const none = lost && movedBy(lost).find((by) => !to.values.has(by));
+  if (lost) return { reason: say`${to.name} has no ${none!} to hold ${lost.quantity} by.` };
   return { edits };
 }
 

@@ -11,7 +11,7 @@ import { NO_ANALYST } from '../evaluation/analyst.js';
 import { type Effect, effectsBetween, isDiscernible, makesDifference } from '../evaluation/effects.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
 import type { TogetherStatement } from '../../facts/facts.js';
-import { type Change, type Held, type Instrument, isWithin } from './instrument.js';
+import { type Change, type Held, type Instrument, isWithin, movedBy } from './instrument.js';
 import { sameValue } from './values.js';
 
 /** Changes that stand or fall together. */
@@ -155,7 +155,7 @@ function strongest(classes: readonly VariableClass[]): VariableClass {
 function judge(variable: Variable, instrument: Instrument, context: CountingContext): Verdict {
   const { changes } = variable;
   if (changes.every(isNoChange)) return 'no-change';
-  const held = instrument.holds.map((hold) => hold.by);
+  const held = instrument.holds.flatMap(movedBy);
   if (changes.every((change) => held.includes(change.path))) return 'held';
   const { matters } = variable;
   if (changes.every((change) => isSameSpecies(change, context)) && !matters) return 'substitution';

@@ -1,7 +1,8 @@
 /** How exactly a hold can be kept: the standard uncertainty of the size it solved. */
 import { uncertaintyOfDifference } from '../evaluation/effects.js';
 import type { Evaluation } from '../evaluation/evaluation.js';
-import type { SolvedHold } from './hold.js';
+import { type SolvedHold, slopeAlong } from './hold.js';
+import { movedBy } from './instrument.js';
 
 /**
  * SI, of the size that is adjusted. What is kept equal to the parent's is known as well as their difference is: what both lean
@@ -15,13 +16,15 @@ export function uncertaintyOfHold(
   parent: Evaluation | undefined,
 ): number | undefined {
   if (outcome.kind !== 'solved') return undefined;
-  const { quantity, by, statement } = request;
-  const leaf = now.ground.leaf(by);
-  const slope = leaf && now.gradient(quantity).get(leaf.id);
-  if (!leaf || !slope) return undefined;
+  const { quantity, statement } = request;
+  const slope = slopeAlong(request, now);
+  if (!slope) return undefined;
   const whole = statement.at ? now.uncertainty(quantity) : ofDifference(quantity, parent, now);
   if (whole === undefined) return undefined;
-  const rest = whole ** 2 - (slope * leaf.sigma) ** 2;
+  // The tolerances of what is moved are chosen with it.
+  const gradient = now.gradient(quantity);
+  const chosen = movedBy(request).flatMap((path) => now.ground.leaf(path) ?? []);
+  const rest = chosen.reduce((left, leaf) => left - ((gradient.get(leaf.id) ?? 0) * leaf.sigma) ** 2, whole ** 2);
   return Math.sqrt(Math.max(0, rest)) / Math.abs(slope);
 }
 

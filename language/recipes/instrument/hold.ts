@@ -4,11 +4,22 @@
  */
 import type { Derived, Evaluation } from '../evaluation/evaluation.js';
 import type { QuantityValue, Value } from '../../facts/facts.js';
-import { computed, type Held, type HoldRequest, type Instrument } from './instrument.js';
+import { computed, type Held, type HoldRequest, type Instrument, movedBy } from './instrument.js';
 
 export type HoldOutcome =
   /** `before` is the value of p without the hold. */
-  | { readonly kind: 'solved'; readonly value: QuantityValue; readonly before: QuantityValue; readonly target: number }
+  | {
+      readonly kind: 'solved';
+      readonly value: QuantityValue;
+      readonly before: QuantityValue;
+      readonly target: number;
+      /** What went along with it. */
+      readonly along: readonly {
+        readonly path: string;
+        readonly value: QuantityValue;
+        readonly before: QuantityValue;
+      }[];
+    }
   | { readonly kind: 'unknown'; readonly missing: readonly string[]; readonly trouble?: string }
   /** The solver of plates is still at it; until then p stays as it was. */
   | { readonly kind: 'pending' }
@@ -53,7 +64,9 @@ export function solveHolds(instrument: Instrument, context: HoldContext): Solved
   for (const request of order.solvable) {
     const outcome = solve(request, values, context);
     outcomes.set(request, outcome);
-    if (outcome.kind === 'solved') values = withValue(values, request.by, outcome.value, request);
+    if (outcome.kind !== 'solved') continue;
+    values = withValue(values, request.by, outcome.value, request);
+    for (const { path, value } of outcome.along) values = withValue(values, path, value, request);
   }
   return { values, holds: instrument.holds.map((request) => ({ request, outcome: outcomes.get(request)! })) };
 }
@@ -80,7 +93,10 @@ function inOrderOfNeed(
   const needs = new Map(
     instrument.holds.map((hold) => {
       const gradient = evaluation.gradient(hold.quantity);
-      return [hold, instrument.holds.filter((other) => other !== hold && gradient.has(other.by))] as const;
+      return [
+        hold,
+        instrument.holds.filter((other) => other !== hold && movedBy(other).some((by) => gradient.has(by))),
+      ] as const;
     }),
   );
   const solvable: HoldRequest[] = [];
@@ -90,13 +106,15 @@ function inOrderOfNeed(
     solvable.push(...ready);
     waiting = waiting.filter((hold) => !ready.includes(hold));
   }
-  const paths = waiting.map((hold) => `${hold.quantity} by ${hold.by}`);
+  const paths = waiting.map((hold) => `${hold.quantity} by ${movedBy(hold).join(', ')}`);
   return { solvable, loops: waiting.map((hold) => [hold, { kind: 'loop', paths }]) };
 }
 
 function solve(request: HoldRequest, values: ReadonlyMap<string, Held>, context: HoldContext): HoldOutcome {
   const now = values.get(request.by)?.value;
   if (now?.kind !== 'quantity') return { kind: 'not-possible', what: 'by' };
+  const others = othersOf(request, now, values);
+  if (!others) return { kind: 'not-possible', what: 'by' };
   const evaluation = context.evaluate(values);
   const present = evaluation.derived(request.quantity);
   if (!present) return { kind: 'not-possible', what: 'quantity' };
@@ -108,23 +126,28 @@ function solve(request: HoldRequest, values: ReadonlyMap<string, Held>, context:
     computed({ ...now.quantity, si, tolerance: undefined }, request.statement.span) as QuantityValue;
   const waits: string[] = [];
   const miss = (si: number): number => {
-    const derived = context.evaluate(withValue(values, request.by, valueAt(si), request)).derived(request.quantity);
+    let tried = withValue(values, request.by, valueAt(si), request);
+    for (const other of others) tried = withValue(tried, other.path, other.at(si), request);
+    const derived = context.evaluate(tried).derived(request.quantity);
     if (derived?.known === false && derived.pending) waits.push(request.quantity);
     return derived?.known ? derived.si - target : Number.NaN;
   };
   const scale = Math.max(Math.abs(target), Math.abs(present.si)) || 1;
-  const range = context.range(request.by) ?? { low: now.quantity.si / 4, high: now.quantity.si * 4 };
+  const range = rangeOfAll(request, now, others, context);
   const effort = present.quantity.slow ? SOLVED : COMPUTED;
   const found = findRoot(miss, {
     start: now.quantity.si,
     ...range,
     close: effort.close * scale,
     steps: effort.steps,
-    slope: present.quantity.slow ? slopeBy(request, evaluation) : undefined,
+    slope: present.quantity.slow ? slopeAlong(request, evaluation) : undefined,
     mayGoOn: () => waits.length === 0,
   });
   if (waits.length > 0) return { kind: 'pending' };
-  if (found.kind === 'root') return { kind: 'solved', value: valueAt(found.at), before: now, target };
+  if (found.kind === 'root') {
+    const along = others.map(({ path, before, at }) => ({ path, before, value: at(found.at) }));
+    return { kind: 'solved', value: valueAt(found.at), before: now, target, along };
+  }
   if (found.kind === 'flat') return { kind: 'no-effect' };
   return { kind: 'out-of-reach', target, reached: found.miss + target, closest: found.at, ...range };
 }
@@ -134,9 +157,57 @@ const COMPUTED = { close: 1e-9, steps: 24 };
 /** What takes the solver costs some ten milliseconds each time, and is known to less. */
 const SOLVED = { close: 1e-6, steps: 8 };
 
-function slopeBy(request: HoldRequest, evaluation: Evaluation): number | undefined {
-  const leaf = evaluation.ground.leaf(request.by);
-  return leaf && evaluation.gradient(request.quantity).get(leaf.id);
+/** How the quantity goes with `by` while the others go along; undefined where that is not known. */
+export function slopeAlong(request: HoldRequest, evaluation: Evaluation): number | undefined {
+  const gradient = evaluation.gradient(request.quantity);
+  const first = evaluation.number(request.by);
+  let slope: number | undefined;
+  for (const path of movedBy(request)) {
+    const leaf = evaluation.ground.leaf(path);
+    const own = leaf && gradient.get(leaf.id);
+    const value = evaluation.number(path);
+    if (own === undefined || first === undefined || value === undefined || first === 0) continue;
+    slope = (slope ?? 0) + (own * value) / first;
+  }
+  return slope;
+}
+
+interface Other {
+  readonly path: string;
+  readonly before: QuantityValue;
+  readonly ratio: number;
+  readonly at: (si: number) => QuantityValue;
+}
+
+/** What goes along with `by`, each in the proportion it has now; undefined where one has no number to start from. */
+function othersOf(
+  request: HoldRequest,
+  by: QuantityValue,
+  values: ReadonlyMap<string, Held>,
+): readonly Other[] | undefined {
+  const others: Other[] = [];
+  for (const path of request.along) {
+    const before = values.get(path)?.value;
+    if (before?.kind !== 'quantity' || by.quantity.si === 0) return undefined;
+    const ratio = before.quantity.si / by.quantity.si;
+    const at = (si: number): QuantityValue =>
+      computed({ ...before.quantity, si: si * ratio, tolerance: undefined }, request.statement.span) as QuantityValue;
+    others.push({ path, before, ratio, at });
+  }
+  return others;
+}
+
+/** Between what all of them may be. */
+function rangeOfAll(request: HoldRequest, now: QuantityValue, others: readonly Other[], context: HoldContext) {
+  const own = context.range(request.by) ?? { low: now.quantity.si / 4, high: now.quantity.si * 4 };
+  let { low, high } = own;
+  for (const { path, ratio } of others) {
+    const range = ratio > 0 ? context.range(path) : undefined;
+    if (!range) continue;
+    low = Math.max(low, range.low / ratio);
+    high = Math.min(high, range.high / ratio);
+  }
+  return low <= high ? { low, high } : own;
 }
 
 function targetOf(request: HoldRequest, parent: Evaluation | undefined): number | HoldOutcome {

@@ -63,7 +63,14 @@ export interface HoldRequest {
   /** Canonical paths. */
   readonly quantity: string;
   readonly by: string;
+  /** Sizes that go along with `by`, each in the proportion it has to it. */
+  readonly along: readonly string[];
   readonly from: Provenance;
+}
+
+/** Every size a hold moves. */
+export function movedBy({ by, along }: HoldRequest): readonly string[] {
+  return [by, ...along];
 }
 
 export interface Instrument {
@@ -302,6 +309,7 @@ class Draft {
       statement,
       quantity: this.context.canonical(statement.quantity.text),
       by: this.context.canonical(statement.by.text),
+      along: (statement.along ?? []).map(({ text }) => this.context.canonical(text)),
       from: { definition: this.definition, span: statement.span },
     });
   }

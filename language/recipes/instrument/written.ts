@@ -98,7 +98,7 @@ export function writtenIn(definition: Definition, catalogue: Catalogue, derivati
           break;
         case 'hold':
           note(statement, statement.quantity, 'quantity', around, one(statement.at));
-          if (statement.by) note(statement, statement.by, 'by', around);
+          for (const by of [statement.by, ...(statement.along ?? [])]) if (by) note(statement, by, 'by', around);
           break;
         case 'expect':
           note(statement, statement.quantity, 'quantity', around, one(statement.value));

@@ -253,6 +253,7 @@ class DefinitionReader {
             quantity: this.path(node.quantity, prefix),
             ...(node.at ? { at: this.values(node.at) } : {}),
             ...(node.by ? { by: this.path(node.by, prefix) } : {}),
+            ...(node.along.length > 0 ? { along: node.along.map((path) => this.path(path, prefix)) } : {}),
             span,
           },
         ];
