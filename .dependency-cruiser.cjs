@@ -31,7 +31,7 @@ const directions = Object.entries(MAY_USE).map(([part, others]) => ({
   severity: 'error',
   from: {
     path: `^language/${part}/`,
-    pathNot: part === 'recipes' ? '^language/recipes/shelf/reader\\.ts$' : undefined,
+    pathNot: part === 'recipes' ? '^language/recipes/shelf/(?:value-)?reader\\.ts$' : undefined,
   },
   to: {
     path: '^language/',
@@ -44,15 +44,15 @@ module.exports = {
     ...directions,
     {
       name: 'reader-is-the-narrow-way-to-the-grammar',
-      comment: 'Only language/recipes/shelf/reader.ts turns syntax into facts.',
+      comment: 'Only language/recipes/shelf/reader.ts, with value-reader.ts beside it, turns syntax into facts.',
       severity: 'error',
-      from: { path: '^language/', pathNot: '^language/(grammar/|recipes/shelf/reader\\.ts$)' },
+      from: { path: '^language/', pathNot: '^language/(grammar/|recipes/shelf/(?:value-)?reader\\.ts$)' },
       to: { path: '^language/grammar/' },
     },
     {
       name: 'reader-knows-facts-and-grammar-only',
       severity: 'error',
-      from: { path: '^language/recipes/shelf/reader\\.ts$' },
+      from: { path: '^language/recipes/shelf/(?:value-)?reader\\.ts$' },
       to: { path: '^language/', pathNot: '^language/(wording|quantities|facts|catalogue|mechanics|recipes|grammar)/' },
     },
     {
@@ -97,7 +97,7 @@ module.exports = {
       name: 'syntax-tree-stays-in-the-grammar',
       comment: 'Langium is known to grammar/ and to the reader; the server uses the protocol packages directly.',
       severity: 'error',
-      from: { path: '^(language|extension)/', pathNot: '^language/(grammar/|recipes/shelf/reader\\.ts$)' },
+      from: { path: '^(language|extension)/', pathNot: '^language/(grammar/|recipes/shelf/(?:value-)?reader\\.ts$)' },
       to: { path: 'node_modules/(langium|chevrotain)' },
     },
     {

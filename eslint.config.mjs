@@ -21,6 +21,13 @@ export default tseslint.config(
   },
   {
     files: ['language/**/*.ts', 'extension/**/*.ts'],
+    // Kernels of the solver take their arrays one by one, since an object for each call would cost more than the work; a row of the
+    // catalogue is read as a row.
+    ignores: ['language/mechanics/linear-algebra/**', 'language/mechanics/plate/**', 'language/catalogue/entry.ts'],
+    rules: { 'max-params': ['error', 5] },
+  },
+  {
+    files: ['language/**/*.ts', 'extension/**/*.ts'],
     plugins: { lookups },
     rules: { 'lookups/by-map': 'error' },
   },

@@ -6,7 +6,7 @@ import { LIMITS } from '../facts/limits.js';
 import type { Definition } from './generated/ast.js';
 import { significantTokens } from './line-ends.js';
 import { type TextProblem, within } from './problem.js';
-import { type Repaired, headAlone, repair } from './repair.js';
+import { type Attempt, type Repaired, headAlone, repair } from './repair.js';
 import { type CutDefinition, cutIntoDefinitions } from './segments.js';
 import { type ParserServices, createParserServices } from './services.js';
 import { type Token, itemAt } from './token.js';
@@ -129,14 +129,8 @@ class GrammarParser implements BookmatchParser {
     const { ast, errors } = attempt(cut.tokens, 'Definition');
     if (errors.length === 0) return { cut, ast, problems: cut.problems };
     const failedAt = cut.tokens.find((token) => token === errors[0]?.token);
-    const repaired = repair(
-      cut.tokens,
-      failedAt,
-      types,
-      text,
-      this.wording,
-      (tokens, rule) => attempt(tokens, rule).errors,
-    );
+    const errorsIn: Attempt = (tokens, rule) => attempt(tokens, rule).errors;
+    const repaired = repair(cut.tokens, failedAt, { types, text, wording: this.wording, attempt: errorsIn });
     return mended(repaired) ?? given(say`This definition does not read.`);
   }
 }

@@ -28,14 +28,19 @@ export interface Repaired {
   readonly problems: TextProblem[];
 }
 
+/** What repairing needs: the words of the grammar, the text of the file, the language, and somebody who reads. */
+export interface RepairShop {
+  readonly types: TokenTypes;
+  readonly text: string;
+  readonly wording: Wording;
+  readonly attempt: Attempt;
+}
+
 /** `failedAt` is the token at which the parser gave up; what stands before it is sound. */
 export function repair(
   tokens: readonly Token[],
   failedAt: Token | undefined,
-  types: TokenTypes,
-  text: string,
-  wording: Wording,
-  attempt: Attempt,
+  { types, text, wording, attempt }: RepairShop,
 ): Repaired {
   return new Repair(types, text, wording, attempt).run(tokens, failedAt);
 }

@@ -20,16 +20,21 @@ export function soundholeArea({ along, across }: Soundhole): number {
 /** Its edge as a closed ring of `count` points, the first not repeated. */
 export function soundholeEdge(hole: Soundhole, count = 48): readonly PlanPoint[] {
   const { shape, centre, along, across } = hole;
-  if (shape === 'oval') return arc(count, 0, 2 * Math.PI, false, centre, along / 2, across / 2);
+  if (shape === 'oval') return arc(count, { from: 0, to: 2 * Math.PI, ends: false }, centre, along / 2, across / 2);
   const straight: PlanPoint = [centre[0] - along / 2, centre[1]];
-  return arc(count, -Math.PI / 2, Math.PI / 2, true, straight, along, across / 2);
+  return arc(count, { from: -Math.PI / 2, to: Math.PI / 2, ends: true }, straight, along, across / 2);
+}
+
+/** rad; with both ends there is a point at each, else the last stands a step before `to`. */
+interface Sweep {
+  readonly from: number;
+  readonly to: number;
+  readonly ends: boolean;
 }
 
 function arc(
   count: number,
-  from: number,
-  to: number,
-  ends: boolean,
+  { from, to, ends }: Sweep,
   [x, y]: PlanPoint,
   along: number,
   across: number,

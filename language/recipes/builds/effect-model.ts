@@ -127,7 +127,7 @@ function fit(
   const estimate = generalised({ ...model, covariance: covarianceOf(model, variance) });
   if (!estimate) return undefined;
   const freedom = between < 1 ? Number.POSITIVE_INFINITY : between + (isPooled ? STATED_WEIGHT : 0);
-  const tell = new Teller(estimate, kept, owners, errors, variance, freedom, repeatability.freedom);
+  const tell = new Teller({ estimate, priors: kept, owners, errors, between: variance, freedom, readingFreedom: repeatability.freedom });
   const at = (j: number) => (clear.has(j) ? tell.of(columns.indexOf(j)) : undefined);
   const last = occasions.length + priors.length;
   return {
@@ -142,48 +142,50 @@ function fit(
   };
 }
 
+interface Fit {
+  readonly estimate: Estimate;
+  readonly priors: readonly Prior[];
+  readonly owners: readonly number[];
+  readonly errors: readonly number[];
+  readonly between: number;
+  readonly freedom: number;
+  readonly readingFreedom: number;
+}
+
 /**
  * Degrees of freedom by F.E. Satterthwaite (Biometrics Bulletin 2 (1946) 110): what comes from the scatter among instruments,
  * and what from reading; what is known beforehand has none to run out of.
  */
 class Teller {
-  constructor(
-    private readonly estimate: Estimate,
-    private readonly priors: readonly Prior[],
-    private readonly owners: readonly number[],
-    private readonly errors: readonly number[],
-    private readonly between: number,
-    private readonly freedom: number,
-    private readonly readingFreedom: number,
-  ) {}
+  constructor(private readonly fit: Fit) {}
 
   of(k: number): Told {
-    const variance = this.estimate.covariance[k]![k]!;
+    const variance = this.fit.estimate.covariance[k]![k]!;
     const error = Math.sqrt(variance);
     const freedom = this.freedomOf(k, variance);
-    return { amount: this.estimate.means[k]!, error, freedom, half: studentT(0.95, freedom) * error };
+    return { amount: this.fit.estimate.means[k]!, error, freedom, half: studentT(0.95, freedom) * error };
   }
 
   private freedomOf(k: number, variance: number): number {
-    const weights = this.estimate.weights[k]!;
+    const weights = this.fit.estimate.weights[k]!;
     const byOwner = new Map<number, { sum: number; squares: number; readings: number; error: number }>();
-    this.owners.forEach((owner, i) => {
+    this.fit.owners.forEach((owner, i) => {
       const so = byOwner.get(owner) ?? { sum: 0, squares: 0, readings: 0, error: 0 };
       so.sum += weights[i]!;
-      so.squares += weights[i]! ** 2 * this.errors[i]!;
+      so.squares += weights[i]! ** 2 * this.fit.errors[i]!;
       so.readings += 1;
-      so.error += this.errors[i]!;
+      so.error += this.fit.errors[i]!;
       byOwner.set(owner, so);
     });
     let [among, reading] = [0, 0];
     for (const { sum, squares, readings, error } of byOwner.values()) {
-      const shared = sum ** 2 * (this.between + error / readings ** 2);
+      const shared = sum ** 2 * (this.fit.between + error / readings ** 2);
       among += shared;
       reading += Math.max(0, squares - (sum ** 2 * error) / readings ** 2);
     }
     const known = Math.max(0, variance - among - reading);
-    if (!Number.isFinite(this.priors[k]!.variance) && among + reading === 0) return this.freedom;
-    const parts = among ** 2 / this.freedom + reading ** 2 / this.readingFreedom;
+    if (!Number.isFinite(this.fit.priors[k]!.variance) && among + reading === 0) return this.fit.freedom;
+    const parts = among ** 2 / this.fit.freedom + reading ** 2 / this.fit.readingFreedom;
     return parts === 0 ? Number.POSITIVE_INFINITY : Math.max(1, (among + reading + known) ** 2 / parts);
   }
 }

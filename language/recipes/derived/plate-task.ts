@@ -45,7 +45,7 @@ const backTask = (ask: Ask) => makeTask(ask, 'back');
 
 function makeTask(ask: Ask, plate: PlateName): PlateTask {
   const parameters: PlateParameter[] = [];
-  const root = plate === 'top' ? 'bracing' : 'back-bracing';
+  const root = rootOf(plate);
   const patches = plate === 'top' ? patchesOf(ask, parameters) : [];
   const rings = plate === 'top' && hasHolePatch(ask) ? [holePatch(ask, parameters)] : [];
   const riding = ridingOn(ask, plate);
@@ -55,7 +55,7 @@ function makeTask(ask: Ask, plate: PlateName): PlateTask {
     outline,
     holes: plate === 'top' ? holesOf(ask) : [],
     plate: plateOf(ask, plate, parameters),
-    braces: ask.members(root).map((member, i) => braceIn(ask, outline, root, plate, member, i, parameters)),
+    braces: ask.members(root).map((member, i) => braceIn(ask, outline, { plate, member, place: i }, parameters)),
     patches,
     ...(rings.length > 0 ? { rings } : {}),
     ...(riding.masses.length > 0 ? { masses: riding.masses } : {}),
@@ -152,15 +152,17 @@ function woodParameters(wood: string, parameter: (constant: WoodConstant) => Top
   return WOOD_PATHS.map(([path, constant]) => ({ path: `${wood}.${path}`, parameter: parameter(constant) }));
 }
 
+function rootOf(plate: PlateName) {
+  return plate === 'top' ? 'bracing' : 'back-bracing';
+}
+
 function braceIn(
   ask: Ask,
   outline: readonly Point[],
-  root: string,
-  plate: PlateName,
-  member: string,
-  place: number,
+  { plate, member, place }: { readonly plate: PlateName; readonly member: string; readonly place: number },
   parameters: PlateParameter[],
 ): Brace {
+  const root = rootOf(plate);
   const at = (word: string) => `${root}.${member}.${word}`;
   const wood = woodPath(ask, root, plate, member);
   const carved = braceOf(ask, root, member);

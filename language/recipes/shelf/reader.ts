@@ -1,5 +1,5 @@
 /**
- * From text to recipe facts. The one place in `recipes/` that knows the grammar.
+ * From text to recipe facts. With `value-reader.ts` the one place in `recipes/` that knows the grammar.
  *
  * The facts of a definition depend on what `identityOf` tells apart and on nothing else, so a definition that is the same
  * by that keeps its facts object: hand in what the file said before, and only what changed is parsed.
@@ -7,21 +7,17 @@
 import type * as Tree from '../../grammar/generated/ast.js';
 import { type Lexemes, lexemesOf } from '../../grammar/lexemes.js';
 import type { BookmatchParser, ParsedDefinition } from '../../grammar/parse.js';
-import type { Place, TextProblem } from '../../grammar/problem.js';
 import type { CutDefinition } from '../../grammar/segments.js';
 import { relationIndex } from '../../grammar/relation.js';
 import { type MarkedWord, markWords } from '../../grammar/word-kinds.js';
 import * as Facts from '../../facts/facts.js';
-import { LIMITS } from '../../facts/limits.js';
 import type { Fault } from './barrier.js';
 import { faultProblem } from './fault-problem.js';
 import { modeWord } from '../../facts/plate-mode.js';
 import { catalogue } from '../../catalogue/catalogue.js';
 import { withMeantLines } from './mending/meant-line.js';
-import { readDate } from './written-date.js';
 import { readHead } from './written-head.js';
-import { doubtfulRange } from './written-range.js';
-import { type WrittenPart, quantityOf } from './written-quantity.js';
+import { pathOf, plainText, problemAt, spanFrom, ValueReader } from './value-reader.js';
 import { type Wording } from '../../wording/wording.js';
 
 export { createParser, type BookmatchParser } from '../../grammar/parse.js';
@@ -127,32 +123,18 @@ export function readLexemes(text: string, parser: BookmatchParser): Lexemes {
   return lexemesOf(parser.cut(text));
 }
 
-function problemAt({ code, message, place, suggestions }: TextProblem, firstLine: number): Facts.Problem {
-  return { code, message, span: spanFrom(place, firstLine), suggestions };
-}
-
-function spanFrom({ start, end }: Place, firstLine: number): Facts.Span {
-  return {
-    start: { line: start.line - firstLine, character: start.character },
-    end: { line: end.line - firstLine, character: end.character },
-  };
-}
-
-/** A tree node that stands for one word. */
-type WordNode = Tree.Word | Tree.Path | Tree.Text | Tree.Day | Tree.Count | Tree.Unit;
-type Node = Tree.Statement | Tree.Value | Tree.Values | Tree.Quantity | Tree.Part | Tree.Lines | WordNode;
-
-class DefinitionReader {
-  private readonly problems: Facts.Problem[];
-  private readonly firstLine: number;
-
+class DefinitionReader extends ValueReader {
   constructor(
     private readonly parsed: ParsedDefinition,
     private readonly around: string,
-    private readonly wording: Wording,
+    wording: Wording,
   ) {
-    this.firstLine = parsed.cut.place.start.line;
-    this.problems = parsed.problems.map((problem) => problemAt(problem, this.firstLine));
+    const firstLine = parsed.cut.place.start.line;
+    super(
+      parsed.problems.map((problem) => problemAt(problem, firstLine)),
+      firstLine,
+      wording,
+    );
   }
 
   definition(): Facts.Definition {
@@ -357,167 +339,8 @@ class DefinitionReader {
     this.statements(node.body, prefix);
     return [{ kind: 'unreadable', written: node.text, span }];
   }
-
-  // ---- values -------------------------------------------------------------------------------------------------------
-
-  private values(node: Tree.Values): Facts.Value {
-    const [only] = node.items;
-    if (only !== undefined && node.items.length === 1) return this.value(only);
-    const last = node.items[node.items.length - 1];
-    const unit = last?.$type === 'Quantity' ? this.unitOf(last) : undefined;
-    return { kind: 'list', items: node.items.map((item) => this.value(item, unit)), span: this.span(node) };
-  }
-
-  private value(node: Tree.Value, unitBeyond?: string): Facts.Value {
-    const span = this.span(node);
-    switch (node.$type) {
-      case 'Text':
-        return this.text(node);
-      case 'Day':
-        return this.date(node);
-      case 'Path':
-        return node.text === 'unknown' ? { kind: 'unknown', span } : { kind: 'name', name: node.text, span };
-      case 'Quantity':
-        return this.quantity(node, unitBeyond);
-      case 'Limit': {
-        const limit = this.quantity(node.quantity);
-        if (limit.kind !== 'quantity') return this.unreadable(node);
-        return { kind: 'range', ...(node.side === 'below' ? { high: limit } : { low: limit }), span };
-      }
-      case 'Between': {
-        const [low, high] = this.quantities([node.low, node.high]);
-        if (low?.kind !== 'quantity' || high?.kind !== 'quantity') return this.unreadable(node);
-        const doubt = doubtfulRange(this.written(node), this.wording);
-        if (!doubt) return { kind: 'range', low, high, span };
-        this.problem('bad-number', doubt.message, span, doubt.suggestions);
-        return this.unreadable(node);
-      }
-      case 'Size': {
-        const parts = this.quantities(node.parts).filter((part) => part.kind === 'quantity');
-        return parts.length === node.parts.length ? { kind: 'size', parts, span } : this.unreadable(node);
-      }
-      case 'Point': {
-        const [station, offset] = this.quantities([node.station, node.offset]);
-        if (station?.kind !== 'quantity' || offset?.kind !== 'quantity') return this.unreadable(node);
-        return { kind: 'point', station, offset, span };
-      }
-    }
-  }
-
-  /** Quantities that belong together: those without a unit take that of the last. */
-  private quantities(nodes: readonly Tree.Quantity[]): (Facts.QuantityValue | Facts.UnreadableValue)[] {
-    const last = nodes[nodes.length - 1];
-    const unit = last ? this.unitOf(last) : undefined;
-    return nodes.map((node) => this.quantity(node, unit));
-  }
-
-  private quantity(node: Tree.Quantity, unitBeyond?: string): Facts.QuantityValue | Facts.UnreadableValue {
-    const span = this.span(node);
-    const parts = node.parts.map((part) => this.part(part));
-    const tolerance = node.tolerance ? { tolerance: this.part(node.tolerance) } : {};
-    const reading = quantityOf({ parts, ...tolerance, span }, unitBeyond, this.wording);
-    if ('problem' in reading) {
-      const { code, message, suggestions } = reading.problem;
-      // A unit shared by several numbers is told off once.
-      if (!(code === 'unknown-unit' && parts[0]?.unit === undefined)) {
-        this.problem(code, message, reading.problem.span, suggestions);
-      }
-      return this.unreadable(node);
-    }
-    const unitSpan = parts[0]?.unit ? { unitSpan: parts[0].unit.span } : {};
-    return { kind: 'quantity', quantity: reading.quantity, written: this.written(node), span, ...unitSpan };
-  }
-
-  private part({ number, unit }: Tree.Part): WrittenPart {
-    if (unit === undefined) return { number: this.word(number) };
-    // The full stop of an abbreviation, `5 in.`, is no part of the unit.
-    return { number: this.word(number), unit: { text: unit.text.replace(/\.$/, ''), span: this.span(unit) } };
-  }
-
-  private unitOf(node: Tree.Quantity): string | undefined {
-    return node.parts[node.parts.length - 1]?.unit?.text.replace(/\.$/, '');
-  }
-
-  private date(node: Tree.Day): Facts.DateValue | Facts.UnreadableValue {
-    const reading = readDate(node.text, this.wording);
-    const span = this.span(node);
-    if (reading.ok) return { kind: 'date', date: reading.date, span };
-    this.problem('bad-date', reading.message, span, reading.suggestions);
-    return this.unreadable(node);
-  }
-
-  private text(node: Tree.Text): Facts.TextValue {
-    const span = this.span(node);
-    return { kind: 'text', text: this.noLonger(plainText(node.text), LIMITS.textCharacters, span), span };
-  }
-
-  /** The text, or as much of it as is read, with a problem. */
-  private noLonger(text: string, most: number, span: Facts.Span): string {
-    if (text.length <= most) return text;
-    this.problem(
-      'too-long',
-      this.wording.say`This has ${text.length} characters; more than ${most} are not read.`,
-      span,
-    );
-    return `${text.slice(0, most)}…`;
-  }
-
-  private unreadable(node: Node): Facts.UnreadableValue {
-    return { kind: 'unreadable', written: this.written(node), span: this.span(node) };
-  }
-
-  // ---- words and places ---------------------------------------------------------------------------------------------
-
-  private path(node: Tree.Path, prefix: string): Facts.Path {
-    const span = this.span(node);
-    const most = Math.max(LIMITS.pathCharacters - prefix.length, 1);
-    return pathOf(this.noLonger(node.text, most, span), span, prefix);
-  }
-
-  private word(node: WordNode): Facts.Word {
-    const span = this.span(node);
-    return { text: this.noLonger(node.text, LIMITS.pathCharacters, span), span };
-  }
-
-  private written(node: Node): string {
-    return node.$cstNode?.text ?? '';
-  }
-
-  private span(node: Node): Facts.Span {
-    return node.$cstNode
-      ? spanFrom(node.$cstNode.range, this.firstLine)
-      : { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
-  }
-
-  private problem(
-    code: Facts.ProblemCode,
-    message: string,
-    span: Facts.Span,
-    suggestions: readonly string[] = [],
-  ): void {
-    this.problems.push({ code, message, span, suggestions });
-  }
 }
 
 function byPlace({ span: { start: a } }: Facts.Problem, { span: { start: b } }: Facts.Problem): number {
   return a.line - b.line || a.character - b.character;
-}
-
-/** A path written in one piece: its words stand side by side, a dot between them. */
-function pathOf(written: string, span: Facts.Span, prefix: string): Facts.Path {
-  let character = span.start.character;
-  const { line } = span.start;
-  const segments = written.split('.').map((text) => {
-    const segment = { text, span: { start: { line, character }, end: { line, character: character + text.length } } };
-    character += text.length + 1;
-    return segment;
-  });
-  return { text: prefix === '' ? written : `${prefix}.${written}`, segments, span };
-}
-
-/** What stands between the quotes. `\"` is a quote and `\\` a backslash; an unclosed text ends with its line. */
-function plainText(written: string): string {
-  const closed = written.length > 1 && (written.endsWith('"') || written.endsWith('\u201D'));
-  const inner = closed ? written.slice(1, -1) : written.slice(1).trimEnd();
-  return inner.replace(/\\(["\\])/g, '$1');
 }

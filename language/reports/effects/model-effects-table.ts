@@ -146,7 +146,7 @@ function responseTable(
   const unit = { dimension: workshop.catalogue.property(path, 'build')!.dimension!, symbol };
   return {
     ...head,
-    effects: outcome.effects.map((effect) => effectRow(effect, outcome, unit, found, words, workshop)),
+    effects: outcome.effects.map((effect) => effectRow(effect, outcome, unit, { found, words, workshop })),
     notes: [
       ...driftInWords(outcome, unit, workshop),
       ...outcome.tangled.map(
@@ -158,13 +158,17 @@ function responseTable(
   };
 }
 
+interface Telling {
+  readonly found: ModelEffects;
+  readonly words: VariableWords;
+  readonly workshop: Workshop;
+}
+
 function effectRow(
   effect: ToldEffect,
   outcome: FittedResponse,
   unit: Unit,
-  found: ModelEffects,
-  words: VariableWords,
-  { wording }: Workshop,
+  { found, words, workshop: { wording } }: Telling,
 ): EffectRow {
   const what = words.group(effect);
   const factor = unitNamed(unit.symbol)?.factor ?? 1;

@@ -42,13 +42,13 @@ export function sideShapes(ask: Ask): readonly Shape[] {
 export function neckBlock(ask: Ask): readonly Shape[] {
   const top = inMm(ask, 'body.length') - inMm(ask, 'sides.thickness');
   const [long, wide] = [inMm(ask, 'neck-block.length'), inMm(ask, 'neck-block.width')];
-  return [rectangle('rim', 'hidden', 'neck-block', [0, top - long / 2], wide, long)];
+  return [rectangle('rim', 'hidden', 'neck-block', [0, top - long / 2], [wide, long])];
 }
 
 export function tailBlock(ask: Ask): readonly Shape[] {
   const bottom = inMm(ask, 'sides.thickness');
   const [thick, wide] = [inMm(ask, 'tail-block.thickness'), inMm(ask, 'tail-block.width')];
-  return [rectangle('rim', 'hidden', 'tail-block', [0, bottom + thick / 2], wide, thick)];
+  return [rectangle('rim', 'hidden', 'tail-block', [0, bottom + thick / 2], [wide, thick])];
 }
 
 export function holeShapes(ask: Ask): readonly Shape[] {

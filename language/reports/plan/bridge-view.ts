@@ -11,14 +11,14 @@ export function bridgeShapes(ask: Ask): readonly Shape[] {
   const wing = inMmIf(ask, 'bridge.wing-length');
   const edges = wing === undefined ? [] : [-1, 1].map((side) => middle[0] + side * (across / 2 - wing));
   return [
-    rectangle('bridge', 'visible', 'bridge', middle, across, along),
+    rectangle('bridge', 'visible', 'bridge', middle, [across, along]),
     ...edges.map((x) => stroke('bridge', 'thin', 'bridge', [x, middle[1] - along / 2], [x, middle[1] + along / 2])),
   ];
 }
 
 export function bridgePlateShapes(ask: Ask): readonly Shape[] {
   const { middle, across, along } = bridgePlateDrawn(ask);
-  return [rectangle('bridge-plate', 'hidden', 'bridge.plate', middle, across, along)];
+  return [rectangle('bridge-plate', 'hidden', 'bridge.plate', middle, [across, along])];
 }
 
 /** Room of the saddle beyond the outer strings on each side, where its length is not told. (common practice) */

@@ -6,11 +6,10 @@ export function rectangle(
   layer: Layer,
   line: LineType,
   part: string,
-  [x, y]: Point,
-  wide: number,
-  high: number,
+  middle: Point,
+  [wide, high]: readonly [wide: number, high: number],
 ): Shape {
-  return { kind: 'path', layer, line, part, points: corners([x, y], wide, high), closed: true };
+  return { kind: 'path', layer, line, part, points: corners(middle, wide, high), closed: true };
 }
 
 export function corners([x, y]: Point, wide: number, high: number): readonly Point[] {

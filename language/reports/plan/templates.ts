@@ -146,7 +146,7 @@ export function profileShapes({ shape, notches, part }: BraceProfile, [x, y]: Po
     ...notches.map(({ from, to, depth, side }): Shape => {
       const crest = heightAt(shape, (from + to) / 2);
       const [low, high] = side === 'face' ? [0, depth] : [crest - depth, crest];
-      return rectangle('notches', 'thin', part, at([(from + to) / 2, (low + high) / 2]), to - from, high - low);
+      return rectangle('notches', 'thin', part, at([(from + to) / 2, (low + high) / 2]), [to - from, high - low]);
     }),
   ];
 }

@@ -1,5 +1,6 @@
 /** The made-up shops that are timed, written out: as recipes, and once more as YAML. */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { madeShop, type Parted, recipeName, recipesOf } from '../made-shop.js';
@@ -14,7 +15,8 @@ export interface ShopOnDisk {
   readonly texts: ReadonlyMap<string, string>;
 }
 
-const ROOT = '.cache/bench';
+/** Not in a hidden folder: the peer leaves those out. */
+const ROOT = join(tmpdir(), 'bookmatch-bench');
 
 export function writeShop(name: string, chains: number, depth: number, parted: Parted): ShopOnDisk {
   const named = [...madeShop(chains, depth, parted)].map(([uri, text]) => [basename(uri), text] as const);

@@ -42,6 +42,11 @@ interface Told {
   readonly written: readonly Written[];
 }
 
+interface Awaited {
+  readonly holds: (name: string, uri?: string) => boolean;
+  readonly go: (findings: number) => void;
+}
+
 /** Superseded by the folders, and yet not optional in the protocol. */
 const NO_ROOT = { rootUri: null };
 
@@ -54,7 +59,7 @@ const CAPABILITIES: ClientCapabilities = {
 
 export class TimedServer {
   private readonly texts = new Map<string, { text: string; version: number }>();
-  private readonly awaited = new Set<{ readonly holds: (name: string, uri?: string) => boolean; go: () => void }>();
+  private readonly awaited = new Set<Awaited>();
   private requests = 0;
 
   private constructor(
@@ -62,11 +67,11 @@ export class TimedServer {
     private readonly child: ChildProcess,
     readonly connection: ProtocolConnection,
   ) {
-    const heard = (name: string, uri?: string) => {
-      for (const each of this.awaited) if (each.holds(name, uri)) each.go();
+    const heard = (name: string, uri?: string, findings = 0) => {
+      for (const each of this.awaited) if (each.holds(name, uri)) each.go(findings);
     };
-    connection.onNotification(PublishDiagnosticsNotification.type, ({ uri }) => {
-      heard('textDocument/publishDiagnostics', uri);
+    connection.onNotification(PublishDiagnosticsNotification.type, ({ uri, diagnostics }) => {
+      heard('textDocument/publishDiagnostics', uri, diagnostics.length);
     });
     connection.onNotification(InstrumentsChanged, () => {
       heard('round');
@@ -97,15 +102,15 @@ export class TimedServer {
     return started;
   }
 
-  /** Waits for findings of a file, or for the end of a round over all of them (`round`). */
-  heard(name: 'round' | 'findings', uri?: string): Promise<void> {
+  /** Waits for findings of a file, and how many they are, or for the end of a round over all of them (`round`). */
+  heard(name: 'round' | 'findings', uri?: string): Promise<number> {
     return new Promise((done) => {
       const method = name === 'round' ? name : 'textDocument/publishDiagnostics';
-      const each = {
-        holds: (said: string, about?: string) => said === method && (uri === undefined || uri === about),
-        go: () => {
+      const each: Awaited = {
+        holds: (said, about) => said === method && (uri === undefined || uri === about),
+        go: (findings) => {
           this.awaited.delete(each);
-          done();
+          done(findings);
         },
       };
       this.awaited.add(each);

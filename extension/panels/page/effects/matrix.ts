@@ -32,7 +32,7 @@ export function matrixSection(
           ({ paths, step }, row) =>
             html`<tr>
               <th scope="row">${breaking(paths)}<br /><span class="quiet">${breaking(step)}</span></th>
-              ${shown.map(({ response, i }) => cell(response, i, row, chosen, choose, inWords))}
+              ${shown.map(({ response, i }) => cell({ response, at: i, variable: row }, chosen, choose, inWords))}
             </tr>`,
         )}
       </tbody>
@@ -41,10 +41,15 @@ export function matrixSection(
   </section>`;
 }
 
+interface Place {
+  readonly response: ResponseTable;
+  /** Which of the responses it is, and of the variables. */
+  readonly at: number;
+  readonly variable: number;
+}
+
 function cell(
-  response: ResponseTable,
-  at: number,
-  variable: number,
+  { response, at, variable }: Place,
   chosen: Chosen | undefined,
   choose: (chosen: Chosen) => void,
   inWords: boolean,

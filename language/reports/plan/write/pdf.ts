@@ -50,7 +50,7 @@ export async function pdfOf(
       const page = file.addPage([tiling.paper.width * PT, tiling.paper.height * PT]);
       drawTile(page, picture, tiling, tile, font);
       drawMarks(page, tiling);
-      drawFoot(page, picture, tiling, tile, font, words);
+      drawFoot(page, picture, { ...tiling, name: tile.name }, font, words);
     }
   }
   return file.save();
@@ -141,8 +141,7 @@ function drawMarks(page: PDFPage, { frame }: Tiling): void {
 function drawFoot(
   page: PDFPage,
   picture: Picture,
-  { frame, rows, columns }: Tiling,
-  { name }: Tile,
+  { frame, rows, columns, name }: Tiling & Pick<Tile, 'name'>,
   font: PDFFont,
   words: PdfWords,
 ): void {

@@ -15,14 +15,19 @@ export interface ReliefPicture {
 /** px around the plate. */
 const MARGIN = 14;
 
+/** From where the plate is seen, how far it has swung out (−1 … 1), and in which colours. */
+export interface Moment {
+  readonly stand: Stand;
+  readonly swing: number;
+  readonly colours: ReliefColours;
+}
+
 /** `size`: of the canvas, in its own points. */
 export function paint(
   context: CanvasRenderingContext2D,
   size: readonly [width: number, height: number],
   { surface, lines }: ReliefPicture,
-  stand: Stand,
-  swing: number,
-  colours: ReliefColours,
+  { stand, swing, colours }: Moment,
 ): void {
   const [width, height] = size;
   // The same scale from wherever one looks: the plate fits however it is turned.

@@ -115,7 +115,8 @@ export class PlateRelief extends HTMLElement {
     if (size[0] === 0 || size[1] === 0) return;
     if (canvas.width !== size[0] || canvas.height !== size[1]) [canvas.width, canvas.height] = size;
     const swing = this.swings ? Math.cos((2 * Math.PI * (now - this.begun)) / PERIOD) : 1;
-    paint(context, size, shown, this.stand, swing, (this.colours ??= coloursOf(this)));
+    this.colours ??= coloursOf(this);
+    paint(context, size, shown, { stand: this.stand, swing, colours: this.colours });
     this.drawn += 1;
     if (this.swings) this.soon();
   };
