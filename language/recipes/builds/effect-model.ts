@@ -127,7 +127,15 @@ function fit(
   const estimate = generalised({ ...model, covariance: covarianceOf(model, variance) });
   if (!estimate) return undefined;
   const freedom = between < 1 ? Number.POSITIVE_INFINITY : between + (isPooled ? STATED_WEIGHT : 0);
-  const tell = new Teller({ estimate, priors: kept, owners, errors, between: variance, freedom, readingFreedom: repeatability.freedom });
+  const tell = new Teller({
+    estimate,
+    priors: kept,
+    owners,
+    errors,
+    between: variance,
+    freedom,
+    readingFreedom: repeatability.freedom,
+  });
   const at = (j: number) => (clear.has(j) ? tell.of(columns.indexOf(j)) : undefined);
   const last = occasions.length + priors.length;
   return {
