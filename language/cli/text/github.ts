@@ -1,8 +1,8 @@
 /** Findings as workflow commands, which GitHub shows beside the lines of a pull request. */
-import type { Severity } from '../checks/finding.js';
-import type { CheckReport } from './told-findings.js';
-import type { Wording } from '../wording/wording.js';
-import { type Escaped, forGitHub, together } from './border.js';
+import type { Severity } from '../../checks/finding.js';
+import type { CheckReport } from '../told-findings.js';
+import type { Wording } from '../../wording/wording.js';
+import { type Escaped, forGitHub, together } from '../border.js';
 
 export function findingsForGitHub({ findings }: CheckReport, { say, text: word }: Wording): Escaped {
   return together(

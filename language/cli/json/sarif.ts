@@ -1,11 +1,11 @@
 /** Findings as SARIF 2.1.0 (OASIS Standard, 2020), which code hosts and editors read. */
 import { createHash } from 'node:crypto';
-import { version } from '../../package.json';
-import type { Severity } from '../checks/finding.js';
-import { rulePages } from '../checks/manual.js';
-import type { CheckReport, ToldFinding, ToldRange } from './told-findings.js';
-import type { Wording } from '../wording/wording.js';
-import { type Escaped, forJson, inSarif } from './border.js';
+import { version } from '../../../package.json';
+import type { Severity } from '../../checks/finding.js';
+import { rulePages } from '../../checks/manual.js';
+import type { CheckReport, ToldFinding, ToldRange } from '../told-findings.js';
+import type { Wording } from '../../wording/wording.js';
+import { type Escaped, forJson, inSarif } from '../border.js';
 
 export function findingsAsSarif({ findings }: CheckReport, { say, text }: Wording): Escaped {
   const pages = rulePages();
