@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** The editor with the focus, or the only one. */
 export const EDITOR = '.editor-group-container.active .monaco-editor';
@@ -68,9 +68,19 @@ export async function hoverOver(page: Page, line: string, word = line): Promise<
         () => false,
       )
     )
-      return hover.innerText();
+      return settledText(hover);
   }
   throw new Error(`No hover over "${word}".`);
+}
+
+/** A hover says at first that it is on its way. */
+async function settledText(hover: Locator): Promise<string> {
+  for (let tries = 0; tries < 50; tries++) {
+    const text = await hover.innerText();
+    if (text.trim() !== 'Loading...') return text;
+    await hover.page().waitForTimeout(200);
+  }
+  return hover.innerText();
 }
 
 /** The text on the screen, without what hints add. */

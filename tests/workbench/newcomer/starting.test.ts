@@ -17,7 +17,12 @@ journey('an empty folder offers to start a shop, and four answers write one with
   await offer.getByText('Not Now').click();
   await offer.waitFor({ state: 'detached' });
   // What is about recipes is offered where there are some.
-  expect(await commandsOnOffer(page, 'Bookmatch: ')).toEqual(['Bookmatch: First Steps', 'Bookmatch: Start a Shop']);
+  expect(await commandsOnOffer(page, 'Bookmatch: ')).toEqual([
+    'Bookmatch: First Steps',
+    // The editor's own, of every view there is.
+    'Bookmatch: Focus on Lineage View',
+    'Bookmatch: Start a Shop',
+  ]);
   await page.locator('.sidebar .pane .monaco-button', { hasText: 'Start a Shop' }).click();
   await answer(page, 'What is the shop called?', 'Sanders & Dale');
   await choose(page, 'Inches and ounces');
