@@ -101,7 +101,7 @@ export const COMMANDS: readonly string[] = [
 
 /** Commands and options of the program, and what only programs read. */
 const PROGRAM =
-  'bookmatch help paths wish code level quiet usual everything off text json csv sarif github html orders error warning information hint'
+  'bookmatch help paths wish word code level quiet usual everything off text markdown json csv sarif github html orders error warning information hint'
     .split(' ')
     .concat(SHEET_KINDS, COMMANDS, PLAN_FORMATS, Object.keys(PAPERS));
 
