@@ -188,8 +188,8 @@ function outcomeOf(design: Design, one: Prepared, columns: ThreeColumns | undefi
   const effects = groups.map((variables, j): ToldEffect => {
     const computed = problem.factors[j]!.computed;
     const alone = clear.has(j) ? builds?.effects[j] : undefined;
-    // Without a word from mechanics there is nothing to put together.
-    const both = computed && !one.pending ? together?.effects[j] : alone;
+    // Without a word from mechanics there is nothing to put together; while mechanics are at work, nobody can say yet.
+    const both = one.pending ? undefined : computed ? together?.effects[j] : alone;
     return {
       variables,
       withTime: one.withTime[j]!,
@@ -197,7 +197,7 @@ function outcomeOf(design: Design, one: Prepared, columns: ThreeColumns | undefi
       ...(alone ? { builds: interval(alone) } : {}),
       ...(both ? { together: interval(both) } : {}),
       ...(computed && both ? { share: 1 - Math.min(1, (both.error / computed.error) ** 2) } : {}),
-      verdict: verdictOf(columns, j, alone, computed && !one.pending ? both : undefined),
+      verdict: verdictOf(columns, j, alone, computed ? both : undefined),
       beforeAndAfter: beforeAndAfter(design, response, variables[0]!),
       log: { builds: alone, together: both, computed },
     };

@@ -33,7 +33,7 @@ export function threeColumns(problems: readonly EffectProblem[]): readonly Three
     const [disagrees, own] = [apart.slice(from, to), sides.slice(from, to)];
     const standsOut = out.slice(from, to);
     from = to;
-    const doubt = doubtIn(own.filter((_, j) => !disagrees[j]));
+    const doubt = doubtIn(own);
     const aside = new Set(disagrees.flatMap((is, j) => (is ? [j] : [])));
     return { problem, builds, together: together({ ...problem, doubt }, aside), disagrees, standsOut, drift };
   });

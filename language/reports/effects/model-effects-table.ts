@@ -183,6 +183,7 @@ function effectRow(
     variables: effect.variables.map((each) => found.design.variables.indexOf(each)),
     ...Object.fromEntries(columns.map(([column, interval]) => [column, writeInterval(interval, unit)])),
     ...(outcome.pending && !effect.computed ? { computed: wording.text('being worked out') } : {}),
+    ...(outcome.pending ? { together: wording.text('being worked out') } : {}),
     verdict: effect.verdict,
     verdictInWords: verdictInWords(effect, wording),
     sentence: effectSentence(what, effect, unit, wording),
