@@ -23,6 +23,9 @@ const DEEPEST = 3;
 /** So many lines of a definition are looked at; more at once are no slips. */
 const MOST_LINES = 6;
 const LONGEST_LINE = 300;
+/** A definition is read afresh for each try: so many times at most, and so many letters in all, that no key waits for it. */
+const MOST_READS = 60;
+const MOST_LETTERS = 80_000;
 
 const MENDABLE: ReadonlySet<ProblemCode> = new Set([
   'unreadable-line',
@@ -45,10 +48,18 @@ export function withMeantLines(
   let problems = definition.problems;
   const lines = [...new Set(problems.filter(({ code }) => MENDABLE.has(code)).map(({ span }) => span.start.line))];
   if (lines.length === 0 || lines.length > MOST_LINES) return problems;
+  let left = Math.max(MOST_LINES, Math.min(MOST_READS, Math.floor(MOST_LETTERS / definition.source.length)));
+  const sparing: Reads = (source) => (left-- > 0 ? reads(source) : undefined);
   const text = new Text(definition.source, definition.span.start.character);
   for (const line of lines) {
     const own = problems.filter(({ span }) => span.start.line === line);
-    const told = meantIn(own, text, { definition, reads, catalogue, wording, before: definition.problems.length });
+    const told = meantIn(own, text, {
+      definition,
+      reads: sparing,
+      catalogue,
+      wording,
+      before: definition.problems.length,
+    });
     if (told) problems = [...problems.filter((one) => !told.instead.includes(one)), ...told.problems];
   }
   return problems;
