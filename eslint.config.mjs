@@ -39,6 +39,10 @@ export default tseslint.config(
     rules: { 'stand-ins/unknown': 'error' },
   },
   {
+    files: ['tests/scale/goals/*.cjs'],
+    languageOptions: { globals: { process: 'readonly', Buffer: 'readonly', require: 'readonly' } },
+  },
+  {
     files: ['*.mjs', '*.cjs', '*.js'],
     languageOptions: { globals: { process: 'readonly', console: 'readonly', module: 'readonly' } },
   },

@@ -1,5 +1,5 @@
 /** Uncertainty of a computed value. Source: JCGM 100:2008 (GUM) section 5.1; sampling: JCGM 101:2008. */
-import { computed, finite, MechanicsError, notNegative } from './error.js';
+import { MechanicsError } from './error.js';
 
 export interface Input {
   readonly value: number;
