@@ -51,6 +51,6 @@ journey('the whole recipe is shown as read-only text', async (page) => {
   await goToLine(page, lineOf(RECIPES, 'recipe vennick-34'));
   await clickOn(page, 'recipe vennick-34 from', 'vennick-34');
   await runCommand(page, 'Bookmatch: Show the Whole Recipe');
-  await page.locator('.tab.active', { hasText: 'vennick-34.bookmatch' }).waitFor();
+  await page.locator('.tab.active', { hasText: 'vennick-34, written out in full' }).waitFor();
   await expect.poll(() => visibleText(page), { timeout: 10_000 }).toContain('recipe vennick-34 for vennick');
 });
