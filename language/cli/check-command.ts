@@ -29,9 +29,10 @@ export interface CheckOptions {
 
 export async function check(paths: readonly string[], options: CheckOptions, io: Io): Promise<number> {
   const opener = new Opener(io);
-  let last = await checkOnce(paths, options, opener, io);
-  if (!options.watch) return last;
-  let queue = Promise.resolve();
+  if (!options.watch) return checkOnce(paths, options, opener, io);
+  let last: number | undefined;
+  let looked = () => {};
+  let queue = new Promise<void>((go) => (looked = go));
   const again = async () => {
     if (options.format === 'text') io.print(`\n${'─'.repeat(Math.min(io.columns, 60))}\n`);
     try {
@@ -43,10 +44,24 @@ export async function check(paths: readonly string[], options: CheckOptions, io:
   };
   const folders = await foldersToWatch(paths, options, io);
   const { say, text } = io.wording;
-  try {
-    await io.files.watch(folders, () => {
+  const stop = new AbortController();
+  // Watched from before the first look, so that what is saved meanwhile is looked at again.
+  const watching = io.files.watch(
+    folders,
+    () => {
       queue = queue.then(again);
-    });
+    },
+    stop.signal,
+  );
+  watching.catch(() => undefined);
+  try {
+    last = await checkOnce(paths, options, opener, io);
+  } finally {
+    if (last === undefined) stop.abort();
+    looked();
+  }
+  try {
+    await watching;
   } catch (error) {
     throw new WrongUse(say`The folder cannot be watched: ${text(whyUnread(error))}.`);
   }

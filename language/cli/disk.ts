@@ -20,8 +20,11 @@ export interface Files {
   replace(path: string, read: StoredText, text: string): Promise<string | undefined>;
   /** Writes a file that is not there yet; answers one plain clause when it could not, and nothing is there then. */
   create(path: string, bytes: Uint8Array): Promise<string | undefined>;
-  /** Calls back after recipe files have changed, until the process is asked to stop. Rejects when the system will not watch them. */
-  watch(folders: readonly string[], changed: () => void): Promise<void>;
+  /**
+   * Calls back after recipe files have changed, from now on until `until` or until the process is asked to stop. Rejects when the
+   * system will not watch them.
+   */
+  watch(folders: readonly string[], changed: () => void, until?: AbortSignal): Promise<void>;
 }
 
 export const DISK: Files = {
@@ -41,7 +44,7 @@ export const DISK: Files = {
 
   create: (path, bytes) => writeNewFile(path, bytes),
 
-  watch(folders, changed) {
+  watch(folders, changed, until) {
     return new Promise((resolve, reject) => {
       let waiting: NodeJS.Timeout | undefined;
       const soon = (_: string, name: string | null) => {
@@ -65,6 +68,9 @@ export const DISK: Files = {
       } catch (error) {
         end(error as Error);
       }
+      until?.addEventListener('abort', () => {
+        end();
+      });
       process.once('SIGINT', () => {
         end();
       });

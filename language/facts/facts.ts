@@ -120,6 +120,7 @@ export type ProblemCode =
   | 'bad-character'
   | 'too-large'
   | 'too-long'
+  | 'left-out'
   | 'own-fault';
 
 // ---- values ---------------------------------------------------------------------------------------------------------

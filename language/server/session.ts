@@ -6,7 +6,7 @@
  * - The shelf always holds the newest text of every file: what is open in the editor, or else what is on disk.
  * - A file closed without saving goes back to what is on disk; one of no open folder goes.
  */
-import { type Diagnostic, DiagnosticSeverity } from 'vscode-languageserver-types';
+import type { Diagnostic } from 'vscode-languageserver-types';
 import type { Finding } from '../checks/finding.js';
 import type { Desk } from '../checks/desk.js';
 import { DeferredAnalyst, type PlateWorker } from '../recipes/evaluation/deferred-analyst.js';
@@ -209,7 +209,9 @@ export class Session {
     if (trouble === undefined) return [];
     const { say, text } = this.wording;
     const message = say`${nameOf(uri)} was left out: ${text(trouble)}.`;
-    return [{ range: AT_ITS_HEAD, severity: DiagnosticSeverity.Warning, source: 'bookmatch', message }];
+    const place = { uri, span: AT_ITS_HEAD };
+    const finding: Finding = { code: 'left-out', severity: 'warning', message, place, related: [], fixes: [] };
+    return diagnosticsOf(this.desk, graded([finding], this.open().grades.get('') ?? AS_THEY_ARE));
   }
 
   /** While folders are being read: only what no other file has a part in. */

@@ -182,19 +182,28 @@ describe('check, for other programs', () => {
 });
 
 describe('check --watch', () => {
-  it('checks again after each change and ends with the last exit code', async () => {
+  it('checks again after each change, one during the first look too, and ends with the last exit code', async () => {
     const before = withSlip('thickness: 2.8 mm', 'thickness: 2.8 mmm');
     let disk = before;
+    let saved: (() => void) | undefined;
+    let reads = 0;
     const files = {
       kindOf: (path: string) => filesOf(disk).kindOf(path),
       find: (folder: string) => filesOf(disk).find(folder),
-      read: (path: string) => filesOf(disk).read(path),
+      read: async (path: string) => {
+        const read = await filesOf(disk).read(path);
+        // Somebody saves while the last of three files is read.
+        if (++reads === 3) saved?.();
+        return read;
+      },
       replace: () => Promise.resolve('not here'),
       create: () => Promise.resolve(undefined),
       watch: (folders: readonly string[], changed: () => void) => {
         expect(folders).toEqual(['/bench']);
-        disk = SMALL_SHOP;
-        changed();
+        saved = () => {
+          disk = SMALL_SHOP;
+          changed();
+        };
         return Promise.resolve();
       },
     };

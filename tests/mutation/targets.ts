@@ -17,7 +17,8 @@ export const TARGETS: readonly Target[] = [
     tests: [
       'tests/grammar/statements.test.ts',
       'tests/grammar/values.test.ts',
-      'tests/grammar/tour.test.ts',
+      'tests/grammar/places.test.ts',
+      'tests/grammar/suggestions.test.ts',
       'tests/grammar/broken-lines.test.ts',
       'tests/grammar/reader-in-detail.test.ts',
       'tests/recipes/reading-again.test.ts',

@@ -39,7 +39,9 @@ it('each with its reason', async () => {
     'pipe.bookmatch': 'pipe.bookmatch was left out: it is no ordinary file.',
     'link.bookmatch': 'link.bookmatch was left out: it is a link to nothing.',
   });
-  expect(session.diagnostics(uriOf('link.bookmatch'))).toMatchObject([{ severity: 2, range: { end: { line: 0 } } }]);
+  expect(session.diagnostics(uriOf('link.bookmatch'))).toMatchObject([
+    { severity: 2, code: 'left-out', range: { end: { line: 0 } } },
+  ]);
   expect(session.uris()).toContain(uriOf('good.bookmatch'));
 
   // Mended, or gone.

@@ -96,6 +96,15 @@ recipe tarn-1 for tarn { }`,
     bad: '',
     good: `model tarn { scale: 645 mm }`,
   },
+  'left-out': {
+    severity: 'warning',
+    title: 'A file that could not be read',
+    reason:
+      'It is named like a recipe file, and yet it is none that can be read: too large, a link to nothing, or not for you to open. Names it may hold are not known until it can be.',
+    // It has no text.
+    bad: '',
+    good: `model tarn { scale: 645 mm }`,
+  },
   'own-fault': {
     severity: 'error',
     title: 'A fault of Bookmatch’s own',
