@@ -36,9 +36,18 @@ describe('rotation of the bridge within 6 % over three meshes', () => {
     });
   }
 
-  // The dip lies between bridge and hole, close to the crossing; on fine meshes it stays 6 to 8 % too deep.
+  // The dip lies between bridge and hole, close to the crossing; on fine meshes it stays 6 to 8 % too deep. The reference tells its
+  // lowest node; ours is read between nodes, so that theirs is too: a parabola through it and the two values told beside it.
   test('belly behind within 4 % and dip in front within 8 %', () => {
-    const { max_mm: belly, min_mm: dip } = reference.cases.f_static_string_load.reference.couple;
+    const { couple } = reference.cases.f_static_string_load.reference;
+    const { max_mm: belly, min_mm: node, min_at: at, centreline_w_mm: line } = couple;
+    const dip = lowestOf([
+      [200, line['200']!],
+      [at[0], node],
+      [230, line['230']!],
+    ]);
+    expect(dip / node).toBeGreaterThan(1);
+    expect(dip / node).toBeLessThan(1.003);
     for (const nodes of MESHES) {
       const found = solved(guitarTop(HELD, allParts), { nodes, modes: 0 }).statics!;
       expect(Math.abs((found.belly * 1000) / belly - 1)).toBeLessThan(0.04);
@@ -46,3 +55,13 @@ describe('rotation of the bridge within 6 % over three meshes', () => {
     }
   });
 });
+
+/** Of the parabola through three points. */
+function lowestOf([[x0, y0], [x1, y1], [x2, y2]]: readonly [Place, Place, Place]): number {
+  const [left, right] = [(y1 - y0) / (x1 - x0), (y2 - y1) / (x2 - x1)];
+  const bend = (right - left) / (x2 - x0);
+  const slope = left + bend * (x1 - x0);
+  return y1 - slope ** 2 / (4 * bend);
+}
+
+type Place = readonly [number, number];

@@ -34,7 +34,14 @@ interface ReferenceFile {
     readonly f_static_string_load: {
       readonly reference: Record<
         'couple' | 'full',
-        { readonly rot_deg: number; readonly max_mm: number; readonly min_mm: number }
+        {
+          readonly rot_deg: number;
+          readonly max_mm: number;
+          readonly min_mm: number;
+          /** mm: place of the lowest node; movement along the centre line by station. */
+          readonly min_at: readonly [number, number];
+          readonly centreline_w_mm: Readonly<Record<string, number>>;
+        }
       >;
       readonly couple_hinged_free_in_plane: { readonly rot_deg: number };
       readonly couple_without_braces: { readonly rot_deg: number };

@@ -6,7 +6,7 @@
  * v ← K⁻¹(g + ω² M v), which shrinks what is wrong by (f/f₇)² each time, f₇ being the first mode that is not known.
  */
 import { BLOCK, columnOf, interleave } from '../../linear-algebra/blocks.js';
-import { areaWeights, dot, heightsOf } from '../solve/describe.js';
+import { areaWeights, bentBy, dot, heightsOf } from '../solve/describe.js';
 import { fromNodes, type FactoredTop } from '../solve/factored-top.js';
 import { loadedPatch } from '../solve/loads.js';
 import { peaksOf, type Peak } from '../solve/peaks.js';
@@ -53,12 +53,11 @@ function staticAdjoints(state: SolvedState, factored: FactoredTop): Pick<Adjoint
   if (!state.displacement) return {};
   const patch = loadedPatch(state.model);
   const bridge = patch < 0 ? undefined : areaWeights(state, patch);
-  const deflection = heightsOf(state, state.displacement);
-  const { dip, belly } = peaksOf(state, deflection, bridge?.centre);
+  const { dip, belly } = peaksOf(state, bentBy(state, state.displacement), bridge?.centre);
   const at = (peak: Peak | undefined) => {
-    const weights = new Float64Array(deflection.length);
-    peak?.nodes.forEach((node, i) => (weights[node] = peak.weights[i]!));
-    return weights;
+    const five = new Float64Array(5 * state.top.x.length);
+    peak?.nodes.forEach((node, i) => five.set([peak.weights[i]!, peak.turnsX[i]!, peak.turnsY[i]!], 5 * node + 2));
+    return five;
   };
   const block = blockOf(factored, [at(dip), at(belly)]);
   factored.solve(block);
@@ -68,13 +67,14 @@ function staticAdjoints(state: SolvedState, factored: FactoredTop): Pick<Adjoint
   };
 }
 
-/** Vectors on the five unknowns of each node, in the order of elimination, from weights on w alone. */
-function blockOf({ unknowns }: FactoredTop, weights: readonly NodeWeights[]): Float64Array {
-  const full = weights.map((each) => {
-    const five = new Float64Array(5 * each.length);
-    each.forEach((weight, node) => (five[5 * node + 2] = weight));
-    return five;
-  });
+function onFive(weights: NodeWeights): Float64Array {
+  const five = new Float64Array(5 * weights.length);
+  weights.forEach((weight, node) => (five[5 * node + 2] = weight));
+  return five;
+}
+
+/** Vectors in the order of elimination, from weights on the five unknowns of each node. */
+function blockOf({ unknowns }: FactoredTop, full: readonly Float64Array[]): Float64Array {
   const block = new Float64Array(BLOCK * unknowns.pattern.unknowns);
   fromNodes(unknowns, interleave(full, full[0]!.length), block);
   return block;
@@ -93,7 +93,7 @@ function shapeAdjoints(
   const { vectors, squares } = state;
   const square = squares[mode]!;
   const heavy = timesMass(factored, vectors);
-  const block = blockOf(factored, weights);
+  const block = blockOf(factored, weights.map(onFive));
   const columns = weights.map((_, c) => columnOf(block, c));
   const parts = columns.map((column) => vectors.map((vector) => dot(vector, column)));
   // What is left of the figures without the modes that are known.

@@ -2,7 +2,7 @@
 import { quadArea, type DiscreteTop } from './discrete.js';
 import { AT_MASS, LAMINATE_SIZE } from '../element/laminate.js';
 import { loadedPatch, overArea } from './loads.js';
-import { peaksOf, valueOfPeak } from './peaks.js';
+import { type Bent, peaksOf, valueOfPeak } from './peaks.js';
 import { ridingMass } from './riding.js';
 import { RIB_MASS, RIB_SIZE } from '../element/rib-section.js';
 import type { BridgeMotion, SolvedState, TopMode, TopSolution, TopStatics } from '../solution.js';
@@ -66,6 +66,11 @@ export function heightsOf(state: SolvedState, vector: Float64Array): Float64Arra
   return ofEachNode(state, vector, 2);
 }
 
+/** w, βx and βy of each node. */
+export function bentBy(state: SolvedState, vector: Float64Array): Bent {
+  return { w: heightsOf(state, vector), bx: ofEachNode(state, vector, 3), by: ofEachNode(state, vector, 4) };
+}
+
 /** Unknown `which` of each node: u, v, w, βx, βy; 0 where it is held. */
 function ofEachNode({ unknowns, top }: SolvedState, vector: Float64Array, which: number): Float64Array {
   const { slot, pattern } = unknowns;
@@ -114,14 +119,15 @@ function motionOf(bridge: AreaWeights, shape: Float64Array, square: number, volu
 }
 
 function staticsOf(state: SolvedState, displacement: Float64Array, bridge: AreaWeights | undefined): TopStatics {
-  const deflection = heightsOf(state, displacement);
-  const { dip, belly } = peaksOf(state, deflection, bridge?.centre);
+  const bent = bentBy(state, displacement);
+  const { dip, belly } = peaksOf(state, bent, bridge?.centre);
+  const deflection = bent.w;
   const rotation = bridge ? -dot(bridge.tilt, deflection) / bridge.inertia : 0;
   return {
     deflection,
     rotation,
-    dip: dip ? valueOfPeak(dip, deflection) : 0,
-    belly: belly ? valueOfPeak(belly, deflection) : 0,
+    dip: dip ? valueOfPeak(dip, bent) : 0,
+    belly: belly ? valueOfPeak(belly, bent) : 0,
   };
 }
 
