@@ -1,5 +1,6 @@
 /** `bookmatch words`: every word of the language, or what one of them means and what lies inside it. */
-import { type Entry, SECTIONS, type Section, wordEntries } from '../editing/reference/words.js';
+import { type Entry, SECTIONS, type Section } from '../editing/reference/entry.js';
+import { wordEntries } from '../editing/reference/words.js';
 import { findWords } from '../editing/reference/find-words.js';
 import { openWorkshop } from '../shop.js';
 import { sentences } from '../wording/wording.js';

@@ -7,7 +7,7 @@ import type { DerivedQuantity } from '../../recipes/evaluation/derived-quantity.
 import type { Workshop } from '../../recipes/workshop.js';
 import { cited } from '../../wording/cited.js';
 import { english, type Wording } from '../../wording/wording.js';
-import type { Entry } from './words.js';
+import type { Entry } from './entry.js';
 
 type MoreWords = (path: string) => readonly string[];
 

@@ -1,6 +1,6 @@
 /** What a maker who asks for a word is shown: the word itself, what it is another word for, what contains it, what is near. */
 import { didYouMean } from '../../quantities/suggest.js';
-import type { Entry } from './words.js';
+import type { Entry } from './entry.js';
 
 export interface Found {
   /** The word, or another word for these; the first is what is meant most often. */

@@ -1,7 +1,8 @@
 /** The language reference: every word of every table on one page, in Markdown. */
 import type { Workshop } from '../../recipes/workshop.js';
 import { code, plain } from '../markdown.js';
-import { type Entry, SECTIONS, type Section, wordEntries } from './words.js';
+import { type Entry, SECTIONS, type Section } from './entry.js';
+import { wordEntries } from './words.js';
 
 export function referencePage(workshop: Workshop): string {
   const { text, say } = workshop.wording;
