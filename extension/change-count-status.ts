@@ -1,6 +1,6 @@
 import { Disposable, StatusBarAlignment, ThemeColor, Uri, l10n, window } from 'vscode';
 import type { LanguageClient } from './language-client.js';
-import { type ChangeCount, COMMANDS, GetChangeCount } from '../language/server/protocol.js';
+import { type ChangeCount, COMMANDS, GetChangeCount, inLabel } from '../language/server/protocol.js';
 import type { RecipeInHand } from './recipe-in-hand.js';
 import { Answered } from './trees/answered.js';
 
@@ -24,7 +24,7 @@ export function showChangeCount(client: LanguageClient, inHand: RecipeInHand): D
     }
     const { parent, recipe } = count.value;
     const told = inWords(count.value);
-    item.text = `$(git-compare) ${recipe}: ${told}`;
+    item.text = `$(git-compare) ${inLabel(`${recipe}: ${told}`)}`;
     item.tooltip = l10n.t('{0} against {1}: show them side by side', recipe, parent);
     item.accessibilityInformation = { label: `${recipe}: ${told}` };
     item.backgroundColor = isTooMany(count.value) ? new ThemeColor('statusBarItem.warningBackground') : undefined;

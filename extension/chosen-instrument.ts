@@ -1,5 +1,5 @@
 import { l10n, window } from 'vscode';
-import type { InstrumentEntry } from '../language/server/protocol.js';
+import { inMessage, type InstrumentEntry } from '../language/server/protocol.js';
 import type { Instruments } from './folder-instruments.js';
 import { pickInstrument } from './pick-instrument.js';
 
@@ -10,6 +10,6 @@ export async function chosenInstrument(instruments: Instruments, name: unknown):
     return here ?? pickInstrument(await instruments.all(), l10n.t('Which instrument?'));
   }
   const named = await instruments.named(name);
-  if (!named) void window.showInformationMessage(l10n.t('There is no {0} in the open folders.', name));
+  if (!named) void window.showInformationMessage(inMessage(l10n.t('There is no {0} in the open folders.', name)));
   return named;
 }

@@ -1,5 +1,5 @@
 import { type QuickPickItem, l10n, window } from 'vscode';
-import type { InstrumentEntry, PrintableEntry } from '../language/server/protocol.js';
+import { inLabel, type InstrumentEntry, type PrintableEntry } from '../language/server/protocol.js';
 
 type Entry = InstrumentEntry | PrintableEntry;
 
@@ -23,7 +23,7 @@ export async function pickInstrument<E extends Entry>(
 }
 
 function choice<E extends Entry>(entry: E): Choice<E> {
-  return { label: entry.name, description: describe(entry), entry };
+  return { label: inLabel(entry.name), description: inLabel(describe(entry)), entry };
 }
 
 function describe({ kind, parent }: Entry): string {

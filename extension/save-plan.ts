@@ -1,5 +1,5 @@
 import { type Disposable, env, l10n, type QuickPickItem, UIKind, window } from 'vscode';
-import { COMMANDS, GetPlanFile, ListPlanParts, type PlanFileAsked } from '../language/server/protocol.js';
+import { inMessage, COMMANDS, GetPlanFile, ListPlanParts, type PlanFileAsked } from '../language/server/protocol.js';
 import { chosenInstrument } from './chosen-instrument.js';
 import { makerCommand } from './commands/maker-command.js';
 import type { Instruments } from './folder-instruments.js';
@@ -31,7 +31,7 @@ export function registerSavePlan(client: LanguageClient, instruments: Instrument
       paper: how.paper,
     });
     if ('trouble' in made) {
-      void window.showWarningMessage(made.trouble);
+      void window.showWarningMessage(inMessage(made.trouble));
       return;
     }
     const bytes = Uint8Array.from(atob(made.base64), (sign) => sign.charCodeAt(0));

@@ -1,3 +1,4 @@
+import { inMessage } from '../language/server/protocol.js';
 import { l10n, window, workspace } from 'vscode';
 import type { WorkspaceEdit } from 'vscode-languageserver-protocol';
 import type { LanguageClient } from './language-client.js';
@@ -14,12 +15,14 @@ export async function writeEdit(
 ): Promise<boolean> {
   const stale = edit && changedSince(edit);
   if (stale !== undefined) {
-    void window.showWarningMessage(l10n.t('{0} has changed meanwhile: nothing was written. Ask once more.', stale));
+    void window.showWarningMessage(
+      inMessage(l10n.t('{0} has changed meanwhile: nothing was written. Ask once more.', stale)),
+    );
     return false;
   }
   const converted = edit && (await client.protocol2CodeConverter.asWorkspaceEdit(edit));
   const isWritten = converted !== undefined && (await workspace.applyEdit(converted));
-  if (!isWritten) void window.showWarningMessage(refused);
+  if (!isWritten) void window.showWarningMessage(inMessage(refused));
   return isWritten;
 }
 

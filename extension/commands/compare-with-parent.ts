@@ -1,5 +1,5 @@
 import { type Disposable, l10n, window } from 'vscode';
-import { COMMANDS } from '../../language/server/protocol.js';
+import { inMessage, COMMANDS } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../folder-instruments.js';
 import { makerCommand } from './maker-command.js';
@@ -13,7 +13,7 @@ export function registerCompareWithParent(instruments: Instruments): Disposable 
     if (entry.parent !== undefined && (await instruments.named(entry.parent))) {
       await openComparison(entry.parent, entry.name);
     } else {
-      void window.showInformationMessage(noParent(entry.name, entry.parent));
+      void window.showInformationMessage(inMessage(noParent(entry.name, entry.parent)));
     }
   });
 }

@@ -1,11 +1,11 @@
 import { type Disposable, commands, l10n, window } from 'vscode';
-import { COMMANDS } from '../../language/server/protocol.js';
+import { inMessage, COMMANDS } from '../../language/server/protocol.js';
 import { isRefusal } from '../refusal.js';
 
 /** What the server says of a fault of its own is a sentence; without a server there is one to start. */
 async function tellTrouble(error: unknown): Promise<void> {
   if (isRefusal(error)) {
-    void window.showErrorMessage(error.message);
+    void window.showErrorMessage(inMessage(error.message));
     return;
   }
   const restart = l10n.t('Restart');

@@ -1,5 +1,11 @@
 import { type Disposable, type QuickPickItem, l10n, window } from 'vscode';
-import { COMMANDS, GetRecordedReading, ListPrintables, ListReadable } from '../../language/server/protocol.js';
+import {
+  inMessage,
+  COMMANDS,
+  GetRecordedReading,
+  ListPrintables,
+  ListReadable,
+} from '../../language/server/protocol.js';
 import { entryAt } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
 import { pickInstrument } from '../pick-instrument.js';
@@ -13,7 +19,7 @@ export function registerRecordReading(client: LanguageClient): Disposable {
     if (build === undefined) return;
     const stages = await client.sendRequest(ListReadable, { build });
     if (!stages) {
-      void window.showInformationMessage(l10n.t('There is no build {0} in the open folders.', build));
+      void window.showInformationMessage(inMessage(l10n.t('There is no build {0} in the open folders.', build)));
       return;
     }
     const stage = await window.showQuickPick(
@@ -50,7 +56,7 @@ export function registerRecordReading(client: LanguageClient): Disposable {
     const taken = { build, stage: stage.each.stage, date: today(), humidity: withUnit(humidity, '%RH'), values };
     const recorded = await client.sendRequest(GetRecordedReading, taken);
     if (recorded && 'reason' in recorded) {
-      void window.showWarningMessage(recorded.reason);
+      void window.showWarningMessage(inMessage(recorded.reason));
       return;
     }
     await writeEdit(client, recorded?.edit, l10n.t('The reading could not be written into {0}.', build));

@@ -1,5 +1,12 @@
 import { type Disposable, type QuickPickItem, QuickPickItemKind, l10n, window } from 'vscode';
-import { COMMANDS, GetRebase, ListParents, type PossibleParent } from '../../language/server/protocol.js';
+import {
+  COMMANDS,
+  inLabel,
+  inMessage,
+  GetRebase,
+  ListParents,
+  type PossibleParent,
+} from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
@@ -53,13 +60,13 @@ function choices(parents: readonly PossibleParent[]): readonly Choice[] {
 
 function choice({ name, model, isOfModel, reason }: PossibleParent): Choice {
   return {
-    label: name,
+    label: inLabel(name),
     parent: name,
-    ...(isOfModel ? {} : { description: model }),
-    ...(reason ? { detail: reason } : {}),
+    ...(isOfModel ? {} : { description: inLabel(model) }),
+    ...(reason ? { detail: inLabel(reason) } : {}),
   };
 }
 
 function tell(sentence: string): void {
-  void window.showInformationMessage(sentence);
+  void window.showInformationMessage(inMessage(sentence));
 }

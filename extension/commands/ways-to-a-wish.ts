@@ -1,5 +1,5 @@
 import { type Disposable, ProgressLocation, l10n, window } from 'vscode';
-import { COMMANDS, GetWays, type WaysFound } from '../../language/server/protocol.js';
+import { COMMANDS, inLabel, inMessage, GetWays, type WaysFound } from '../../language/server/protocol.js';
 import { chosenInstrument } from '../chosen-instrument.js';
 import type { Instruments } from '../folder-instruments.js';
 import type { LanguageClient } from '../language-client.js';
@@ -19,20 +19,24 @@ export function registerWaysToAWish(client: LanguageClient, instruments: Instrum
     if (wish === undefined || wish.trim() === '') return;
     const found = await asked(client, entry.name, wish);
     if (!found || found.state !== 'found' || found.ways.length === 0) {
-      void window.showInformationMessage(reasonOf(found, entry.name, wish));
+      void window.showInformationMessage(inMessage(reasonOf(found, entry.name, wish)));
       return;
     }
     const chosen = await window.showQuickPick(
       found.ways.map((way) => ({
-        label: way.change,
-        description: way.result,
-        detail: `${way.also} ${way.until}`,
-        edit: way.edit,
+        label: inLabel(way.change),
+        description: inLabel(way.result),
+        detail: inLabel(`${way.also} ${way.until}`),
+        way,
       })),
       { title: l10n.t('Each of these alone would do it; the one chosen is written'), matchOnDetail: true },
     );
     if (chosen)
-      await writeEdit(client, chosen.edit, l10n.t('{0} could not be written into {1}.', chosen.label, entry.name));
+      await writeEdit(
+        client,
+        chosen.way.edit,
+        l10n.t('{0} could not be written into {1}.', chosen.way.change, entry.name),
+      );
   });
 }
 

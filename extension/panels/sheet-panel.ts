@@ -1,5 +1,6 @@
 import { type ExtensionContext, Disposable, commands, l10n, window } from 'vscode';
 import {
+  inMessage,
   COMMANDS,
   GetSheet,
   type LineageEntry,
@@ -63,7 +64,7 @@ async function chosenPrintable(client: LanguageClient, name: unknown): Promise<P
   const all = await client.sendRequest(ListPrintables);
   if (typeof name === 'string') {
     const named = all.find((entry) => entry.name === name);
-    if (!named) void window.showInformationMessage(l10n.t('There is no {0} in the open folders.', name));
+    if (!named) void window.showInformationMessage(inMessage(l10n.t('There is no {0} in the open folders.', name)));
     return named;
   }
   const editor = window.activeTextEditor;

@@ -305,3 +305,16 @@ export const GetSheet = new RequestType<
   void
 >('bookmatch/sheet');
 export type { PrintedKind } from '../sheets/sheet.js';
+
+/**
+ * What a maker wrote, for a lens, the status bar or a line to choose: VS Code draws an icon where `$(name)` stands there, and
+ * takes the backslash before it as a sign that it is meant as it stands.
+ */
+export function inLabel(text: string): string {
+  return text.replace(/\$\(/g, '\\$(');
+}
+
+/** The same for a message, where VS Code makes `[words](command:…)` into something to click. */
+export function inMessage(text: string): string {
+  return text.replace(/\]\(/g, '] (');
+}

@@ -17,7 +17,7 @@ import { hoverAt } from '../../editing/hover/hover.js';
 import { inlayHints } from '../../editing/hints/inlay-hints.js';
 import { type Lens, lensesByDefinition } from '../../editing/hints/lenses.js';
 import { linksIn } from '../../editing/navigation/links.js';
-import { COMMANDS } from '../protocol.js';
+import { COMMANDS, inLabel } from '../protocol.js';
 import type { Serving } from '../serving.js';
 import { withdrawn } from '../answering.js';
 import { inSlices } from '../slices.js';
@@ -63,7 +63,8 @@ export function serveHover({ connection, session, answer, shown }: Serving): voi
 }
 
 /** A lens without a command is shown as plain text. */
-function toCodeLens({ range, text: title, compare, effects, sheets }: Lens): CodeLens {
+function toCodeLens({ range, text, compare, effects, sheets }: Lens): CodeLens {
+  const title = inLabel(text);
   if (compare) return { range, command: { title, command: COMMANDS.showSideBySide, arguments: [...compare] } };
   if (effects) return { range, command: { title, command: COMMANDS.showEffects, arguments: [effects] } };
   if (sheets) return { range, command: { title, command: COMMANDS.printSheet, arguments: [sheets] } };
