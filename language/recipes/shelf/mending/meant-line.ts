@@ -19,13 +19,13 @@ const SURE: readonly Slip[] = [...HEAD_SLIPS, ...WORD_SLIPS, ...CHANGE_SLIPS, ..
 const ALL: readonly Slip[] = [...SURE, ...SIGN_SLIPS];
 
 /** So many rules are tried one upon the other. */
-const DEEPEST = 3;
+const DEEPEST = 2;
 /** So many lines of a definition are looked at; more at once are no slips. */
 const MOST_LINES = 6;
 const LONGEST_LINE = 300;
-/** A definition is read afresh for each try: so many times at most, and so many letters in all, that no key waits for it. */
-const MOST_READS = 60;
-const MOST_LETTERS = 80_000;
+/** So many letters are read afresh in all, that no key waits for it; and the definition itself a few times at least. */
+const MOST_LETTERS = 30_000;
+const LEAST_READS = 4;
 
 const MENDABLE: ReadonlySet<ProblemCode> = new Set([
   'unreadable-line',
@@ -47,9 +47,13 @@ export function withMeantLines(
 ): readonly Problem[] {
   let problems = definition.problems;
   const lines = [...new Set(problems.filter(({ code }) => MENDABLE.has(code)).map(({ span }) => span.start.line))];
-  if (lines.length === 0 || lines.length > MOST_LINES) return problems;
-  let left = Math.max(MOST_LINES, Math.min(MOST_READS, Math.floor(MOST_LETTERS / definition.source.length)));
-  const sparing: Reads = (source) => (left-- > 0 ? reads(source) : undefined);
+  // A head without a block is most often one that is still being written.
+  if (lines.length === 0 || lines.length > MOST_LINES || !definition.source.includes('{')) return problems;
+  let left = Math.max(MOST_LETTERS, LEAST_READS * definition.source.length);
+  const sparing: Reads = (source) => {
+    left -= source.length;
+    return left > 0 ? reads(source) : undefined;
+  };
   const text = new Text(definition.source, definition.span.start.character);
   for (const line of lines) {
     const own = problems.filter(({ span }) => span.start.line === line);
@@ -144,7 +148,7 @@ interface Found {
   readonly slip: Slip;
 }
 
-/** The nearest text that reads: by one rule, then by two, then by three. */
+/** The nearest text that reads: by one rule, then by two. */
 function search(stretch: Stretch, isHead: boolean, text: Text, around: Around): Found | undefined {
   const written = text.slice(stretch);
   if (written === '' || written.length > LONGEST_LINE) return undefined;
@@ -159,6 +163,8 @@ function search(stretch: Stretch, isHead: boolean, text: Text, around: Around): 
         if (mended === undefined || tried.has(mended)) continue;
         tried.add(mended);
         const found = { line: mended, slip: began ?? slip };
+        next.push(found);
+        if (around.reads(alone(mended, stretch, isHead, text))?.length !== 0) continue;
         const after = around.reads(text.with(stretch, mended));
         if (
           after !== undefined &&
@@ -166,7 +172,6 @@ function search(stretch: Stretch, isHead: boolean, text: Text, around: Around): 
           after.length < around.before
         )
           return found;
-        next.push(found);
       }
     }
     ways = next.slice(0, MOST_WAYS);
@@ -174,7 +179,14 @@ function search(stretch: Stretch, isHead: boolean, text: Text, around: Around): 
   return undefined;
 }
 
-const MOST_WAYS = 6;
+/** The line in a definition of its own, which is quickly read. */
+function alone(mended: string, { to }: Stretch, isHead: boolean, text: Text): string {
+  if (isHead) return `${mended.slice(0, Math.max(mended.indexOf('{'), 0))}{ }`;
+  const opens = /^\s*\{/.test(text.plain.slice(to, to + 20));
+  return `model a {\n  ${mended}${opens ? ' { }' : ''}\n}`;
+}
+
+const MOST_WAYS = 4;
 
 function onLine(span: Span, text: Text, { from }: Stretch): boolean {
   return span.start.line === text.position(from).line;
