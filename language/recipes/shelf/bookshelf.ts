@@ -97,7 +97,9 @@ export class Bookshelf {
       const before = this.files.get(uri);
       const after = facts && keepIdentities(facts, before);
       for (const definition of touchedBy(before, after)) touched.add(definition);
+      const staying = this.staying(uri, after);
       for (const { definition } of before?.definitions ?? []) {
+        if (staying.has(definition)) continue;
         placed.add(definition);
         this.takeDown(definition);
       }
@@ -105,6 +107,7 @@ export class Bookshelf {
       else this.files.delete(uri);
       this.fileOf.set(uri, after);
       for (const { definition, line } of after?.definitions ?? []) {
+        if (staying.has(definition)) continue;
         placed.add(definition);
         this.putUp(definition, { uri, line });
       }
@@ -113,6 +116,16 @@ export class Bookshelf {
     this.announce(touched);
     this.memo.forget([...touched].filter((definition) => !this.places.has(definition)));
     this.memo.sweep();
+  }
+
+  /** Those that stand where they stood: with one keystroke in a long file nearly all. */
+  private staying(uri: string, after: FileFacts | undefined): ReadonlySet<Definition> {
+    const staying = new Set<Definition>();
+    for (const { definition, line } of after?.definitions ?? []) {
+      const place = this.places.get(definition);
+      if (place?.uri === uri && place.line === line) staying.add(definition);
+    }
+    return staying;
   }
 
   private putUp(definition: Definition, place: Placement): void {
@@ -173,8 +186,12 @@ const NONE: readonly Definition[] = [];
 
 function keepIdentities(facts: FileFacts, before: FileFacts | undefined): FileFacts {
   if (!before) return facts;
+  const kept = new Set(before.definitions.map(({ definition }) => definition));
+  // Whoever read the file with what it said before has kept them already.
+  const now = new Set(facts.definitions.map(({ definition }) => definition));
   const old = new Map<string, Definition[]>();
   for (const { definition } of before.definitions) {
+    if (now.has(definition)) continue;
     const identity = identityOf(definition);
     const same = old.get(identity);
     if (same) same.push(definition);
@@ -183,7 +200,7 @@ function keepIdentities(facts: FileFacts, before: FileFacts | undefined): FileFa
   return {
     ...facts,
     definitions: facts.definitions.map(({ definition, line }) => ({
-      definition: old.get(identityOf(definition))?.shift() ?? definition,
+      definition: kept.has(definition) ? definition : (old.get(identityOf(definition))?.shift() ?? definition),
       line,
     })),
   };
