@@ -167,6 +167,27 @@ describe('what is let go of', () => {
   });
 });
 
+describe('what is asked aside', () => {
+  it('is answered, is not leant on, and goes like what somebody outside asked for', () => {
+    number.set('a', 1);
+    const part = memo.query('part', (key: string) => number.get(key));
+    const whole = memo.query('whole', () => {
+      number.get('b');
+      return memo.aside(() => part.get('a'));
+    });
+    expect(whole.get('')).toBe(1);
+    number.set('a', 2);
+    expect(computedIn(() => expect(whole.get('')).toBe(1))).toBe(0);
+    number.set('b', 1);
+    expect(whole.get('')).toBe(2);
+    for (let i = 0; i < 65; i++) {
+      memo.sweep();
+      whole.get('');
+    }
+    expect(memo.size).toBe(3); // two inputs and the answer that is asked for
+  });
+});
+
 describe('what is bound to a key', () => {
   const thing = { name: 'thing' };
 
