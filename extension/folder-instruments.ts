@@ -39,6 +39,15 @@ export class Instruments implements Disposable {
     return this.at(this.client.code2ProtocolConverter.asUri(editor.document.uri), editor.selection.active);
   }
 
+  /** Those of the file in the editor, and all others. */
+  async parted(
+    editor: TextEditor | undefined,
+  ): Promise<readonly [own: readonly InstrumentEntry[], others: readonly InstrumentEntry[]]> {
+    const all = await this.all();
+    const uri = editor && this.client.code2ProtocolConverter.asUri(editor.document.uri);
+    return [all.filter((entry) => entry.uri === uri), all.filter((entry) => entry.uri !== uri)];
+  }
+
   /** The one whose definition holds a place. */
   async at(
     uri: string,

@@ -56,6 +56,7 @@ export const READING_PROPERTIES: readonly Property[] = [
   reading.choice('held', ['hung', 'lap', 'back-against-body', 'mould', 'bench'], 'How the instrument was held.', {
     also: ['support'],
   }),
+  reading.text('reader', 'Who took the reading, by initials or a code.', { also: ['read-by', 'measured-by'] }),
   reading.text('instrument', 'Microphone, dial or program the reading was made with.', { also: ['meter'] }),
   reading.choice('blind', ['yes', 'no'], 'Whether the listener did not know which instrument it was.'),
   reading.text('listener', 'Who listened, by initials or a code.', { also: ['heard-by', 'player'] }),

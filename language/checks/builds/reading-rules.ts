@@ -143,15 +143,24 @@ function referenceOf(build: BuildRecord, workshop: Workshop): readonly BuildReco
   return (self < 0 ? all : all.slice(0, self)).filter((other) => other !== build);
 }
 
-/** What is recorded of stock and tools, and the hygrometer of the readings. */
+/** With what and by whom the readings were taken: as apt to make a difference as a glue. */
+const OF_READINGS = ['hygrometer', 'reader'] as const;
+
+function isOfReadings(path: string): boolean {
+  return OF_READINGS.some((each) => each === path);
+}
+
+/** What is recorded of stock and tools, and the hygrometer and the reader of the readings. */
 function recordsOf(build: BuildRecord, workshop: Workshop): ReadonlyMap<string, Held> {
   const records = new Map<string, Held>();
   for (const [path, held] of workshop.stated(build.definition)) {
-    if (path.startsWith('billet.') || path.startsWith('glue.') || path === 'hygrometer') records.set(path, held);
+    if (path.startsWith('billet.') || path.startsWith('glue.') || isOfReadings(path)) records.set(path, held);
   }
   for (const { conditions } of build.readings) {
-    const hygrometer = conditions.get('hygrometer');
-    if (hygrometer && !records.has('hygrometer')) records.set('hygrometer', hygrometer);
+    for (const path of OF_READINGS) {
+      const held = conditions.get(path);
+      if (held && !records.has(path)) records.set(path, held);
+    }
   }
   return records;
 }

@@ -59,6 +59,7 @@ export const CONDITIONS = [
   'rig',
   'method',
   'held',
+  'reader',
 ] as const;
 export type Condition = (typeof CONDITIONS)[number];
 

@@ -131,8 +131,8 @@ const NEAR: Partial<Record<Condition, number>> = { humidity: 0.05, temperature: 
 const DAY = 86_400;
 
 function agree(condition: Condition, response: string, a: Held | undefined, b: Held | undefined): boolean {
-  // The day of the calendar is no condition, and a hygrometer is listed as a change of its own.
-  if (condition === 'date' || condition === 'hygrometer') return true;
+  // The day of the calendar is no condition; hygrometer and reader are listed as changes of their own.
+  if (condition === 'date' || condition === 'hygrometer' || condition === 'reader') return true;
   const isSag = response.startsWith('deflection.');
   if (condition === 'rig') return !isSag || (a !== undefined && b !== undefined && sameValue(a.value, b.value));
   if (isSag && (condition === 'strings-damped' || condition === 'method')) return true;

@@ -42,6 +42,25 @@ describe('a shop whose three new builds also had another billet, fish glue and a
   });
 });
 
+describe('a change whose builds were also read by somebody else', () => {
+  const builds = (one: string, other: string) =>
+    [183, 181, 182]
+      .map((hz, i) => `build no-${i + 1} of corrie-1 { reading day-1 { reader: "${one}"  resonance.top: ${hz} Hz } }\n`)
+      .concat(
+        [171, 172, 170].map(
+          (hz, i) =>
+            `build no-${i + 4} of corrie-2 { reading day-1 { reader: "${other}"  resonance.top: ${hz} Hz } }\n`,
+        ),
+      );
+  const effects = (one: string, other: string) =>
+    table(...builds(one, other)).responses[0]!.effects.map(({ what }) => what);
+
+  it('has the reader named with it, and is told by itself where one person read them all', () => {
+    expect(effects('JF', 'MT')).toEqual(['bridge.mass 22 g + reader "MT"']);
+    expect(effects('JF', 'JF')).toEqual(['bridge.mass 22 g']);
+  });
+});
+
 describe('a series that drifts', () => {
   it('is told so, with the effects as they are without it', () => {
     const builds = Array.from({ length: 12 }, (_, i) => {
