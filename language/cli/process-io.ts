@@ -1,5 +1,6 @@
 /** The terminal and disk of this process. */
 import { join } from 'node:path';
+import { isatty } from 'node:tty';
 import { GIT } from '../disk/git-history.js';
 import { DISK } from './disk.js';
 import type { Surroundings } from './io.js';
@@ -25,7 +26,7 @@ export function processIo(): Surroundings {
     write: output.write,
     unwritten: output.trouble,
     complain: (text) => void process.stderr.write(text),
-    colour: process.stdout.isTTY && !process.env['NO_COLOR'],
+    colour: isatty(1) && !process.env['NO_COLOR'],
     columns: process.stdout.columns || 100,
     busy: (what, work) => {
       if (!process.stderr.isTTY) return work();

@@ -9,8 +9,9 @@ import manifest from '../../package.json';
 const folder = mkdtempSync(join(tmpdir(), 'terminal-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
+/** As a machine that builds runs it: into a pipe, which wants no colours. */
 function does(command: string, args: readonly string[], cwd = process.cwd()) {
-  return spawnSync(command, args, { cwd, encoding: 'utf8' });
+  return spawnSync(command, args, { cwd, encoding: 'utf8', env: { ...process.env, CI: '1' } });
 }
 
 it('is one program with its notices, and works where nothing else is', { timeout: 180_000 }, () => {
