@@ -73,8 +73,10 @@ async function chosenPrintable(client: LanguageClient, name: unknown): Promise<P
   return here ?? pickInstrument(all, l10n.t('Which instrument?'));
 }
 
-/** The likeliest first: at the bench a recipe, in a client's hands what was ordered. */
+/** The likeliest first: at the bench a recipe, in a client's hands what was ordered; what is of the whole shop last. */
 function inOrder({ kind }: PrintableEntry) {
-  const [bench, ...others] = sheetChoices(l10n);
-  return kind === 'order' ? [...others, bench!] : [bench!, ...others];
+  const all = sheetChoices(l10n);
+  if (kind !== 'order') return all;
+  const ofIt = all.filter(({ sheet }) => sheet !== 'bench' && sheet !== 'orders');
+  return [...ofIt, ...all.filter((each) => !ofIt.includes(each))];
 }

@@ -64,7 +64,7 @@ journey('an order in the text offers its sheets, the one for the client first', 
     await page.locator('.codelens-decoration a', { hasText: 'Print a sheet' }).first().click();
     await asks(page, 'Which sheet?');
     expect(await page.locator('.quick-input-list .monaco-list-row').allInnerTexts()).toEqual(
-      ['Client', 'Setup', 'Species', 'Bench'].map((kind) => expect.stringContaining(kind) as string),
+      ['Client', 'Setup', 'Species', 'Bench', 'Open orders'].map((kind) => expect.stringContaining(kind) as string),
     );
     await choose(page, 'Client sheet');
     const frame = await panelPage(page, 'vennick-38');
