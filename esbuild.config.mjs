@@ -7,6 +7,9 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync
 import { basename, dirname, join, resolve } from 'node:path';
 import { writeTerminalPackage } from './extension/packaging/terminal-package.mjs';
 import { billFor, noticesFor, packagesIn } from './extension/packaging/third-party.mjs';
+import { freshGrammar } from './fresh-grammar.mjs';
+
+freshGrammar();
 
 /** Langium groups with `Object.groupBy`, which Node 20 and the editors built on it lack. */
 const GROUP_BY =

@@ -1,4 +1,7 @@
 import { defineConfig } from 'vitest/config';
+import { freshGrammar } from './fresh-grammar.mjs';
+
+freshGrammar();
 
 // Other cases for random tests on each run (tests/seed.ts). Kept for the workers and for whoever loads this file again.
 const seed = (process.env['BOOKMATCH_SEED'] ??= String(1 + Math.floor(Math.random() * 1e9)));

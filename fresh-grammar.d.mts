@@ -1,0 +1,1 @@
+export function freshGrammar(root?: string): void;
