@@ -1,4 +1,4 @@
-import { STATEMENT_WORDS } from '../language/grammar/token.js';
+import { STATEMENT_WORDS } from '../language/facts/statement-words.js';
 import { DEFINITION_KINDS } from '../language/facts/facts.js';
 
 /** The words of the language by what they do, for colouring. No word is reserved: followed by a colon each is a property. */

@@ -5,10 +5,10 @@
  * for a sound one.
  */
 import type { ParseResult } from 'langium';
+import { STATEMENT_WORDS } from '../facts/statement-words.js';
 import { explain } from './explain.js';
 import { type TextProblem, placeOf } from './problem.js';
 import {
-  STATEMENT_WORDS,
   type Token,
   type TokenTypes,
   isText,

@@ -1,6 +1,7 @@
 /** What a token is to the rest of this folder, and the few questions asked of one. */
 import type { LexerResult } from 'langium';
 import { DEFINITION_KINDS } from '../facts/facts.js';
+import { STATEMENT_WORDS } from '../facts/statement-words.js';
 
 export type Token = LexerResult['tokens'][number];
 export type TokenType = Token['tokenType'];
@@ -8,26 +9,6 @@ export type TokenTypes = Readonly<Record<string, TokenType>>;
 
 /** The word that opens each kind of definition. */
 export const DEFINITION_WORDS: ReadonlySet<string> = new Set(DEFINITION_KINDS);
-
-/** Words that open a statement, when what follows fits. */
-export const STATEMENT_WORDS: ReadonlySet<string> = new Set([
-  'change',
-  'add',
-  'drop',
-  'together',
-  'hold',
-  'expect',
-  'with',
-  'because',
-  'note',
-  'allow',
-  'accept',
-  'vary',
-  'reading',
-  'rework',
-  'request',
-  'mode',
-]);
 
 /** Words that join values, and therefore are no unit after a number. */
 export const JOINING_WORDS: ReadonlySet<string> = new Set([

@@ -1,24 +1,14 @@
 /** Words a line begins with: mistyped, in capitals, glued to what follows, or another word for the same. */
+import { STATEMENT_WORDS } from '../../../facts/statement-words.js';
 import { typedDistance } from '../../../quantities/typed-distance.js';
 import type { Slip } from './slip.js';
 import { NUMBER } from './slip.js';
 
-export const KEYWORDS: readonly string[] = [
-  'change',
-  'add',
-  'drop',
-  'together',
-  'hold',
-  'expect',
-  'with',
-  'because',
-  'note',
-  'allow',
-  'accept',
-  'reading',
-  'rework',
-  'request',
-];
+/** `vary` belongs to a shop and `mode` to a tap: elsewhere a word like them means something else. */
+const OF_ONE_PLACE: ReadonlySet<string> = new Set(['vary', 'mode']);
+
+/** Words that a mistyped one at the beginning of any line may have been meant for. */
+export const KEYWORDS: readonly string[] = [...STATEMENT_WORDS].filter((word) => !OF_ONE_PLACE.has(word));
 
 /** Other words that begin such a line. Sources: common practice. */
 const OTHER_WORDS: ReadonlyMap<string, string> = new Map(
